@@ -1,0 +1,114 @@
+/** The dictionary's shapes as `core` sees them. Facts reach `core` as arguments of these types. */
+
+/** Inclusive range; the unit is named where the range is used. */
+export type Range = { min: number; max: number };
+
+export type ProteinKind =
+  | 'amino-acid'
+  | 'peptide'
+  | 'hydrolyzed'
+  | 'quaternized'
+  | 'whole'
+  | 'protein-bearing'
+  | 'protein-surfactant';
+
+/** free: amino acids. small: enters the fibre as commonly sold. large: stays on it as a film. Common practice. */
+export type ProteinSize = 'free' | 'small' | 'large' | 'unknown';
+
+export type Protein = {
+  kind: ProteinKind;
+  size: ProteinSize;
+  /** Published molar mass range in daltons (g/mol), where there is one. */
+  daltons?: Range;
+  /** Used below 10 ppm (named cosmetic peptides): shown, never counted as a dose. */
+  minute?: true;
+  /** Where common practice and measurement disagree: word key of the one sentence that says so. */
+  disagreement?: string;
+  /** Keys into dictionary/sources.json. */
+  sources: string[];
+};
+
+export type MoistureRole = 'humectant' | 'emollient' | 'occlusive';
+
+/** What else the routine rules need to know. */
+export type Role =
+  | 'water'
+  | 'film-forming-humectant'
+  | 'cleansing-strong'
+  | 'cleansing-mild'
+  | 'cationic-conditioner'
+  | 'fatty-alcohol'
+  | 'film-former' // lifts only with a cleanser: silicones water does not lift, polyquats, waxes
+  | 'water-liftable-film' // film that water lifts
+  | 'bond-builder'
+  | 'drying-alcohol'
+  | 'acid'
+  | 'alkali'
+  | 'preservative'
+  | 'fragrance'
+  | 'fragrance-allergen'
+  | 'colourant'
+  | 'chelating'
+  | 'thickener'
+  | 'emulsifier'
+  | 'solvent'
+  | 'propellant'
+  | 'uv-filter'
+  | 'active';
+
+/** What an avoid list may name as a family. */
+export type Allergen = 'wheat' | 'nut' | 'peanut' | 'milk' | 'egg' | 'soy' | 'oat' | 'sesame' | 'fish' | 'fragrance' | 'sensitizer';
+
+/** One ingredient. Its path is its family file; `name` is its INCI name in the case labels print. */
+export type Entry = {
+  name: string;
+  /** Other printed names: common names, retired names, other languages, spellings no rule covers. */
+  aliases?: string[];
+  /** CosIng functions, lower case, where CosIng names any. No legal force, no claim of effect. */
+  functions?: string[];
+  protein?: Protein;
+  moisture?: MoistureRole[];
+  roles?: Role[];
+  allergens?: Allergen[];
+  /** Keys into dictionary/sources.json; `common practice` and `from memory` are keys there too. */
+  sources: string[];
+};
+
+/** A rule of the naming grammar: names that match take these properties. */
+export type Pattern = {
+  id: string;
+  /** Regular expression source over the normal form of a name (see lookup.ts), flags `u`. */
+  match: string;
+  /** Patterns are tried in file order; a name that also matches `not` is left to later ones. */
+  not?: string;
+  protein?: Protein;
+  moisture?: MoistureRole[];
+  roles?: Role[];
+  allergens?: Allergen[];
+  sources: string[];
+  /** At least two names it must find, and one it must not: tested. */
+  examples: string[];
+  counterexamples: string[];
+};
+
+export type Use = 'rinse-off' | 'leave-on';
+
+/** A ceiling in percent by weight of the substance as named on the label, where the law of a market sets one. */
+export type Limit = {
+  name: string;
+  rinseOff?: number;
+  leaveOn?: number;
+  sources: string[];
+};
+
+/** Thresholds of reading, all marked with their source in the dictionary. */
+export type Thresholds = {
+  /** Percent below which order is free: 1. */
+  freeBelow: number;
+  /** `leading`: among the first this many mentions, ahead of the one-percent line. */
+  leadingWithin: number;
+  /** `unknown` when less than this share of mentions is found. */
+  readAtLeast: number;
+};
+
+export type Limits = { limits: Limit[]; thresholds: Thresholds };

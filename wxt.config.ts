@@ -1,0 +1,35 @@
+import preact from '@preact/preset-vite';
+import { defineConfig } from 'wxt';
+
+/**
+ * Two build modes. The shipped one asks for nothing beyond the permissions below and reads a page on a
+ * press or where the reader allowed it; `--mode localhost` reads pages on localhost by itself, for the
+ * demo and most end-to-end tests.
+ */
+export default defineConfig({
+  imports: false,
+  publicDir: 'src/assets',
+  targetBrowsers: ['chrome', 'firefox'],
+  vite: () => ({ plugins: [preact()], build: { target: 'es2023' } }),
+  manifest: ({ mode, browser }) => ({
+    name: 'Strandline',
+    description:
+      'Reads ingredient lists where they are printed, sees protein and moisture, and helps plan a balanced wash day. All on your machine.',
+    permissions: ['storage', 'activeTab', 'scripting', 'contextMenus'],
+    ...(mode === 'localhost'
+      ? { host_permissions: ['http://localhost/*'] }
+      : { optional_host_permissions: ['https://*/*'] }),
+    action: { default_title: 'Strandline: read this page' },
+    ...(browser === 'firefox'
+      ? {
+          browser_specific_settings: {
+            gecko: {
+              id: 'strandline@strandline.example',
+              strict_min_version: '140.0',
+              data_collection_permissions: { required: ['none'] },
+            },
+          },
+        }
+      : {}),
+  }),
+});
