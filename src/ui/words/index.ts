@@ -1,0 +1,33 @@
+/**
+ * All words the reader sees, through one catalogue: one JSON file per area and language
+ * (words/en/hair.json holds keys `hair.…`). Plural forms by Intl.PluralRules: a word may be
+ * a string, or an object of plural categories chosen by the value `n`.
+ */
+import hair from './en/hair.json' with { type: 'json' };
+import page from './en/page.json' with { type: 'json' };
+import products from './en/products.json' with { type: 'json' };
+import routine from './en/routine.json' with { type: 'json' };
+import rules from './en/rules.json' with { type: 'json' };
+import shell from './en/shell.json' with { type: 'json' };
+
+export type Values = Record<string, string | number>;
+export type Word = string | Partial<Record<Intl.LDMLPluralRule, string>>;
+export type Catalogue = Record<string, Word>;
+export type Translate = ((key: string, values?: Values) => string) & { lang: string; dir: 'ltr' | 'rtl' };
+
+export const english: Catalogue = { ...hair, ...page, ...products, ...routine, ...rules, ...shell };
+
+/** A translator over a catalogue; what it lacks is taken from English, and an unknown key is shown as itself. */
+export function translator(lang: string, catalogue: Catalogue = english): Translate {
+  const plural = new Intl.PluralRules(lang);
+  const number = new Intl.NumberFormat(lang, { maximumSignificantDigits: 3 });
+  const say = (key: string, values: Values = {}): string => {
+    const word = catalogue[key] ?? english[key] ?? key;
+    const form = typeof word === 'string' ? word : (word[plural.select(Number(values.n))] ?? word.other ?? key);
+    return form.replace(/\{(\w+)\}/g, (all, name: string) => {
+      const value = values[name];
+      return value === undefined ? all : typeof value === 'number' ? number.format(value) : value;
+    });
+  };
+  return Object.assign(say, { lang, dir: /^(ar|he|fa|ur)\b/.test(lang) ? ('rtl' as const) : ('ltr' as const) });
+}

@@ -1,0 +1,34 @@
+import type { Use } from '../core/entry.ts';
+import type { ReadAs, Reading } from '../core/reading.ts';
+import type { TabPage } from '../messages.ts';
+import type { Change, Outcome, Remembered } from '../store/remembered.ts';
+import type { Translate } from './words/index.ts';
+
+export type PlaceName = 'page' | 'compare' | 'routine' | 'products' | 'log' | 'hair' | 'settings';
+
+/**
+ * All that a view may know or ask: views take it as a prop and touch neither browser nor storage.
+ * The entrypoint makes the real one; tests and the gallery hand in their own.
+ */
+export type World = {
+  t: Translate;
+  /** Today, ISO date. */
+  today: string;
+  remembered: Remembered;
+  /** The page of the tab in view, or null where nothing was read. */
+  page: TabPage | null;
+  /** A reading at once if it is known; otherwise it is asked for and the view drawn again. */
+  reading(text: string, use?: Use, readAs?: ReadAs): Reading | undefined;
+  close(names: string[]): Promise<string[][]>;
+  change(...changes: Change[]): Promise<Outcome>;
+  /** Takes back the last change of this session, or false when there is none. */
+  undo(): Promise<boolean>;
+  /** Says something to the reader (live region), optionally with an undo. */
+  say(words: string, canUndo?: boolean): void;
+  go(place: PlaceName, detail?: string): void;
+  /** What `go` was given, for the place in view. */
+  detail?: string;
+  /** Hands the reader a file. */
+  save(name: string, type: string, content: string | Blob): void;
+  newId(): string;
+};
