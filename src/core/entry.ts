@@ -57,7 +57,18 @@ export type Role =
   | 'active';
 
 /** What an avoid list may name as a family. */
-export type Allergen = 'wheat' | 'nut' | 'peanut' | 'milk' | 'egg' | 'soy' | 'oat' | 'sesame' | 'fish' | 'fragrance' | 'sensitizer';
+export type Allergen =
+  | 'wheat'
+  | 'nut'
+  | 'peanut'
+  | 'milk'
+  | 'egg'
+  | 'soy'
+  | 'oat'
+  | 'sesame'
+  | 'fish'
+  | 'fragrance'
+  | 'sensitizer';
 
 /** One ingredient. Its path is its family file; `name` is its INCI name in the case labels print. */
 export type Entry = {

@@ -1,4 +1,14 @@
-import type { Allergen, Entry, Limits, MoistureRole, Pattern, Protein, Role, Thresholds, Use } from './entry.ts';
+import type {
+  Allergen,
+  Entry,
+  Limits,
+  MoistureRole,
+  Pattern,
+  Protein,
+  Role,
+  Thresholds,
+  Use,
+} from './entry.ts';
 
 /** How a printed name was found. `none` carries close spellings: offered to the reader, never used. */
 export type Found = { how: 'exact' | 'alias' | 'pattern'; name: string } | { how: 'none'; close: string[] };
@@ -26,6 +36,10 @@ export type Lookup = {
 };
 
 /** Builds the lookup from the dictionary. Pure; entries, patterns and limits are plain data. */
-export function createLookup(_entries: readonly Entry[], _patterns: readonly Pattern[], _limits: Limits): Lookup {
+export function createLookup(
+  _entries: readonly Entry[],
+  _patterns: readonly Pattern[],
+  _limits: Limits,
+): Lookup {
   throw new Error('not yet built');
 }

@@ -1,5 +1,5 @@
-import type { ProductKind } from './product.ts';
 import type { Use } from './entry.ts';
+import type { ProductKind } from './product.ts';
 
 /** How often a step is done: each wash, every n-th wash, or every n days. */
 export type Cadence = { every: 'wash' } | { every: 'nth-wash'; n: number } | { every: 'days'; n: number };
@@ -16,7 +16,14 @@ export type Step = {
   grams?: number;
 };
 
-export type Routine = { id: string; head: string; name: string; steps: Step[]; added: string; /** Days between wash days. */ washEvery: number };
+export type Routine = {
+  id: string;
+  head: string;
+  name: string;
+  steps: Step[];
+  added: string /** Days between wash days. */;
+  washEvery: number;
+};
 
 /** How it felt when dry: −2 … 2, the first word of each pair at 2. */
 export type Feel = {

@@ -1,6 +1,6 @@
-import type { ReadAs } from '../core/reading.ts';
 import type { Head } from '../core/head.ts';
 import type { Product } from '../core/product.ts';
+import type { ReadAs } from '../core/reading.ts';
 import type { LogEntry, Routine } from '../core/wash-day.ts';
 
 export type Settings = {

@@ -1,5 +1,5 @@
-import type { Answer } from '../core/finding.ts';
 import type { Range } from '../core/entry.ts';
+import type { Answer } from '../core/finding.ts';
 
 /** Names of our own glyphs (src/ui/glyphs). */
 export type GlyphName = 'free' | 'small' | 'large' | 'bearing' | 'draws' | 'softens' | 'seals' | 'unsure';

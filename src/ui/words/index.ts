@@ -23,11 +23,15 @@ export function translator(lang: string, catalogue: Catalogue = english): Transl
   const number = new Intl.NumberFormat(lang, { maximumSignificantDigits: 3 });
   const say = (key: string, values: Values = {}): string => {
     const word = catalogue[key] ?? english[key] ?? key;
-    const form = typeof word === 'string' ? word : (word[plural.select(Number(values.n))] ?? word.other ?? key);
+    const form =
+      typeof word === 'string' ? word : (word[plural.select(Number(values.n))] ?? word.other ?? key);
     return form.replace(/\{(\w+)\}/g, (all, name: string) => {
       const value = values[name];
       return value === undefined ? all : typeof value === 'number' ? number.format(value) : value;
     });
   };
-  return Object.assign(say, { lang, dir: /^(ar|he|fa|ur)\b/.test(lang) ? ('rtl' as const) : ('ltr' as const) });
+  return Object.assign(say, {
+    lang,
+    dir: /^(ar|he|fa|ur)\b/.test(lang) ? ('rtl' as const) : ('ltr' as const),
+  });
 }

@@ -1,0 +1,31 @@
+// Runs on any Node, before anything is installed: makes node_modules match the lockfile, then runs the
+// named script with the pinned Node. Plain JavaScript, no dependencies.
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const stamp = `${root}node_modules/.strandline-lock`;
+const node = `${root}node_modules/node/bin/node${process.platform === 'win32' ? '.exe' : ''}`;
+const lock = createHash('sha256')
+  .update(readFileSync(`${root}package-lock.json`))
+  .digest('hex');
+const fresh = existsSync(node) && existsSync(stamp) && readFileSync(stamp, 'utf8') === lock;
+
+if (!fresh) {
+  console.log('node_modules is missing or stale: npm ci');
+  const npm = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], {
+    cwd: root,
+    stdio: 'inherit',
+    shell: process.platform === 'win32',
+  });
+  if (npm.status !== 0) {
+    console.error('npm ci failed: the packages could not be installed. Is the npm registry reachable?');
+    process.exit(npm.status ?? 1);
+  }
+  writeFileSync(stamp, lock);
+}
+
+const [script, ...rest] = process.argv.slice(2);
+if (script) process.exit(spawnSync(node, [script, ...rest], { cwd: root, stdio: 'inherit' }).status ?? 1);
