@@ -81,7 +81,7 @@ export type Entry = {
   moisture?: MoistureRole[];
   roles?: Role[];
   allergens?: Allergen[];
-  /** Keys into dictionary/sources.json; `common practice` and `from memory` are keys there too. */
+  /** Keys into dictionary/sources.json; `common-practice` and `from-memory` are keys there too. */
   sources: string[];
 };
 

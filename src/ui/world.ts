@@ -1,4 +1,5 @@
 import type { Use } from '../core/entry.ts';
+import type { Practice } from '../core/practice.ts';
 import type { ReadAs, Reading } from '../core/reading.ts';
 import type { TabPage } from '../messages.ts';
 import type { Change, Outcome, Remembered } from '../store/remembered.ts';
@@ -12,6 +13,8 @@ export type PlaceName = 'page' | 'compare' | 'routine' | 'products' | 'log' | 'h
  */
 export type World = {
   t: Translate;
+  /** Dictionary data of the rules, by argument. */
+  practice: Practice;
   /** Today, ISO date. */
   today: string;
   remembered: Remembered;

@@ -1,0 +1,9 @@
+/** The dictionary as data: `entries`, `patterns` and `limits` are what `createLookup` takes. */
+import type { Entry, Limits, Pattern } from '../src/core/entry.ts';
+
+export const entries: Entry[] = [];
+export const patterns: Pattern[] = [];
+export const limits: Limits = {
+  limits: [],
+  thresholds: { freeBelow: 1, leadingWithin: 5, readAtLeast: 0.6 },
+};

@@ -1,0 +1,5 @@
+import type { World } from '../world.ts';
+
+export function LogPlace({ world }: { world: World }) {
+  return <h2>{world.t('shell.place.log')}</h2>;
+}
