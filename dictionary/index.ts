@@ -5,5 +5,12 @@ export const entries: Entry[] = [];
 export const patterns: Pattern[] = [];
 export const limits: Limits = {
   limits: [],
-  thresholds: { freeBelow: 1, leadingWithin: 5, readAtLeast: 0.6 },
+  thresholds: {
+    freeBelow: 1,
+    leadingWithin: 5,
+    readAtLeast: 0.6,
+    colourantsAtMost: 5,
+    alphabeticalFrom: 6,
+    longestText: 40000,
+  },
 };

@@ -120,6 +120,12 @@ export type Thresholds = {
   leadingWithin: number;
   /** `unknown` when less than this share of mentions is found. */
   readAtLeast: number;
+  /** Most that one colourant or "may contain" name is taken to be, in percent: the law sets no order for them. */
+  colourantsAtMost: number;
+  /** Lists this long or longer that stand in alphabetical order say nothing about amounts. */
+  alphabeticalFrom: number;
+  /** Letters of the longest text that is read; more is refused with a sentence. */
+  longestText: number;
 };
 
 export type Limits = { limits: Limit[]; thresholds: Thresholds };

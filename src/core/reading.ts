@@ -16,6 +16,8 @@ export type Mention = {
   allergens: Allergen[];
   /** Percent by weight that the label allows. */
   share: Range;
+  /** The share as printed on the label, in percent. */
+  printed?: number;
 };
 
 export type Reading = {
@@ -27,6 +29,8 @@ export type Reading = {
   moisture: Strength;
   /** Share of mentions found, 0…1. */
   read: number;
+  /** A legal ceiling narrowed a share: true only of products that meet EU limits. */
+  assumesLimits: boolean;
   /** Set when the text was refused or cut short (word key under `reading.`). */
   refused?: 'too-long' | 'no-list';
 };
