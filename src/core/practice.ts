@@ -23,7 +23,38 @@ export type AllowancePractice = {
   damageByLength: Record<'ends' | 'half' | 'most', number>;
   damageByAge: Record<'weeks' | 'months' | 'longer', number>;
   damageAtMost: number;
+  feel: FeelPractice;
+  stretch: StretchPractice;
   sources: string[];
+};
+
+/** When the last wash days speak for or against protein: at most one step either way. */
+export type FeelPractice = {
+  /** The newest this many wash days are asked, and only when there are `atLeast` of them within `withinDays`. */
+  entries: number;
+  atLeast: number;
+  withinDays: number;
+  /** A feel counts from this much away from the middle (scale −2 … 2). */
+  feltFrom: number;
+};
+
+/** How a stretch test is read: lengths in millimetres, extension and recovery in percent. */
+export type StretchPractice = {
+  /** A test older than this is shown, not counted. */
+  countsForDays: number;
+  /** Millimetres by which each length read off a ruler may be wrong. */
+  readingError: number;
+  /** Less extension than this without a break says nothing. */
+  leastStretch: number;
+  /** A break below this is early. */
+  snapsBelow: number;
+  /** From here the strand stretches further than wet hair usually does before it breaks. */
+  overstretchesFrom: number;
+  /** Springs back from this recovery. */
+  recoversFrom: number;
+  /** Even sound hair does not come back fully from beyond this extension (end of the yield region). */
+  recoverableTo: number;
+  shortestRest: number;
 };
 
 /** dictionary/wash-day.json: amounts, retention and thresholds of the routine rules, each with its source. */
