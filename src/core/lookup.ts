@@ -37,9 +37,57 @@ export type Lookup = {
 
 /** Builds the lookup from the dictionary. Pure; entries, patterns and limits are plain data. */
 export function createLookup(
-  _entries: readonly Entry[],
-  _patterns: readonly Pattern[],
-  _limits: Limits,
+  entries: readonly Entry[],
+  patterns: readonly Pattern[],
+  limits: Limits,
 ): Lookup {
-  throw new Error('not yet built');
+  const byName = new Map<string, Entry>();
+  const byAlias = new Map<string, Entry>();
+  for (const entry of entries) byName.set(normal(entry.name), entry);
+  for (const entry of entries)
+    for (const alias of entry.aliases ?? [])
+      if (!byName.has(normal(alias))) byAlias.set(normal(alias), entry);
+  const rules = patterns.map((pattern) => ({
+    pattern,
+    match: new RegExp(pattern.match, 'u'),
+    not: pattern.not ? new RegExp(pattern.not, 'u') : undefined,
+  }));
+  const caps = new Map(limits.limits.map((limit) => [normal(limit.name), limit]));
+  const ruleOf = (name: string) =>
+    rules.find(({ match, not }) => match.test(name) && !not?.test(name))?.pattern;
+  return {
+    thresholds: limits.thresholds,
+    find(raw) {
+      const name = normal(raw);
+      const exact = byName.get(name);
+      if (exact) return { how: 'exact', name: exact.name };
+      const alias = byAlias.get(name);
+      if (alias) return { how: 'alias', name: alias.name };
+      return ruleOf(name) ? { how: 'pattern', name: raw.trim() } : { how: 'none', close: [] };
+    },
+    known(found) {
+      const fact =
+        found.how === 'none' ? undefined : (byName.get(normal(found.name)) ?? ruleOf(normal(found.name)));
+      return {
+        ...(fact?.protein ? { protein: fact.protein } : {}),
+        moisture: fact?.moisture ?? [],
+        roles: fact?.roles ?? [],
+        allergens: fact?.allergens ?? [],
+        functions: (fact && 'functions' in fact && fact.functions) || [],
+        sources: fact?.sources ?? [],
+      };
+    },
+    close: () => [],
+    ceiling(found, use) {
+      const cap = found.how === 'none' ? undefined : caps.get(normal(found.name));
+      if (!cap) return undefined;
+      if (use === 'rinse-off') return cap.rinseOff;
+      if (use === 'leave-on') return cap.leaveOn;
+      return cap.rinseOff === undefined || cap.leaveOn === undefined
+        ? undefined
+        : Math.max(cap.rinseOff, cap.leaveOn);
+    },
+  };
 }
+
+const normal = (name: string) => name.normalize('NFKC').toLowerCase().replace(/\s+/g, ' ').trim();
