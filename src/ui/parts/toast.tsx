@@ -1,0 +1,40 @@
+import { useEffect } from 'preact/hooks';
+import type { Translate } from '../words/index.ts';
+import { Button } from './button.tsx';
+
+export type Said = { words: string; canUndo: boolean; nth: number };
+
+/**
+ * What `world.say` said: read aloud by screen readers, shown at the foot. One that can be taken back stays
+ * until it is dismissed or replaced; others go after eight seconds.
+ */
+export function Toast(props: {
+  t: Translate;
+  said: Said | undefined;
+  onUndo: () => void;
+  onDismiss: () => void;
+}) {
+  const { said, t } = props;
+  const nth = said?.nth;
+  const canUndo = said?.canUndo;
+  useEffect(() => {
+    if (nth === undefined || canUndo) return;
+    const timer = setTimeout(props.onDismiss, 8000);
+    return () => clearTimeout(timer);
+  }, [nth, canUndo]);
+  return (
+    <div class="toast-place">
+      <div role="status" aria-live="polite" class={said ? 'toast' : 'toast-none'}>
+        {said && <span>{said.words}</span>}
+      </div>
+      {said && (
+        <div class="toast-actions">
+          {said.canUndo && <Button onClick={props.onUndo}>{t('shell.undo')}</Button>}
+          <Button look="quiet" onClick={props.onDismiss}>
+            {t('shell.dismiss')}
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}

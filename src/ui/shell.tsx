@@ -1,0 +1,135 @@
+import { Component, type ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { PlaceIcon } from './parts/icon.tsx';
+import { type Said, Toast } from './parts/toast.tsx';
+import { ComparePlace } from './places/compare.tsx';
+import { HairPlace } from './places/hair.tsx';
+import { LogPlace } from './places/log.tsx';
+import { ProductsPlace } from './places/products.tsx';
+import { RoutinePlace } from './places/routine.tsx';
+import { SettingsPlace } from './places/settings.tsx';
+import { ThisPagePlace } from './places/this-page.tsx';
+import type { Translate } from './words/index.ts';
+import type { PlaceName, World } from './world.ts';
+
+const places = {
+  page: { word: 'shell.place.this-page', View: ThisPagePlace },
+  compare: { word: 'shell.place.compare', View: ComparePlace },
+  routine: { word: 'shell.place.routine', View: RoutinePlace },
+  products: { word: 'shell.place.products', View: ProductsPlace },
+  log: { word: 'shell.place.log', View: LogPlace },
+  hair: { word: 'shell.place.hair', View: HairPlace },
+  settings: { word: 'shell.place.settings', View: SettingsPlace },
+} satisfies Record<PlaceName, { word: string; View: (props: { world: World }) => ComponentChildren }>;
+
+export const placeNames = Object.keys(places) as PlaceName[];
+export const isPlace = (name: string | undefined): name is PlaceName =>
+  name !== undefined && Object.hasOwn(places, name);
+
+/** A view that throws says so and leaves the rest, and everything kept, alone. */
+class Fence extends Component<{ t: Translate; children: ComponentChildren }, { problem?: string }> {
+  override componentDidCatch(problem: unknown) {
+    this.setState({ problem: String(problem) });
+  }
+  override render() {
+    const { t, children } = this.props;
+    if (this.state.problem === undefined) return children;
+    return (
+      <div class="note care" role="alert">
+        <p>{t('shell.broken')}</p>
+        <p class="hint">{this.state.problem}</p>
+      </div>
+    );
+  }
+}
+
+function Tabs({ t, place, onGo }: { t: Translate; place: PlaceName; onGo: (to: PlaceName) => void }) {
+  const move = (event: KeyboardEvent) => {
+    const at = placeNames.indexOf(place);
+    const forward = t.dir === 'rtl' ? 'ArrowLeft' : 'ArrowRight';
+    const back = t.dir === 'rtl' ? 'ArrowRight' : 'ArrowLeft';
+    const to =
+      event.key === forward
+        ? at + 1
+        : event.key === back
+          ? at - 1
+          : event.key === 'Home'
+            ? 0
+            : event.key === 'End'
+              ? -1
+              : undefined;
+    if (to === undefined) return;
+    event.preventDefault();
+    const next = placeNames.at(to % placeNames.length) ?? place;
+    onGo(next);
+    document.getElementById(`tab-${next}`)?.focus();
+  };
+  return (
+    <div role="tablist" class="tabs" aria-label={t('shell.places')}>
+      {placeNames.map((name) => (
+        <button
+          key={name}
+          type="button"
+          role="tab"
+          id={`tab-${name}`}
+          class={`tab ${name}`}
+          aria-selected={name === place}
+          aria-controls="place"
+          tabIndex={name === place ? 0 : -1}
+          onClick={() => onGo(name)}
+          onKeyDown={move}
+        >
+          <PlaceIcon place={name} />
+          <span>{t(places[name].word)}</span>
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** The panel: masthead, places as tabs, the place in view, and what was said last. */
+export function Shell(props: {
+  world: World;
+  place: PlaceName;
+  said: Said | undefined;
+  onDismiss: () => void;
+}) {
+  const { world, place } = props;
+  const { t } = world;
+  const view = useRef<HTMLElement>(null);
+  const before = useRef(place);
+  useEffect(() => {
+    if (before.current === place) return;
+    before.current = place;
+    view.current?.scrollTo?.(0, 0);
+    // Sent here by a button that is gone now: the focus goes to the place, so that it is read out.
+    if (document.activeElement === document.body || !document.activeElement?.isConnected)
+      view.current?.focus();
+  }, [place]);
+  const { View } = places[place];
+  return (
+    <div class="panel" lang={t.lang} dir={t.dir}>
+      <header class="masthead">
+        <h1>{t('shell.name')}</h1>
+        <Tabs t={t} place={place} onGo={(to) => world.go(to)} />
+      </header>
+      <main>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a tab panel takes the focus when sent there, and scrolls by keyboard */}
+        <section id="place" role="tabpanel" aria-labelledby={`tab-${place}`} tabIndex={0} ref={view}>
+          <Fence key={place} t={t}>
+            <View world={world} />
+          </Fence>
+        </section>
+      </main>
+      <Toast
+        t={t}
+        said={props.said}
+        onUndo={async () => {
+          props.onDismiss();
+          await world.undo();
+        }}
+        onDismiss={props.onDismiss}
+      />
+    </div>
+  );
+}

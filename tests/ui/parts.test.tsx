@@ -1,0 +1,106 @@
+// @vitest-environment happy-dom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import { placeOf, rangeWords } from '../../src/ui/charts/share-bar.tsx';
+import { Checks, Choice } from '../../src/ui/parts/choice.tsx';
+import { NumberField, parseNumber } from '../../src/ui/parts/field.tsx';
+import { Help } from '../../src/ui/parts/help.tsx';
+import { Note } from '../../src/ui/parts/note.tsx';
+import { translator } from '../../src/ui/words/index.ts';
+
+const t = translator('en');
+const draw = (view: preact.ComponentChild) => {
+  render(null, document.body);
+  render(view, document.body);
+};
+const press = (element: Element | null) => act(() => (element as HTMLElement).click());
+afterEach(() => render(null, document.body));
+
+describe('numbers as people write them', () => {
+  it.each([
+    ['3.5', 3.5],
+    ['3,5', 3.5],
+    [' 12 ', 12],
+    ['−4', -4],
+    ['.5', 0.5],
+    ['', undefined],
+    ['3,5,1', undefined],
+    ['abc', undefined],
+    ['1e3', undefined],
+  ])('%j is %j', (text, value) => expect(parseNumber(text)).toBe(value));
+
+  it('says what is wrong and changes nothing', () => {
+    const got: (number | undefined)[] = [];
+    draw(<NumberField label="Size" value={50} onNumber={(n) => got.push(n)} wrong="No number" max={100} />);
+    const input = document.querySelector('input')!;
+    const type = (text: string) =>
+      act(() => {
+        input.value = text;
+        input.dispatchEvent(new Event('input', { bubbles: true }));
+      });
+    type('many');
+    expect(got).toEqual([]);
+    expect(document.querySelector('[role=alert]')?.textContent).toBe('No number');
+    expect(input.getAttribute('aria-invalid')).toBe('true');
+    type('250');
+    expect(got).toEqual([]);
+    type('75,5');
+    expect(got).toEqual([75.5]);
+    expect(document.querySelector('[role=alert]')).toBeNull();
+    type('');
+    expect(got).toEqual([75.5, undefined]);
+  });
+});
+
+describe('choices', () => {
+  const options = [
+    { value: 'fine', label: 'Fine' },
+    { value: 'coarse', label: 'Coarse' },
+  ] as const;
+  it('one of several is a radio group with its legend', () => {
+    let got = '';
+    draw(<Choice legend="Thickness" options={options} value="fine" onChange={(value) => (got = value)} />);
+    expect(document.querySelector('fieldset legend')?.textContent?.trim()).toBe('Thickness');
+    expect(document.querySelector<HTMLInputElement>(':checked')?.value).toBe('fine');
+    press(document.querySelector('[value=coarse]'));
+    expect(got).toBe('coarse');
+  });
+  it('any of several keeps the order of the options', () => {
+    let got: string[] = [];
+    draw(<Checks legend="Any" options={options} value={['coarse']} onChange={(value) => (got = value)} />);
+    press(document.querySelector('[value=fine]'));
+    expect(got).toEqual(['fine', 'coarse']);
+  });
+});
+
+it('a term is explained where it stands', () => {
+  draw(<Help t={t} term="porosity" word />);
+  const mark = document.querySelector('button')!;
+  const words = document.getElementById(mark.getAttribute('aria-controls')!)!;
+  expect(words.hidden).toBe(true);
+  press(mark);
+  expect(words.hidden).toBe(false);
+  expect(mark.getAttribute('aria-expanded')).toBe('true');
+  expect(words.textContent).toMatch(/water/);
+});
+
+it('an answer is said in words', () => {
+  for (const answer of ['suits', 'clashes', 'cannot-tell'] as const) {
+    draw(<Note t={t} answer={answer} />);
+    expect(document.querySelector('.answer')?.textContent).toBe(t(`shell.answer.${answer}`));
+    expect(document.querySelector('.note')?.classList.contains(answer)).toBe(true);
+  }
+});
+
+describe('shares', () => {
+  it('stand on one log scale from 0.01 to 100 %', () => {
+    expect([0, 0.01, 0.1, 1, 10, 100, 120].map(placeOf)).toEqual([0, 0, 0.25, 0.5, 0.75, 1, 1]);
+  });
+  it('are said as ranges', () => {
+    expect(rangeWords({ min: 0, max: 1 }, t)).toBe('up to 1 %');
+    expect(rangeWords({ min: 2, max: 20 }, t)).toBe('2 to 20 %');
+    expect(rangeWords({ min: 3, max: 3 }, t)).toBe('3 %');
+    expect(rangeWords({ min: 0, max: 0.5 }, translator('de'))).toContain('0,5');
+  });
+});
