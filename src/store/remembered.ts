@@ -43,7 +43,26 @@ export type ThingOf = { heads: Head; products: Product; routines: Routine; log: 
 export type Change =
   | { [T in Thing]: { do: 'put'; thing: T; value: ThingOf[T] } }[Thing]
   | { do: 'remove'; thing: Thing; id: string }
-  | { do: 'set'; settings: Partial<Settings> }
-  | { do: 'read-as'; printed: string; name: string | null };
+  | { do: 'set'; settings: Partial<Settings>; unset?: string[] }
+  | { do: 'read-as'; printed: string; name: string | null }
+  /** A picture of the log as a data URL, under a key of its own; null removes it. */
+  | { do: 'photo'; key: string; data: string | null };
 
-export type Outcome = { ok: true } | { ok: false; reason: string };
+/**
+ * `undo` holds the changes that take this one back. `nearlyFull`: the browser's room for the store is almost
+ * used up. A `reason` is a word key under `keeping.`; nothing was changed then.
+ */
+export type Outcome =
+  | { ok: true; undo?: Change[]; nearlyFull?: true }
+  | { ok: false; reason: `keeping.${string}` | (string & {}) };
+
+/** A stored value that does not parse: left where it is or set aside, never overwritten. */
+export type Reject = { key: string; value: unknown; why: string; when: string };
+
+export const defaultSettings: Settings = {
+  units: 'metric',
+  underline: { protein: true, moisture: true },
+  glyphSize: 'medium',
+  reach: 'press',
+  welcomed: false,
+};

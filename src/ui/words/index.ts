@@ -4,6 +4,7 @@
  * a string, or an object of plural categories chosen by the value `n`.
  */
 import hair from './en/hair.json' with { type: 'json' };
+import keeping from './en/keeping.json' with { type: 'json' };
 import page from './en/page.json' with { type: 'json' };
 import products from './en/products.json' with { type: 'json' };
 import routine from './en/routine.json' with { type: 'json' };
@@ -15,7 +16,15 @@ export type Word = string | Partial<Record<Intl.LDMLPluralRule, string>>;
 export type Catalogue = Record<string, Word>;
 export type Translate = ((key: string, values?: Values) => string) & { lang: string; dir: 'ltr' | 'rtl' };
 
-export const english: Catalogue = { ...hair, ...page, ...products, ...routine, ...rules, ...shell };
+export const english: Catalogue = {
+  ...hair,
+  ...keeping,
+  ...page,
+  ...products,
+  ...routine,
+  ...rules,
+  ...shell,
+};
 
 /** A translator over a catalogue; what it lacks is taken from English, and an unknown key is shown as itself. */
 export function translator(lang: string, catalogue: Catalogue = english): Translate {

@@ -1,0 +1,285 @@
+import { browser } from 'wxt/browser';
+import * as z from 'zod/mini';
+import { type Area, bytesOf, type Locks, oneAtATime } from './area.ts';
+import { contentsOf, idOf, parsed, schemaForKey } from './contents.ts';
+import {
+  asideKey,
+  isApart,
+  journalKey,
+  keyParts,
+  photoKey,
+  readAsKey,
+  settingsKey,
+  snapshotKey,
+  thingKey,
+  versionKey,
+} from './keys.ts';
+import { currentVersion, migrate, type Raw } from './migrations.ts';
+import { type Change, defaultSettings, type Outcome, type Reject, type Remembered } from './remembered.ts';
+import * as schemas from './schemas.ts';
+
+/** How the store stands. */
+export type StoreState = {
+  version: number;
+  /** Written by a newer Strandline, or there was no room to bring it up to date: read and export only. */
+  readOnly: false | 'newer' | 'no-room';
+  /** Values that do not parse, where they stand or set aside. */
+  rejects: Reject[];
+  bytes: number;
+  quota: number;
+  nearlyFull: boolean;
+};
+
+export type Keeper = ReturnType<typeof createKeeper>;
+
+type Options = { locks?: Locks | undefined; now?: () => string };
+
+const defaultQuota = 10 * 1024 * 1024; // storage.local without `unlimitedStorage`, Chromium 114 and later
+const nearlyFullFrom = 0.85;
+const versionSchema = z.object({ version: z.int().check(z.positive()) });
+const journalSchema = z.object({ remove: z.array(z.string()) });
+
+/**
+ * Keeps everything that is remembered in one storage area. Every read is parsed; every write is one `set`, all
+ * or none, and waits its turn behind every other window and the worker (navigator.locks). Methods never throw
+ * for bad values or a full store: they say so in what they return.
+ */
+export function createKeeper(
+  area: Area = browser.storage.local as unknown as Area,
+  {
+    locks = globalThis.navigator?.locks as Locks | undefined,
+    now = () => new Date().toISOString(),
+  }: Options = {},
+) {
+  const turn = oneAtATime(locks, 'strandline-store');
+  const quota = area.QUOTA_BYTES ?? defaultQuota;
+
+  const bytes = async () => (area.getBytesInUse ? area.getBytesInUse(null) : bytesOf(await area.get(null)));
+
+  /** Everything but photos, copies and rejects, with a change half done by a killed worker taken as done. */
+  async function stored(): Promise<Raw> {
+    const keys = area.getKeys ? (await area.getKeys()).filter((key) => !isApart(key)) : null;
+    return afterJournal(await area.get(keys));
+  }
+
+  let current = false;
+
+  /** Version of what is stored; brings an older store up to date first. Only within a turn. */
+  async function ready(): Promise<{ version: number; readOnly: StoreState['readOnly'] }> {
+    if (current) return { version: currentVersion, readOnly: false };
+    const { [versionKey]: mark, strandline: first } = await area.get([versionKey, 'strandline']);
+    const marked = versionSchema.safeParse(mark);
+    const version = marked.success ? marked.data.version : first ? 1 : currentVersion;
+    if (version > currentVersion) return { version, readOnly: 'newer' };
+    current = version === currentVersion || (await bringUpToDate(version));
+    return current ? { version: currentVersion, readOnly: false } : { version, readOnly: 'no-room' };
+  }
+
+  /** The copy of what was there and what it becomes are one `set`: a worker killed between loses neither. */
+  async function bringUpToDate(version: number): Promise<boolean> {
+    const before = await stored();
+    const when = now();
+    const set: Raw = {
+      [snapshotKey('migration')]: { version, when, values: before },
+      [versionKey]: { version: currentVersion },
+      [journalKey]: { remove: ['strandline'] },
+    };
+    const document = migrate((before.strandline ?? {}) as Raw, version, (key, value, why) => {
+      set[asideKey(key, when)] = { key, value, why, when };
+    });
+    Object.assign(set, keysOf(document, when));
+    try {
+      await area.set(set);
+      await area.remove(['strandline', journalKey]);
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  async function remembered(): Promise<Remembered> {
+    const values = await turnIfOld();
+    return contentsOf(values, now()).remembered;
+  }
+
+  // A read waits for its turn only when the store has to be brought up to date first.
+  async function turnIfOld(): Promise<Raw> {
+    const values = await stored();
+    if (!('strandline' in values) || versionKey in values) return values;
+    return turn(async () => {
+      const { readOnly, version } = await ready();
+      const values = await stored();
+      if (readOnly !== 'no-room') return values;
+      return keysOf(
+        migrate((values.strandline ?? {}) as Raw, version, () => undefined),
+        now(),
+      );
+    });
+  }
+
+  /** Applies all changes or none; see `Outcome`. */
+  function change(changes: Change[]): Promise<Outcome> {
+    return turn(async (): Promise<Outcome> => {
+      const asked = parsed(z.array(schemas.change), changes);
+      if (!asked.ok) return { ok: false, reason: 'keeping.unfit' };
+      const { readOnly } = await ready();
+      if (readOnly) return { ok: false, reason: `keeping.${readOnly}` };
+      const keys = [...new Set((asked.value as Change[]).map(keyOf))];
+      const before = await area.get([...keys, journalKey]);
+      await finishJournal(before);
+      const when = now();
+      const write: Raw = {};
+      const undo: Change[] = [];
+      const after: Raw = Object.fromEntries(keys.map((key) => [key, valueBefore(key, before[key])]));
+      for (const key of keys)
+        if (before[key] !== undefined && after[key] === undefined)
+          write[asideKey(key, when)] = { key, value: before[key], why: 'did not parse', when };
+      for (const one of asked.value as Change[]) {
+        const key = keyOf(one);
+        undo.unshift(inverse(one, after[key]));
+        after[key] = applied(one, after[key]);
+      }
+      const gone = keys.filter((key) => after[key] === undefined && before[key] !== undefined);
+      for (const key of keys) if (after[key] !== undefined) write[key] = after[key];
+      try {
+        if (Object.keys(write).length > 0) {
+          if (gone.length > 0) write[journalKey] = { remove: gone };
+          await area.set({ ...write, [versionKey]: { version: currentVersion } });
+        } else if (gone.length > 0) await area.remove(gone);
+      } catch {
+        return { ok: false, reason: 'keeping.full' };
+      }
+      // The values stand: should this fail, readers honour the journal and the next writer ends it.
+      if (write[journalKey]) await area.remove([...gone, journalKey]).catch(() => undefined);
+      const nearlyFull = (await bytes()) >= quota * nearlyFullFrom;
+      return { ok: true, undo, ...(nearlyFull && { nearlyFull }) };
+    });
+  }
+
+  async function finishJournal(before: Raw) {
+    const journal = journalSchema.safeParse(before[journalKey]);
+    if (!journal.success) return;
+    await area.remove([...journal.data.remove, journalKey]);
+    for (const key of journal.data.remove) delete before[key];
+  }
+
+  /** A photo's data URL. */
+  async function photo(key: string): Promise<string | undefined> {
+    const { [photoKey(key)]: data } = await area.get([photoKey(key)]);
+    const picture = schemas.photo.safeParse(data);
+    return picture.success ? picture.data : undefined;
+  }
+
+  async function state(): Promise<StoreState> {
+    const { version, readOnly } = await turn(ready);
+    const { rejects } = contentsOf(await stored(), now());
+    const all = area.getKeys ? await area.getKeys() : Object.keys(await area.get(null));
+    const aside = await area.get(all.filter((key) => keyParts(key)[0] === 'aside'));
+    const used = await bytes();
+    return {
+      version,
+      readOnly,
+      rejects: [...rejects, ...(Object.values(aside) as Reject[])],
+      bytes: used,
+      quota,
+      nearlyFull: used >= quota * nearlyFullFrom,
+    };
+  }
+
+  /** Removes every key of the store. */
+  const forget = () => turn(() => area.clear());
+
+  return { remembered, change, photo, state, forget };
+}
+
+function afterJournal(values: Raw): Raw {
+  const journal = journalSchema.safeParse(values[journalKey]);
+  if (journal.success) for (const key of [...journal.data.remove, journalKey]) delete values[key];
+  return values;
+}
+
+/** Document form → keys. Items without a usable id are set aside rather than dropped. */
+export function keysOf(document: Raw, when: string): Raw {
+  const set: Raw = {};
+  for (const thing of ['heads', 'products', 'routines', 'log', 'sites'] as const)
+    for (const [i, item] of ((document[thing] as unknown[] | undefined) ?? []).entries()) {
+      const id = (item as Raw)?.[thing === 'sites' ? 'origin' : 'id'];
+      const key = `${thing}:${i}`;
+      if (typeof id === 'string' && id) set[thingKey(thing, id)] = item;
+      else set[asideKey(key, when)] = { key, value: item, why: 'no id', when };
+    }
+  for (const [printed, name] of Object.entries((document.readAs as Raw | undefined) ?? {}))
+    set[readAsKey(printed)] = name;
+  for (const [key, data] of Object.entries((document.photos as Raw | undefined) ?? {}))
+    set[photoKey(key)] = data;
+  if (document.settings) set[settingsKey] = document.settings;
+  return set;
+}
+
+function keyOf(change: Change): string {
+  switch (change.do) {
+    case 'put':
+      return thingKey(change.thing, idOf(change.thing, change.value));
+    case 'remove':
+      return thingKey(change.thing, change.id);
+    case 'set':
+      return settingsKey;
+    case 'read-as':
+      return readAsKey(change.printed);
+    case 'photo':
+      return photoKey(change.key);
+  }
+}
+
+function valueBefore(key: string, value: unknown): unknown {
+  const schema = schemaForKey(key);
+  if (schema) {
+    const result = parsed(schema, value);
+    return result.ok ? result.value : undefined;
+  }
+  return typeof value === 'string' ? value : undefined;
+}
+
+function applied(change: Change, before: unknown): unknown {
+  switch (change.do) {
+    case 'put':
+      return change.value;
+    case 'remove':
+      return undefined;
+    case 'set': {
+      const settings: Raw = { ...defaultSettings, ...(before as Raw | undefined), ...change.settings };
+      for (const key of change.unset ?? []) if (!(key in defaultSettings)) delete settings[key];
+      return settings;
+    }
+    case 'read-as':
+      return change.name ?? undefined;
+    case 'photo':
+      return change.data ?? undefined;
+  }
+}
+
+function inverse(change: Change, before: unknown): Change {
+  switch (change.do) {
+    case 'put':
+    case 'remove': {
+      if (before !== undefined) return { do: 'put', thing: change.thing, value: before } as Change;
+      const id = change.do === 'put' ? idOf(change.thing, change.value) : change.id;
+      return { do: 'remove', thing: change.thing, id };
+    }
+    case 'set': {
+      const settings = { ...defaultSettings, ...(before as Raw | undefined) } as Raw;
+      const touched = [...Object.keys(change.settings), ...(change.unset ?? [])];
+      return {
+        do: 'set',
+        settings: Object.fromEntries(
+          touched.filter((key) => key in settings).map((key) => [key, settings[key]]),
+        ),
+        unset: touched.filter((key) => !(key in settings)),
+      };
+    }
+    case 'read-as':
+      return { do: 'read-as', printed: change.printed, name: (before as string | undefined) ?? null };
+    case 'photo':
+      return { do: 'photo', key: change.key, data: (before as string | undefined) ?? null };
+  }
+}

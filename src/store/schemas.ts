@@ -1,0 +1,208 @@
+import * as z from 'zod/mini';
+import type { Allergen } from '../core/entry.ts';
+import type { Avoid, Head, StretchTest } from '../core/head.ts';
+import { type Product, productKinds } from '../core/product.ts';
+import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day.ts';
+import type { Settings, Site, Thing } from './remembered.ts';
+
+// Browsers alter lone surrogates when storing: made whole before, so that what is read is what was written.
+const text = z.string().check(z.overwrite((value) => value.replace(/\p{Surrogate}/gu, '�')));
+const id = text.check(z.minLength(1), z.maxLength(2000));
+const day = z.iso.date();
+const moment = z.union([z.iso.datetime({ offset: true }), z.iso.date()]);
+const mm = z.number().check(z.positive(), z.lte(3000));
+const amount = z.number().check(z.nonnegative());
+const use = z.enum(['rinse-off', 'leave-on']);
+const kind = z.enum(productKinds);
+const three = z.enum(['low', 'medium', 'high']);
+
+export const allergens = [
+  'wheat',
+  'nut',
+  'peanut',
+  'milk',
+  'egg',
+  'soy',
+  'oat',
+  'sesame',
+  'fish',
+  'fragrance',
+  'sensitizer',
+] as const satisfies Allergen[];
+
+const stretchTest = z.object({
+  id,
+  date: day,
+  rest: mm,
+  stretched: mm,
+  after: z.exactOptional(mm),
+  broke: z.boolean(),
+});
+
+const avoid = z.object({
+  id,
+  name: z.exactOptional(text),
+  family: z.exactOptional(z.enum(allergens)),
+  reacted: z.boolean(),
+  note: z.exactOptional(text),
+});
+
+const head = z.object({
+  id,
+  name: text,
+  thickness: z.exactOptional(z.enum(['fine', 'medium', 'coarse'])),
+  porosity: z.exactOptional(three),
+  damage: z.exactOptional(
+    z.object({
+      kinds: z.array(z.enum(['bleach', 'permanent-colour', 'relaxer', 'perm', 'heat', 'sun-or-salt'])),
+      length: z.exactOptional(z.enum(['ends', 'half', 'most'])),
+      recent: z.exactOptional(z.enum(['weeks', 'months', 'longer'])),
+    }),
+  ),
+  density: z.exactOptional(three),
+  shape: z.exactOptional(z.enum(['wavy', 'curly', 'coily'])),
+  scalp: z.exactOptional(text),
+  climate: z.exactOptional(z.enum(['dry', 'temperate', 'humid'])),
+  avoid: z.array(avoid),
+  stretch: z.array(stretchTest),
+  setAside: z.array(text),
+  allowanceByHand: z.exactOptional(z.enum(['rarely', 'sparingly', 'some', 'regular', 'often'])),
+  added: moment,
+});
+
+const product = z.object({
+  id,
+  name: text,
+  maker: z.exactOptional(text),
+  kind: z.exactOptional(kind),
+  use: z.exactOptional(use),
+  size: z.exactOptional(amount),
+  sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
+  labels: z.array(z.object({ text, seen: moment })),
+  sources: z.array(
+    z.object({
+      url: text,
+      price: z.exactOptional(amount),
+      currency: z.exactOptional(text),
+      variant: z.exactOptional(text),
+      seen: moment,
+    }),
+  ),
+  owned: z.boolean(),
+  notes: text,
+  added: moment,
+});
+
+const count = z.int().check(z.positive());
+const cadence = z.discriminatedUnion('every', [
+  z.object({ every: z.literal('wash') }),
+  z.object({ every: z.literal('nth-wash'), n: count }),
+  z.object({ every: z.literal('days'), n: count }),
+]);
+
+const stepShape = {
+  id,
+  kind,
+  use,
+  product: z.exactOptional(id),
+  optional: z.boolean(),
+  cadence,
+  grams: z.exactOptional(amount),
+};
+const step = z.object(stepShape);
+
+const routine = z.object({
+  id,
+  head: id,
+  name: text,
+  steps: z.array(step),
+  added: moment,
+  washEvery: z.number().check(z.positive()),
+});
+
+const feel = z.exactOptional(z.number().check(z.gte(-2), z.lte(2)));
+const logEntry = z.object({
+  id,
+  head: id,
+  date: day,
+  done: z.object({
+    name: text,
+    steps: z.array(
+      z.object({ ...stepShape, productName: z.exactOptional(text), label: z.exactOptional(text) }),
+    ),
+  }),
+  weather: z.exactOptional(
+    z.object({ celsius: z.number(), humidity: z.number().check(z.gte(0), z.lte(100)) }),
+  ),
+  feel: z.object({ soft: feel, springy: feel, defined: feel, dry: feel, elastic: feel }),
+  notes: text,
+  photo: z.exactOptional(text),
+});
+
+const site = z.object({
+  origin: id,
+  paused: z.boolean(),
+  notLists: z.array(text),
+  listsAt: z.array(text),
+});
+
+export const settings = z.object({
+  language: z.exactOptional(text),
+  units: z.enum(['metric', 'imperial']),
+  underline: z.object({ protein: z.boolean(), moisture: z.boolean() }),
+  glyphSize: z.enum(['small', 'medium', 'large']),
+  reach: z.enum(['press', 'shops', 'everywhere']),
+  welcomed: z.boolean(),
+  place: z.exactOptional(text),
+  headInUse: z.exactOptional(text),
+  routineInUse: z.exactOptional(text),
+  pinned: z.exactOptional(z.array(text)),
+});
+
+/** One schema for each kind of thing; every stored value is parsed with it when read and before it is written. */
+export const schemaOf = { heads: head, products: product, routines: routine, log: logEntry, sites: site };
+
+export const photo = text.check(z.startsWith('data:image/'));
+
+/** A change as the one writer takes it. Anything else is refused whole. */
+export const change = z.union([
+  z.object({ do: z.literal('put'), thing: z.literal('heads'), value: head }),
+  z.object({ do: z.literal('put'), thing: z.literal('products'), value: product }),
+  z.object({ do: z.literal('put'), thing: z.literal('routines'), value: routine }),
+  z.object({ do: z.literal('put'), thing: z.literal('log'), value: logEntry }),
+  z.object({ do: z.literal('put'), thing: z.literal('sites'), value: site }),
+  z.object({
+    do: z.literal('remove'),
+    thing: z.enum(['heads', 'products', 'routines', 'log', 'sites'] satisfies Thing[]),
+    id,
+  }),
+  z.object({
+    do: z.literal('set'),
+    settings: z.object(
+      Object.fromEntries(
+        Object.entries(settings.shape).map(([key, of]) => [key, z.exactOptional(of as z.ZodMiniType)]),
+      ),
+    ),
+    unset: z.exactOptional(z.array(text)),
+  }),
+  z.object({ do: z.literal('read-as'), printed: id, name: z.nullable(text) }),
+  z.object({ do: z.literal('photo'), key: id, data: z.nullable(photo) }),
+]);
+
+// The shapes of `core` and these schemas are one: a field added there and forgotten here does not compile.
+type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : never;
+type Flat<T> = T extends object ? { [K in keyof T]: Flat<T[K]> } : T;
+type Held<S extends z.ZodMiniType, T> = Same<Flat<z.infer<S>>, Flat<T>>;
+const _held: [
+  Held<typeof head, Head>,
+  Held<typeof product, Product>,
+  Held<typeof routine, Routine>,
+  Held<typeof logEntry, LogEntry>,
+  Held<typeof site, Site>,
+  Held<typeof settings, Settings>,
+  Held<typeof step, Step>,
+  Held<typeof cadence, Cadence>,
+  Held<typeof avoid, Avoid>,
+  Held<typeof stretchTest, StretchTest>,
+] = [true, true, true, true, true, true, true, true, true, true];
+void _held;
