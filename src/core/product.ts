@@ -60,6 +60,19 @@ export type LabelText = {
   text: string;
   /** ISO date-time at which this text was met. */
   seen: string;
+  /** Page it was met on; absent when it was typed or pasted. */
+  url?: string;
+};
+
+/** One page that sells it. Its own size, where that differs, is what its price is for. */
+export type ProductSource = {
+  url: string;
+  price?: number;
+  currency?: string;
+  variant?: string;
+  size?: number;
+  sizeUnit?: 'ml' | 'g';
+  seen: string;
 };
 
 /** A product kept by the reader. */
@@ -73,7 +86,7 @@ export type Product = {
   sizeUnit?: 'ml' | 'g';
   /** Latest label first; earlier ones are kept when a label changes. */
   labels: LabelText[];
-  sources: { url: string; price?: number; currency?: string; variant?: string; seen: string }[];
+  sources: ProductSource[];
   owned: boolean;
   notes: string;
   added: string;

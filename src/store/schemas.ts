@@ -78,13 +78,15 @@ const product = z.object({
   use: z.exactOptional(use),
   size: z.exactOptional(amount),
   sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
-  labels: z.array(z.object({ text, seen: moment })),
+  labels: z.array(z.object({ text, seen: moment, url: z.exactOptional(text) })),
   sources: z.array(
     z.object({
       url: text,
       price: z.exactOptional(amount),
       currency: z.exactOptional(text),
       variant: z.exactOptional(text),
+      size: z.exactOptional(amount),
+      sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
       seen: moment,
     }),
   ),
