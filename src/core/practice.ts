@@ -61,10 +61,47 @@ export type StretchPractice = {
 export type WashDayPractice = {
   /** Grams used and share retained by kind of product; `source` says which row of the exposure table stands in. */
   exposure: Record<ProductKind, { grams: number; retention: number; source: string }>;
+  /** What the kinds do in a wash day. */
+  kinds: {
+    /** Counted as a strengthening treatment: spaced by the allowance, shampooed out, followed up. */
+    strengthening: ProductKind[];
+    cleansing: ProductKind[];
+    /** Follows a strengthening treatment, free of protein. */
+    followUp: ProductKind[];
+    /** Steps that can bring the day its moisture. */
+    moisture: ProductKind[];
+    /** Usual order of a wash day: where an added step goes. */
+    order: ProductKind[];
+  };
   /** Roles that need a cleanser, by the strength that lifts them. */
   lifting: Partial<Record<Role, 'mild' | 'strong'>>;
-  thresholds: Record<string, number>;
+  /** Roles that lift, by strength. */
+  cleansing: Partial<Record<Role, 'mild' | 'strong'>>;
+  /** Leave-ons led by sealing or softening ingredients that strands of this thickness carry. */
+  heavyLeaveOns: Record<Thickness, number>;
+  thresholds: Record<WashDayThreshold, number>;
+  /** Key into dictionary/sources.json for every threshold. */
+  thresholdSources: Record<WashDayThreshold, string>;
   sources: string[];
 };
+
+export type WashDayThreshold =
+  /** Share in percent at or below which a mention is a trace. */
+  | 'traceAtMost'
+  /** A mention is in front among the first this many. */
+  | 'frontWithin'
+  /** Below this share of names read, a label says too little. */
+  | 'readAtLeast'
+  /** Percent that a named peptide is used at, at most. */
+  | 'minuteAtMost'
+  /** Days between strengthening treatments where the hair is not described: about once a week at most. */
+  | 'treatmentDays'
+  /** Filled steps from which "protein in every step" is asked. */
+  | 'everyStepFrom'
+  /** Dew points in °C below and above which a humectant-heavy leave-on is remarked on. */
+  | 'dryDewPoint'
+  | 'humidDewPoint'
+  /** Wash days in the log from which the tally is shown. */
+  | 'tallyFrom';
 
 export type Practice = { allowance: AllowancePractice; washDay: WashDayPractice };

@@ -26,17 +26,24 @@ export const english: Catalogue = {
   ...shell,
 };
 
-/** A translator over a catalogue; what it lacks is taken from English, and an unknown key is shown as itself. */
+/**
+ * A translator over a catalogue; what it lacks is taken from English, and an unknown key is shown as itself.
+ * A value `@some.key` stands for that word, an ISO date for the day it names.
+ */
 export function translator(lang: string, catalogue: Catalogue = english): Translate {
   const plural = new Intl.PluralRules(lang);
   const number = new Intl.NumberFormat(lang, { maximumSignificantDigits: 3 });
+  const date = new Intl.DateTimeFormat(lang, { day: 'numeric', month: 'long', timeZone: 'UTC' });
   const say = (key: string, values: Values = {}): string => {
     const word = catalogue[key] ?? english[key] ?? key;
     const form =
       typeof word === 'string' ? word : (word[plural.select(Number(values.n))] ?? word.other ?? key);
     return form.replace(/\{(\w+)\}/g, (all, name: string) => {
       const value = values[name];
-      return value === undefined ? all : typeof value === 'number' ? number.format(value) : value;
+      if (value === undefined) return all;
+      if (typeof value === 'number') return number.format(value);
+      if (value.startsWith('@') && value.slice(1) in english) return say(value.slice(1), values);
+      return /^\d{4}-\d\d-\d\d$/.test(value) ? date.format(new Date(value)) : value;
     });
   };
   return Object.assign(say, {

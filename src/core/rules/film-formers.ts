@@ -1,0 +1,38 @@
+import { filledSteps, finding, isKind, mentionsOf, type Rule } from './day.ts';
+
+/** Is there a cleanser strong enough to lift the films that the other steps leave? */
+export const filmFormers: Rule = {
+  id: 'film-formers',
+  of: 'day',
+  about: 'care',
+  sees: (step, day) =>
+    step.filled
+      ? `${step.traits.film ?? ''} ${isKind(day, 'cleansing', step) ? `${step.traits.lifts ?? '-'} ${step.traits.read}` : ''}`
+      : '',
+  ask(day) {
+    const steps = filledSteps(day);
+    const filming = steps.filter(({ traits }) => traits.film);
+    if (filming.length === 0) return [];
+    const strong = filming.filter(({ traits }) => traits.film === 'strong');
+    const needing = strong.length > 0 ? strong : filming;
+    const cleansers = steps.filter((step) => isKind(day, 'cleansing', step));
+    const lifting = cleansers.filter(({ traits }) =>
+      strong.length > 0 ? traits.lifts === 'strong' : traits.lifts,
+    );
+    const say = (key: string) => ({ key: `rules.film-formers.${key}`, values: { n: needing.length } });
+    const mentions = needing.flatMap((step) => mentionsOf(step, step.traits.films));
+    if (lifting.length > 0)
+      return [finding(this.id, 'suits', say('lifted'), { steps: [...needing, ...lifting], mentions })];
+    const unsure = cleansers.filter(({ traits }) => traits.read !== 'enough');
+    if (unsure.length > 0)
+      return [
+        finding(this.id, 'cannot-tell', say('cleanser-unread'), {
+          steps: [...needing, ...unsure],
+          mentions,
+          unknown: { key: 'rules.unknown.labels', values: { n: unsure.length } },
+        }),
+      ];
+    const key = cleansers.length === 0 ? 'no-cleanser' : strong.length > 0 ? 'too-mild' : 'does-not-lift';
+    return [finding(this.id, 'clashes', say(key), { steps: [...needing, ...cleansers], mentions })];
+  },
+};

@@ -1,0 +1,12 @@
+import { countProtein } from './count-protein.ts';
+import type { Rule } from './day.ts';
+import { staysOn } from './traits.ts';
+
+/** Do more leave-ons carry protein than the allowance has room for? What is not rinsed out adds up. */
+export const leaveOnProteins: Rule = {
+  id: 'leave-on-proteins',
+  of: 'day',
+  about: 'protein',
+  sees: (step) => (step.filled && staysOn(step.use) ? `${step.traits.protein} ${step.product}` : ''),
+  ask: (day) => countProtein('leave-on-proteins', day, 'leaveOns', ({ use }) => staysOn(use)),
+};

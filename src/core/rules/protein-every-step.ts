@@ -1,0 +1,34 @@
+import { distinctProducts, filledSteps, finding, proteinMentions, type Rule } from './day.ts';
+
+/** Is there protein in every product of the wash day? Not every one should hold it (common practice). */
+export const proteinEveryStep: Rule = {
+  id: 'protein-every-step',
+  of: 'day',
+  about: 'protein',
+  sees: (step) => (step.filled ? `${step.traits.protein} ${step.product}` : ''),
+  ask(day) {
+    const steps = distinctProducts(filledSteps(day));
+    if (steps.length < day.practice.washDay.thresholds.everyStepFrom) return [];
+    const free = steps.filter(({ traits }) => traits.protein === 'no');
+    const maybe = steps.filter(({ traits }) => traits.protein === 'maybe');
+    const values = { n: steps.length, free: free.length };
+    const rest = { steps, mentions: steps.flatMap(proteinMentions) };
+    if (free.length > 0)
+      return free.length === steps.length
+        ? []
+        : [finding(this.id, 'suits', { key: 'rules.protein-every-step.some-free', values }, { steps: free })];
+    if (maybe.length > 0)
+      return [
+        finding(
+          this.id,
+          'cannot-tell',
+          { key: 'rules.protein-every-step.maybe', values },
+          {
+            ...rest,
+            unknown: { key: 'rules.unknown.maybe-protein', values: { n: maybe.length } },
+          },
+        ),
+      ];
+    return [finding(this.id, 'clashes', { key: 'rules.protein-every-step.all', values }, rest)];
+  },
+};

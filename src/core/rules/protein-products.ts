@@ -1,0 +1,11 @@
+import { countProtein } from './count-protein.ts';
+import type { Rule } from './day.ts';
+
+/** Do more products of the wash day carry protein than the allowance has room for? */
+export const proteinProducts: Rule = {
+  id: 'protein-products',
+  of: 'day',
+  about: 'protein',
+  sees: (step) => (step.filled ? `${step.traits.protein} ${step.product}` : ''),
+  ask: (day) => countProtein('protein-products', day, 'products'),
+};

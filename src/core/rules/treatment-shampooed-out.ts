@@ -1,0 +1,35 @@
+import { alwaysComesWith } from './cadence.ts';
+import { finding, isKind, type Rule } from './day.ts';
+
+/** Is each strengthening treatment shampooed out: does a cleanser come after it? */
+export const treatmentShampooedOut: Rule = {
+  id: 'treatment-shampooed-out',
+  of: 'day',
+  about: 'treatment',
+  sees: (step, day) =>
+    isKind(day, 'strengthening', step) || isKind(day, 'cleansing', step)
+      ? `${step.kind} ${step.filled} ${JSON.stringify(step.cadence)}`
+      : '',
+  ask: (day) =>
+    day.steps.flatMap((treatment, at) => {
+      if (!treatment.filled || !isKind(day, 'strengthening', treatment)) return [];
+      const cleanser = day.steps
+        .slice(at + 1)
+        .find(
+          (step) =>
+            step.filled && isKind(day, 'cleansing', step) && alwaysComesWith(step.cadence, treatment.cadence),
+        );
+      const values = { kind: `@routine.kind.${treatment.kind}` };
+      const key = `rules.treatment-shampooed-out.${cleanser ? 'washed' : 'missing'}`;
+      return [
+        finding(
+          'treatment-shampooed-out',
+          cleanser ? 'suits' : 'clashes',
+          { key, values },
+          {
+            steps: [treatment, ...(cleanser ? [cleanser] : [])],
+          },
+        ),
+      ];
+    }),
+};
