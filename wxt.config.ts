@@ -8,6 +8,7 @@ import { defineConfig } from 'wxt';
  */
 export default defineConfig({
   imports: false,
+  manifestVersion: 3,
   publicDir: 'src/assets',
   targetBrowsers: ['chrome', 'firefox'],
   vite: () => ({ plugins: [preact()], build: { target: 'es2023' } }),
@@ -19,6 +20,12 @@ export default defineConfig({
     ...(mode === 'localhost'
       ? { host_permissions: ['http://localhost/*'] }
       : { optional_host_permissions: ['https://*/*'] }),
+    commands: {
+      'jump-to-strip': {
+        suggested_key: { default: 'Alt+Shift+S' },
+        description: 'Jump to the strip by the ingredient list',
+      },
+    },
     action: { default_title: 'Strandline: read this page' },
     ...(browser === 'firefox'
       ? {

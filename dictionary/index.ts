@@ -9,6 +9,7 @@ export const limits: Limits = {
     freeBelow: 1,
     leadingWithin: 5,
     readAtLeast: 0.6,
+    listAtLeast: 0.4,
     colourantsAtMost: 5,
     alphabeticalFrom: 6,
     longestText: 40000,

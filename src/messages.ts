@@ -3,13 +3,28 @@ import type { Finding } from './core/finding.ts';
 import type { ProductFacts } from './core/product.ts';
 import type { ReadAs, Reading } from './core/reading.ts';
 import type { Change, Outcome, Remembered } from './store/remembered.ts';
-import type { PaintOrder } from './ui/paint-order.ts';
+import type { PaintOrder, StripAction } from './ui/paint-order.ts';
 
 /** What the content script found on its page. `id` is its own and comes back with the answer. */
-export type FoundText = { id: number; text: string; via: string; product?: ProductFacts };
+export type FoundText = {
+  id: number;
+  text: string;
+  via: string;
+  product?: ProductFacts;
+  /** Kept with a tab's page: the frame it stands in, and how many names of it are proteins for sure. */
+  frame?: number;
+  proteins?: number;
+};
 
 /** What the background keeps (storage.session) of the page a tab shows. */
 export type TabPage = { url: string; title: string; lists: FoundText[] };
+
+/** Key of a tab's page in storage.session; gone when the tab shows another page. */
+export const tabPageKey = (tab: number) => `page:${tab}`;
+
+/** What the panel was opened for (storage.session, key `panelGoKey`); `nth` grows with each press. */
+export type PanelGo = { tab: number; place: string; list?: number; nth: number };
+export const panelGoKey = 'panel-go';
 
 /** One map from message name to request and reply. Requests are idempotent: a killed worker is asked again. */
 export type Messages = {
@@ -17,6 +32,8 @@ export type Messages = {
   'page-lists': { request: { url: string; title: string; lists: FoundText[] }; reply: PaintOrder[] };
   /** Content script → background: the page moved on. */
   'page-left': { request: null; reply: null };
+  /** Strip → background: what the reader chose for one list of this page. */
+  act: { request: { list: number; action: StripAction }; reply: null };
   /** Views → background: texts to read. */
   read: { request: { text: string; use?: Use; readAs?: ReadAs }[]; reply: Reading[] };
   /** Views → background: close spellings of unknown names. */
@@ -28,9 +45,74 @@ export type Messages = {
   remembered: { request: null; reply: Remembered };
   /** Strip → background: open the panel, with what to do there. */
   'open-panel': { request: { place: string; list?: number }; reply: null };
+  /** Panel → background: read this tab now, or stop there (pausing is a `change` of the site). */
+  'read-tab': { request: { tab: number }; reply: null };
+  /** Panel → background: let the reader pick the element that holds the list. */
+  'pick-list': { request: { tab: number }; reply: null };
+  /** Content script → background: the element that holds the list, as a selector, remembered for the site. */
+  'list-is-here': { request: { url: string; selector: string }; reply: null };
+  /** Background → content script. */
+  again: { request: null; reply: null };
+  stop: { request: null; reply: null };
+  jump: { request: null; reply: null };
+  'read-selection': { request: null; reply: null };
 };
 
 export type MessageName = keyof Messages;
 
 /** A finding as it travels. */
 export type { Finding };
+
+/** The part of the browser's runtime that messages need; tests hand in their own. */
+export type Runtime = {
+  id?: string;
+  sendMessage(message: unknown): Promise<unknown>;
+  onMessage: {
+    addListener(
+      hear: (
+        message: unknown,
+        sender: chrome.runtime.MessageSender,
+        reply: (value: unknown) => void,
+      ) => boolean,
+    ): void;
+  };
+};
+
+type Answered = { ok: true; value: unknown } | { ok: false; reason: string };
+type Request<N extends MessageName> = Messages[N]['request'];
+type Reply<N extends MessageName> = Messages[N]['reply'];
+
+/**
+ * Asks the background. A worker killed before it answered is asked once more: every request is idempotent.
+ * Throws with the background's own reason, or with the browser's when nobody is there.
+ */
+export async function ask<N extends MessageName>(runtime: Runtime, name: N, request: Request<N>) {
+  const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Answered | undefined>;
+  const answered = (await send().catch(() => undefined)) ?? (await send());
+  if (!answered) throw new Error(`no answer to ${name}`);
+  if (!answered.ok) throw new Error(answered.reason);
+  return answered.value as Reply<N>;
+}
+
+export type Answers = {
+  [N in MessageName]?: (
+    request: Request<N>,
+    sender: chrome.runtime.MessageSender,
+  ) => Reply<N> | Promise<Reply<N>>;
+};
+
+/** Answers messages by name; what is not ours, or not from this extension, is left to others. */
+export function answer(runtime: Runtime, answers: Answers): void {
+  runtime.onMessage.addListener((message, sender, reply) => {
+    if (sender.id !== runtime.id || typeof message !== 'object' || message === null) return false;
+    const { strandline, request } = message as { strandline?: unknown; request?: unknown };
+    if (typeof strandline !== 'string' || !Object.hasOwn(answers, strandline)) return false;
+    const of = answers[strandline as MessageName] as (request: unknown, sender: unknown) => unknown;
+    // Called at once: a press in the page lets the background open the panel only within this call.
+    new Promise((settle) => settle(of(request, sender))).then(
+      (value) => reply({ ok: true, value } satisfies Answered),
+      (problem: unknown) => reply({ ok: false, reason: String(problem) } satisfies Answered),
+    );
+    return true;
+  });
+}

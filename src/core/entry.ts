@@ -120,6 +120,8 @@ export type Thresholds = {
   leadingWithin: number;
   /** `unknown` when less than this share of mentions is found. */
   readAtLeast: number;
+  /** Text found on a page is taken for a cosmetic list when at least this share of its names is found. */
+  listAtLeast: number;
   /** Most that one colourant or "may contain" name is taken to be, in percent: the law sets no order for them. */
   colourantsAtMost: number;
   /** Lists this long or longer that stand in alphabetical order say nothing about amounts. */

@@ -2,7 +2,17 @@ import type { Range } from '../core/entry.ts';
 import type { Answer } from '../core/finding.ts';
 
 /** Names of our own glyphs (src/ui/glyphs). */
-export type GlyphName = 'free' | 'small' | 'large' | 'bearing' | 'draws' | 'softens' | 'seals' | 'unsure';
+export type GlyphName =
+  | 'free'
+  | 'small'
+  | 'large'
+  | 'bearing'
+  | 'draws'
+  | 'softens'
+  | 'seals'
+  | 'suits'
+  | 'clashes'
+  | 'unsure';
 
 /** What one name on the page gets: its underline, its glyphs and its card. All words are ready to show. */
 export type Mark = {
@@ -15,13 +25,18 @@ export type Mark = {
 
 export type CardWords = {
   title: string;
+  /** How the name was found or what family it is of, in a few words: "Hydrolyzed protein, large". */
+  kind: string;
   glyphs: GlyphName[];
   /** Plain sentences, in order: what it is, size and source, why, caution. */
   lines: string[];
   share: Range;
   shareWords: string;
+  /** "Source: …", or empty. */
   source: string;
 };
+
+export type StripAction = 'panel' | 'compare' | 'add' | 'keep' | 'pause' | 'not-a-list';
 
 /** The strip by a list. */
 export type StripWords = {
@@ -29,11 +44,15 @@ export type StripWords = {
   glyphs: GlyphName[];
   /** "2 proteins, both large, at most 1 % each · moisture leads" */
   sums: string;
+  /** The strip folded to a tag: "2 proteins". */
+  short: string;
   /** One line for each thing the product is checked against (the head in use, the routine in use). */
-  verdicts: { answer: Answer; answerWord: string; text: string }[];
+  verdicts: { who: string; answer: Answer; answerWord: string; text: string }[];
   /** Buttons, in order. */
-  actions: { id: 'panel' | 'compare' | 'add' | 'keep' | 'pause' | 'not-a-list'; word: string }[];
+  actions: { id: StripAction; word: string }[];
 };
+
+export type PainterWord = 'names' | 'fold' | 'unfold' | 'move' | 'next' | 'more' | 'share';
 
 /** What the background answers for one list. */
 export type PaintOrder = {
@@ -45,5 +64,7 @@ export type PaintOrder = {
   proteinMentions: number;
   marks: Mark[];
   strip: StripWords;
+  /** Words of the painter itself: names of its controls and axes. */
+  words: Record<PainterWord, string>;
   scheme: { protein: boolean; moisture: boolean; glyphSize: 'small' | 'medium' | 'large' };
 };

@@ -1,0 +1,166 @@
+import { browser } from 'wxt/browser';
+import { defineBackground } from 'wxt/utils/define-background';
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { createLookup } from '../../src/core/lookup.ts';
+import { readLabel } from '../../src/core/reading.ts';
+import { answer, ask, panelGoKey } from '../../src/messages.ts';
+import { createKeeper } from '../../src/store/keeper.ts';
+import { english, translator } from '../../src/ui/words/index.ts';
+import { keeping, listIsHere, notAList, pausing } from './choices.ts';
+import { orderOf } from './orders.ts';
+import { createReach, siteOf } from './reach.ts';
+import { badgeOf, createTabPages } from './tab-pages.ts';
+
+/** Firefox's own name for the panel. */
+type WithSidebar = { sidebarAction?: { open(): Promise<void> } };
+
+export default defineBackground(() => {
+  const lookup = createLookup(entries, patterns, limits);
+  const keeper = createKeeper();
+  const pages = createTabPages(browser.storage.session);
+  const reach = createReach(browser, async () => (await keeper.remembered()).sites);
+  const t = translator(browser.i18n.getUILanguage(), english);
+  const tell = (tab: number, name: 'again' | 'stop' | 'jump' | 'read-selection') =>
+    ask({ ...browser.runtime, sendMessage: (message) => browser.tabs.sendMessage(tab, message) }, name, null);
+
+  /** Called within the press that asks for it: the browser opens the panel only then. */
+  function openPanel(tab: number, place: string, list?: number) {
+    const opened = browser.sidePanel?.open({ tabId: tab }) ?? (browser as WithSidebar).sidebarAction?.open();
+    const go = { tab, place, nth: Date.now(), ...(list === undefined ? {} : { list }) };
+    return Promise.all([opened, browser.storage.session.set({ [panelGoKey]: go })]);
+  }
+
+  async function showBadge(tab: number) {
+    const text = badgeOf(await pages.get(tab));
+    await browser.action.setBadgeText({ tabId: tab, text });
+  }
+
+  answer(browser.runtime, {
+    async 'page-lists'(page, { tab, frameId = 0 }) {
+      if (tab?.id === undefined) return [];
+      const remembered = await keeper.remembered();
+      const site = siteOf(remembered.sites, page.url);
+      if (site?.paused) return [];
+      const orders = page.lists.map((list) =>
+        orderOf(list, lookup, { remembered, site, t, checks: () => [] }),
+      );
+      const lists = page.lists.flatMap((list, i) => {
+        const order = orders[i];
+        return order?.isList ? [{ ...list, proteins: order.proteinMentions }] : [];
+      });
+      const paint = lists.length > 0 && bringPainter(tab.id, frameId);
+      await pages.put(tab.id, frameId, { ...page, lists });
+      await Promise.all([paint, showBadge(tab.id)]);
+      return orders;
+    },
+    async 'page-left'(_, { tab, frameId = 0 }) {
+      if (tab?.id === undefined) return null;
+      await pages.put(tab.id, frameId, { url: tab.url ?? '', title: tab.title ?? '', lists: [] });
+      await showBadge(tab.id);
+      return null;
+    },
+    read: (texts) =>
+      texts.map(({ text, use, readAs }) =>
+        readLabel(text, lookup, { ...(use ? { use } : {}), ...(readAs ? { readAs } : {}) }),
+      ),
+    close: (names) => names.map((name) => lookup.close(name, 3)),
+    'tab-page': ({ tab }) => pages.get(tab),
+    change: (changes) => keeper.change(changes),
+    remembered: () => keeper.remembered(),
+    async 'open-panel'({ place, list }, { tab }) {
+      if (tab?.id !== undefined) await openPanel(tab.id, place, list);
+      return null;
+    },
+    async act({ list: id, action }, { tab, frameId = 0 }) {
+      if (tab?.id === undefined) return null;
+      const list = frameId * 1000 + id;
+      if (action === 'panel') await openPanel(tab.id, 'page', list);
+      else if (action === 'add') await openPanel(tab.id, 'routine', list);
+      else if (action === 'compare') await openPanel(tab.id, 'compare', list);
+      else {
+        const [page, remembered] = [await pages.get(tab.id), await keeper.remembered()];
+        const found = page?.lists.find((each) => each.id === list);
+        if (!page || !found) return null;
+        if (action === 'pause') await keeper.change(pausing(remembered, page.url));
+        else if (action === 'not-a-list') await keeper.change(notAList(remembered, page.url, found.text));
+        else
+          await keeper.change(
+            keeping(remembered, page, found, crypto.randomUUID(), new Date().toISOString()),
+          );
+      }
+      return null;
+    },
+    async 'read-tab'({ tab }) {
+      await reach.read(tab);
+      return null;
+    },
+    async 'pick-list'({ tab }) {
+      await browser.scripting.executeScript({ target: { tabId: tab }, files: ['picker.js'] });
+      return null;
+    },
+    async 'list-is-here'({ url, selector }) {
+      await keeper.change(listIsHere(await keeper.remembered(), url, selector));
+      return null;
+    },
+  });
+
+  const bringPainter = (tab: number, frame: number) => {
+    const target = { tabId: tab, frameIds: [frame] };
+    return Promise.all([
+      browser.scripting.insertCSS({ target, files: ['content-scripts/reader.css'] }),
+      browser.scripting.executeScript({ target, files: ['painter.js'] }),
+    ]);
+  };
+
+  browser.action.onClicked.addListener((tab) => {
+    if (tab.id === undefined) return;
+    void openPanel(tab.id, 'page');
+    void reach.read(tab.id).catch(() => undefined);
+  });
+
+  browser.runtime.onInstalled.addListener(() => {
+    void reach.sync();
+    void browser.action.setBadgeBackgroundColor({ color: '#6b2a5b' });
+    void browser.action.setBadgeTextColor({ color: '#ffffff' });
+    browser.contextMenus.removeAll(() => {
+      browser.contextMenus.create({
+        id: 'selection',
+        contexts: ['selection'],
+        title: t('page.menu.selection'),
+      });
+      browser.contextMenus.create({ id: 'pick', contexts: ['page'], title: t('page.menu.pick') });
+    });
+  });
+  browser.runtime.onStartup.addListener(() => void reach.sync());
+  browser.permissions.onAdded.addListener(() => void reach.sync());
+  browser.permissions.onRemoved.addListener(() => void reach.sync());
+
+  browser.contextMenus.onClicked.addListener(({ menuItemId }, tab) => {
+    const id = tab?.id;
+    if (id === undefined) return;
+    if (menuItemId === 'selection') {
+      void openPanel(id, 'page');
+      void reach.read(id).then(() => tell(id, 'read-selection'));
+    } else void browser.scripting.executeScript({ target: { tabId: id }, files: ['picker.js'] });
+  });
+  browser.commands.onCommand.addListener((command, tab) => {
+    if (command !== 'jump-to-strip' || tab?.id === undefined) return;
+    const id = tab.id;
+    void tell(id, 'jump').catch(() => reach.read(id));
+  });
+
+  browser.tabs.onRemoved.addListener((tab) => void pages.drop(tab));
+  browser.tabs.onUpdated.addListener((tab, { status }) => {
+    if (status === 'loading') void pages.drop(tab);
+  });
+  // Whatever is remembered may change what a strip says.
+  browser.storage.local.onChanged.addListener(async () => {
+    const { sites } = await keeper.remembered();
+    for (const tab of await pages.tabs()) {
+      const page = await pages.get(tab);
+      const paused = page && siteOf(sites, page.url)?.paused;
+      void tell(tab, paused ? 'stop' : 'again').catch(() => undefined);
+    }
+    void reach.sync();
+  });
+});

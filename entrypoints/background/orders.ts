@@ -1,0 +1,54 @@
+import sources from '../../dictionary/sources.json' with { type: 'json' };
+import type { Lookup } from '../../src/core/lookup.ts';
+import { isProtein, type Reading, readLabel } from '../../src/core/reading.ts';
+import type { FoundText } from '../../src/messages.ts';
+import type { Remembered, Site } from '../../src/store/remembered.ts';
+import { marksOf } from '../../src/ui/describe/mark.ts';
+import { type Check, stripOf } from '../../src/ui/describe/strip.ts';
+import type { PainterWord, PaintOrder } from '../../src/ui/paint-order.ts';
+import type { Translate } from '../../src/ui/words/index.ts';
+
+/** The reader pointed at this text: it is read as a list whatever its names. */
+const pointedAt = ['selection', 'chosen'];
+
+/** What tells a text from others when a site remembers that it is no list. */
+export const markOfText = (text: string) => text.replace(/\s+/g, ' ').trim().slice(0, 120);
+
+const painterWords: PainterWord[] = ['names', 'fold', 'unfold', 'move', 'next', 'more', 'share'];
+
+/** Reads one list of a page and says how to paint it. */
+export function orderOf(
+  list: FoundText,
+  lookup: Lookup,
+  {
+    remembered,
+    site,
+    t,
+    checks,
+  }: {
+    remembered: Remembered;
+    site: Site | undefined;
+    t: Translate;
+    checks: (reading: Reading) => Check[];
+  },
+): PaintOrder {
+  const use = list.product?.use;
+  const reading = readLabel(list.text, lookup, { readAs: remembered.readAs, ...(use ? { use } : {}) });
+  const { underline, glyphSize } = remembered.settings;
+  const isList =
+    !site?.notLists.includes(markOfText(list.text)) &&
+    (pointedAt.includes(list.via) || (!reading.refused && reading.read >= lookup.thresholds.listAtLeast));
+  return {
+    list: list.id,
+    lang: t.lang,
+    dir: t.dir,
+    isList,
+    proteinMentions: reading.mentions.filter(isProtein).length,
+    marks: isList ? marksOf(reading, t, sources) : [],
+    strip: stripOf(reading, list.product?.name, isList ? checks(reading) : [], t),
+    words: Object.fromEntries(
+      painterWords.map((word) => [word, t(`page.painter.${word}`)]),
+    ) as PaintOrder['words'],
+    scheme: { ...underline, glyphSize },
+  };
+}

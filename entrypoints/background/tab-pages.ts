@@ -1,0 +1,51 @@
+import { type FoundText, type TabPage, tabPageKey } from '../../src/messages.ts';
+
+type Session = {
+  get(key: string | null): Promise<Record<string, unknown>>;
+  set(values: Record<string, unknown>): Promise<void>;
+  remove(key: string): Promise<void>;
+};
+
+/** List ids are a frame's own; in a tab's page they must not meet. Frame ids are whole numbers. */
+const idIn = (frame: number, id: number) => frame * 1000 + id;
+
+/**
+ * What each tab shows, kept in storage.session so that a worker that slept knows it. Frames of one tab write
+ * in turn.
+ */
+export function createTabPages(session: Session) {
+  let turn: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(job: () => Promise<T>): Promise<T> => {
+    const done = turn.then(job);
+    turn = done.catch(() => undefined);
+    return done;
+  };
+  const get = async (tab: number): Promise<TabPage | null> => {
+    const key = tabPageKey(tab);
+    return ((await session.get(key))[key] as TabPage | undefined) ?? null;
+  };
+  return {
+    get,
+    /** Replaces the lists of one frame; the top frame (0) also names the page. */
+    put: (tab: number, frame: number, page: TabPage) =>
+      inTurn(async () => {
+        const before = await get(tab);
+        const others = before?.lists.filter((list) => list.frame !== frame) ?? [];
+        const lists: FoundText[] = page.lists.map((list) => ({ ...list, id: idIn(frame, list.id), frame }));
+        const all = { ...(frame === 0 || !before ? page : before), lists: [...others, ...lists] };
+        await session.set({ [tabPageKey(tab)]: all });
+        return all;
+      }),
+    drop: (tab: number) => inTurn(() => session.remove(tabPageKey(tab))),
+    /** Tabs that show a page that was read. */
+    tabs: async () =>
+      Object.keys(await session.get(null)).flatMap((key) => {
+        const [kind, tab] = key.split(':');
+        return kind === 'page' ? [Number(tab)] : [];
+      }),
+  };
+}
+
+/** What the toolbar badge says: the protein mentions of a page, nothing where there is no list. */
+export const badgeOf = (page: TabPage | null): string =>
+  !page?.lists.length ? '' : String(page.lists.reduce((sum, list) => sum + (list.proteins ?? 0), 0));

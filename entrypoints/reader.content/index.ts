@@ -1,0 +1,47 @@
+import './style.css';
+import { browser } from 'wxt/browser';
+import { defineContentScript } from 'wxt/utils/define-content-script';
+import { answer, ask } from '../../src/messages.ts';
+import { startReader } from '../../src/page/reader.ts';
+
+export default defineContentScript({
+  registration: 'runtime',
+  cssInjectionMode: 'manual',
+  noScriptStartedPostMessage: true,
+  async main(ctx) {
+    if (!sameOriginAsTop()) return;
+    if ((document as Document & { prerendering?: boolean }).prerendering)
+      await new Promise((begin) => document.addEventListener('prerenderingchange', begin, { once: true }));
+    const gone = (problem: unknown) => {
+      if (ctx.isInvalid) ctx.abort();
+      throw problem;
+    };
+    const reader = startReader({
+      window,
+      signal: ctx.signal,
+      read: (lists) =>
+        ask(browser.runtime, 'page-lists', { url: location.href, title: document.title, lists }).catch(gone),
+      left: () => ask(browser.runtime, 'page-left', null).catch(gone),
+      act: (list, action) => void ask(browser.runtime, 'act', { list, action }).catch(gone),
+      painter: (act) => globalThis.strandlinePainter?.(window, act),
+    });
+    const heard = (does: () => void) => () => {
+      if (ctx.isValid) does();
+      return null;
+    };
+    answer(browser.runtime, {
+      again: heard(reader.again),
+      jump: heard(reader.jump),
+      stop: heard(() => ctx.abort()),
+    });
+  },
+});
+
+/** Frames of other origins (advertisements, players) are left alone. */
+function sameOriginAsTop(): boolean {
+  try {
+    return window.top?.document !== undefined;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,43 @@
+import tokens from '../../ui/tokens.css?inline';
+import { element } from './element.ts';
+import css from './paint.css?inline';
+
+/** The one element of ours in the page. Everything we draw lives in its shadow. */
+export type Host = {
+  root: ShadowRoot;
+  /** Client pixels → our own: where the host's origin stands, and how much the page scales it. */
+  frame(): { x: number; y: number; scale: number };
+  /** Puts the host where it can be seen: last in the document, or in the modal dialog that holds `near`. */
+  attach(near: Element | undefined): boolean;
+  remove(): void;
+};
+
+export function createHost(doc: Document, mode: ShadowRootMode): Host {
+  const host = doc.createElement('strandline-label');
+  const root = host.attachShadow({ mode });
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(tokens.replace(':root', ':host') + css);
+  root.adoptedStyleSheets = [sheet];
+  const probe = element(doc, 'i', { class: 'probe' });
+  root.append(probe);
+  let returns = 0;
+
+  return {
+    root,
+    frame() {
+      const at = probe.getBoundingClientRect();
+      return { x: at.left, y: at.top, scale: at.width / 100 || 1 };
+    },
+    attach(near) {
+      const modal = near?.closest('dialog:modal') ?? doc.documentElement;
+      if (host.parentNode === modal) return true;
+      // A page that throws us out three times does not want us.
+      if (!host.isConnected && returns++ > 3) return false;
+      modal.append(host);
+      const zoom = (modal as HTMLElement & { currentCSSZoom?: number }).currentCSSZoom ?? 1;
+      if (zoom !== 1) host.style.setProperty('zoom', String(1 / zoom), 'important');
+      return true;
+    },
+    remove: () => host.remove(),
+  };
+}

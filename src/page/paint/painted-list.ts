@@ -1,0 +1,193 @@
+import { glyphs } from '../../ui/glyphs/shapes.ts';
+import type { GlyphName, PaintOrder } from '../../ui/paint-order.ts';
+import { drawGlyph, element } from './element.ts';
+import { underline } from './highlights.ts';
+import type { Host } from './host.ts';
+import type { Letters } from './letters.ts';
+import { createRuler, type Measured } from './measure.ts';
+import { placeGlyphs } from './place.ts';
+
+/** One name on the page: its button (a glyph that can be focused) and where it stood when last measured. */
+export type Name = { button: HTMLElement; index: number; points: StaticRangeInit; at: Measured };
+
+export type PaintedList = {
+  id: number;
+  order: PaintOrder;
+  element: Element | undefined;
+  dark: boolean;
+  names: Name[];
+  /** Reads the layout anew and puts every glyph by its name. */
+  reshape(): void;
+  /** Follows the list where only its place has changed, and hides glyphs of covered letters. */
+  move(): void;
+  undo(): void;
+};
+
+const sizes = { small: 0.62, medium: 0.74, large: 0.92 };
+
+/** Underlines the names of one list and sets a glyph by each. */
+export function paintList(
+  doc: Document,
+  host: Host,
+  { id, letters, order }: { id: number; letters: Letters; order: PaintOrder },
+): PaintedList {
+  const { scheme, marks } = order;
+  const wanted = marks.flatMap((mark, index) => {
+    const points = letters.points(mark.from, mark.to);
+    const shown = mark.line === 'moisture' ? scheme.moisture : scheme.protein;
+    return points && shown ? [{ mark, index, points }] : [];
+  });
+  const dark = wanted[0] ? createRuler(doc).isDark(wanted[0].points) : false;
+  const clear = underline(
+    wanted.map(({ mark, points }) => ({ line: mark.line, points })),
+    dark,
+  );
+  const layer = element(doc, 'div', { class: 'layer', style: `color-scheme: ${dark ? 'dark' : 'light'}` });
+  const inner = element(doc, 'div', { class: 'names', role: 'toolbar', 'aria-label': order.words.names });
+  const size = sizes[scheme.glyphSize];
+  const names: Name[] = wanted.map(({ mark, index, points }, i) => {
+    const shown = onPage(mark.glyphs);
+    const button = element(
+      doc,
+      'button',
+      {
+        class: 'name',
+        type: 'button',
+        tabindex: i === 0 ? 0 : -1,
+        'aria-label': `${mark.card.title}: ${mark.card.kind}`,
+        'data-index': index,
+        hidden: true,
+      },
+      ...shown.map((name) => drawGlyph(doc, name)),
+    );
+    return { button, index, points, at: { fragments: [], spot: undefined } };
+  });
+  inner.append(...names.map((name) => name.button));
+  layer.append(inner);
+  host.root.append(layer);
+  const crops = croppers(letters.element);
+  let origin = { x: 0, y: 0 };
+
+  const place = () => {
+    const frame = host.frame();
+    const now = letters.element?.getBoundingClientRect();
+    if (!now) return;
+    const crop = cropOf(crops);
+    const [x, y] = crop ? [crop.left, crop.top] : [now.left, now.top];
+    const local = (px: number, from: number) => (px - from) / frame.scale;
+    layer.classList.toggle('cropped', crop !== undefined);
+    layer.style.width = crop ? `${crop.width / frame.scale}px` : '0px';
+    layer.style.height = crop ? `${crop.height / frame.scale}px` : '0px';
+    layer.style.transform = `translate(${local(x, frame.x)}px, ${local(y, frame.y)}px)`;
+    inner.style.transform = `translate(${local(now.left, x)}px, ${local(now.top, y)}px)`;
+    origin = { x: now.left, y: now.top };
+  };
+
+  const cover = () => {
+    const now = letters.element?.getBoundingClientRect();
+    if (!now) return;
+    const [dx, dy] = [now.left - measuredAt.x, now.top - measuredAt.y];
+    const covered = names.map(({ at, points }) => {
+      const last = at.fragments.at(-1);
+      return (
+        last !== undefined && isCovered(doc, points, last.right + dx - 2, last.bottom + dy - last.height / 2)
+      );
+    });
+    for (const [i, { button }] of names.entries())
+      button.toggleAttribute('data-covered', covered[i] === true);
+  };
+
+  let measuredAt = origin;
+  return {
+    id,
+    order,
+    element: letters.element,
+    dark,
+    names,
+    reshape() {
+      const ruler = createRuler(doc);
+      const now = letters.element?.getBoundingClientRect();
+      const { scale } = host.frame();
+      if (!now) return;
+      measuredAt = { x: now.left, y: now.top };
+      for (const name of names) name.at = ruler.measure(name.points);
+      for (const { button, at, index } of names) {
+        const last = at.fragments.at(-1);
+        button.hidden = last === undefined;
+        if (!last) continue;
+        button.style.left = `${(last.left - now.left) / scale}px`;
+        button.style.top = `${(last.top - now.top) / scale}px`;
+        const shown = onPage(marks[index]?.glyphs ?? []);
+        const boxes =
+          at.spot &&
+          placeGlyphs(
+            at.spot,
+            shown.map((name) => ({ width: glyphs[name].width * size, height: glyphs[name].height * size })),
+          );
+        for (const [i, child] of [...button.children].entries()) {
+          const glyph = child as SVGElement;
+          const box = boxes?.[i];
+          glyph.style.display = box ? 'block' : 'none';
+          if (!box) continue;
+          glyph.style.left = `${(box.x - last.left) / scale}px`;
+          glyph.style.top = `${(box.y - last.top) / scale}px`;
+          glyph.setAttribute('width', String(box.width / scale));
+          glyph.setAttribute('height', String(box.height / scale));
+        }
+      }
+      place();
+      cover();
+    },
+    move() {
+      place();
+      cover();
+    },
+    undo() {
+      clear();
+      layer.remove();
+    },
+  };
+}
+
+/** In the page a protein shows its beads alone; a moisture name shows what it does, at most two drops. */
+function onPage(names: GlyphName[]): GlyphName[] {
+  const beads = names.filter((name) => glyphs[name].hue === 'plum');
+  return beads.length > 0 ? beads.slice(0, 1) : names.slice(0, 2);
+}
+
+/** Ancestors that crop what they hold. */
+function croppers(from: Element | undefined): Element[] {
+  const found: Element[] = [];
+  for (let at: Element | null | undefined = from; at && at !== at.ownerDocument.body; at = parentOf(at)) {
+    const { overflowX, overflowY, display } = getComputedStyle(at);
+    if (display !== 'inline' && (overflowX !== 'visible' || overflowY !== 'visible')) found.push(at);
+  }
+  return found;
+}
+
+function parentOf(element: Element): Element | null {
+  const root = element.getRootNode();
+  return element.assignedSlot ?? element.parentElement ?? (root instanceof ShadowRoot ? root.host : null);
+}
+
+function cropOf(crops: Element[]): DOMRect | undefined {
+  let [left, top, right, bottom] = [-1e5, -1e5, 1e5, 1e5];
+  if (crops.length === 0) return undefined;
+  for (const each of crops) {
+    const at = each.getBoundingClientRect();
+    left = Math.max(left, at.left);
+    top = Math.max(top, at.top);
+    right = Math.min(right, at.right);
+    bottom = Math.min(bottom, at.bottom);
+  }
+  return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
+}
+
+/** Whether something of the page stands over the letters (a sticky header, a menu). Out of view: not known, so no. */
+function isCovered(doc: Document, points: StaticRangeInit, x: number, y: number): boolean {
+  const holder = points.endContainer.parentElement;
+  const root = holder?.getRootNode();
+  const hit = (root instanceof ShadowRoot ? root : doc).elementFromPoint(x, y);
+  if (!hit || !holder || hit.localName === 'strandline-label') return false;
+  return !holder.contains(hit) && !hit.contains(holder);
+}

@@ -1,0 +1,114 @@
+import type { FoundText } from '../messages.ts';
+import type { PaintOrder, StripAction } from '../ui/paint-order.ts';
+import { type FoundList, findLists } from './find-lists.ts';
+import { mayHoldLists } from './gate.ts';
+import { lettersOf } from './paint/letters.ts';
+import type { Painter } from './paint/painter.ts';
+import { watch } from './watch.ts';
+
+/** What reading a page needs from outside. */
+export type ReaderWorld = {
+  window: Window & typeof globalThis;
+  signal: AbortSignal;
+  /** Sends the lists of this page and brings what to paint; throws when nobody answers. */
+  read(lists: FoundText[]): Promise<PaintOrder[]>;
+  /** The page has no lists any more. */
+  left(): Promise<unknown>;
+  act(list: number, action: StripAction): void;
+  /** The painter is a second file, asked for when there is something to paint. */
+  painter(act: (list: number, action: StripAction) => void): Painter | undefined;
+};
+
+/**
+ * Reads a page and goes on reading it: gate → find → ask → paint, again whenever something came or the page
+ * moved on, until the signal takes everything back.
+ */
+export function startReader(world: ReaderWorld) {
+  const { window: win, signal } = world;
+  const doc = win.document;
+  let painter: Painter | undefined;
+  let known: FoundList[] = [];
+  let address = '';
+  let asked = 0;
+
+  const pass = (always: boolean) => {
+    const found = mayHoldLists(doc) ? findLists(doc) : [];
+    const moved = address !== win.location.href;
+    address = win.location.href;
+    if (!always && !moved && sameLists(found, known)) return;
+    const before = known;
+    known = found;
+    if (found.length === 0) {
+      painter?.clear();
+      if (before.length > 0 || moved) void world.left().catch(() => undefined);
+      return;
+    }
+    void send(found);
+  };
+
+  const send = async (found: FoundList[]) => {
+    const turn = ++asked;
+    const texts = found.map(({ text, via, product }, id) => ({
+      id,
+      text,
+      via,
+      ...(product ? { product } : {}),
+    }));
+    const orders = await world.read(texts).catch(() => undefined);
+    if (signal.aborted || turn !== asked) return;
+    const lists = (orders ?? []).flatMap((order) => {
+      const list = found[order.list];
+      return list && order.isList
+        ? [{ id: order.list, letters: lettersOf(list.text, list.ranges), order }]
+        : [];
+    });
+    if (lists.length === 0) return painter?.clear();
+    painter ??= world.painter(world.act);
+    painter?.show(lists);
+    watching.mark(
+      lists.flatMap((list) => list.letters.element ?? []),
+      lists.flatMap(({ letters }) => {
+        const root = letters.element?.getRootNode();
+        return root instanceof ShadowRoot ? [root] : [];
+      }),
+    );
+  };
+
+  const watching = watch(win, signal, (came) => {
+    if (came === 'moved-on') pass(address !== win.location.href);
+    else if (came === 'much' || came === 'changed') pass(false);
+    else if (came.added.some((element) => mayHoldLists(element) && findLists(element).length > 0))
+      pass(false);
+  });
+  signal.addEventListener('abort', () => painter?.clear());
+  pass(false);
+
+  return {
+    /** Asks again for everything: what is remembered has changed. */
+    again: () => pass(true),
+    jump: () => painter?.jump(),
+  };
+}
+
+/** The same letters in the same nodes: nothing to paint anew. */
+function sameLists(a: FoundList[], b: FoundList[]): boolean {
+  return (
+    a.length === b.length &&
+    a.every((list, i) => {
+      const other = b[i]!;
+      return (
+        list.text === other.text &&
+        list.ranges.length === other.ranges.length &&
+        list.ranges.every((range, r) => {
+          const before = other.ranges[r]!;
+          return (
+            range.startContainer === before.startContainer &&
+            range.endContainer === before.endContainer &&
+            range.startOffset === before.startOffset &&
+            range.endOffset === before.endOffset
+          );
+        })
+      );
+    })
+  );
+}

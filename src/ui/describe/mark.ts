@@ -1,0 +1,91 @@
+import { isProtein, type Mention, type Reading } from '../../core/reading.ts';
+import type { CardWords, GlyphName, Mark } from '../paint-order.ts';
+import type { Translate } from '../words/index.ts';
+import { shareWords } from './share.ts';
+
+/** dictionary/sources.json as views need it. */
+export type Sources = Record<string, { title: string }>;
+
+const drops = { humectant: 'draws', emollient: 'softens', occlusive: 'seals' } as const;
+
+/** Glyphs of one mention, protein first. Shapes of nothing known: none. */
+export function glyphsOf({ protein, moisture }: Pick<Mention, 'protein' | 'moisture'>): GlyphName[] {
+  const beads: GlyphName[] = [];
+  if (protein && isProtein({ protein })) beads.push(protein.size === 'unknown' ? 'bearing' : protein.size);
+  else if (protein?.kind === 'protein-bearing') beads.push('bearing');
+  return [...beads, ...moisture.map((role) => drops[role])];
+}
+
+function lineOf(glyphs: GlyphName[]): Mark['line'] {
+  const [first] = glyphs;
+  return first === 'free' || first === 'small' || first === 'large' || first === 'bearing'
+    ? first
+    : 'moisture';
+}
+
+/** What the hover card says of a mention; words ready to show, plain, what-it-is first and caution last. */
+export function cardOf(
+  index: number,
+  reading: Reading,
+  t: Translate,
+  sources: Sources,
+): CardWords | undefined {
+  const mention = reading.mentions[index];
+  if (!mention || mention.found.how === 'none') return undefined;
+  const { protein, found } = mention;
+  const lines: string[] = [];
+  if (found.how === 'pattern') lines.push(t('page.card.by-pattern', { name: found.name }));
+  else if (found.name.toLowerCase() !== mention.raw.toLowerCase())
+    lines.push(t('page.card.also', { name: found.name }));
+  if (protein) {
+    lines.push(t(`page.card.protein.${protein.kind}`));
+    if (isProtein(mention)) lines.push(t(`page.card.size.${protein.size}`));
+    if (protein.daltons) lines.push(t('page.card.daltons', protein.daltons));
+    if (protein.disagreement) lines.push(t(protein.disagreement));
+    if (protein.minute) lines.push(t('page.card.minute'));
+  }
+  for (const role of mention.moisture) lines.push(t(`page.card.moisture.${role}`));
+  const family = mention.allergens.find((each) => each !== 'fragrance' && each !== 'sensitizer');
+  if (family)
+    lines.push(t('page.card.allergen', { family: t(`page.family.${family}`).toLocaleLowerCase(t.lang) }));
+  return {
+    title: mention.raw,
+    kind: kindWords(mention, t),
+    glyphs: glyphsOf(mention),
+    lines,
+    share: mention.share,
+    shareWords: shareWords(index, reading, t),
+    source: sourceWords(protein?.sources ?? [], t, sources),
+  };
+}
+
+function sourceWords(keys: string[], t: Translate, sources: Sources): string {
+  if (keys.length === 0) return '';
+  return t('page.card.source', { source: keys.map((key) => sources[key]?.title ?? key).join('; ') });
+}
+
+/** "Hydrolyzed protein, large" · "Draws water · softens": what a mention is, in a few words. */
+export function kindWords(mention: Pick<Mention, 'protein' | 'moisture'>, t: Translate): string {
+  const { protein, moisture } = mention;
+  const said: string[] = [];
+  if (protein) {
+    const kind = t(`page.kind.${protein.kind}`);
+    said.push(
+      isProtein({ protein }) && protein.kind !== 'amino-acid'
+        ? t('page.kind.sized', { kind, size: t(`page.size.${protein.size}`) })
+        : kind,
+    );
+  }
+  said.push(...moisture.map((role) => t(`page.moisture.${role}`)));
+  return said.join(' · ');
+}
+
+/** One mark for each protein and moisture name of a reading, in label order. */
+export function marksOf(reading: Reading, t: Translate, sources: Sources): Mark[] {
+  return reading.mentions.flatMap((mention, index) => {
+    const glyphs = glyphsOf(mention);
+    const card = cardOf(index, reading, t, sources);
+    if (!card || glyphs.length === 0) return [];
+    return [{ from: mention.from, to: mention.to, line: lineOf(glyphs), glyphs, card }];
+  });
+}

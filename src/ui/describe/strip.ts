@@ -1,0 +1,101 @@
+import type { Answer, Finding } from '../../core/finding.ts';
+import { isProtein, type Mention, type Reading } from '../../core/reading.ts';
+import type { GlyphName, StripWords } from '../paint-order.ts';
+import type { Translate } from '../words/index.ts';
+import { glyphsOf } from './mark.ts';
+
+/** Against what a product was held (a head, a routine), as `who` is named, and what the rules said. */
+export type Check = { about: 'head' | 'routine'; who: string; answer: Answer; findings: Finding[] };
+
+const bySize = ['large', 'small', 'free', 'unknown'] as const;
+
+function proteinWords(proteins: Mention[], bearing: number, strength: Reading['protein'], t: Translate) {
+  const n = proteins.length;
+  const maybe = bearing > 0 ? [t('page.sums.bearing', { n: bearing })] : [];
+  if (n === 0 && strength === 'unknown') return t('page.sums.protein-unknown');
+  if (n === 0)
+    return [t(bearing > 0 ? 'page.sums.no-sure-protein' : 'page.sums.no-protein'), ...maybe].join(', ');
+  const counts = bySize
+    .map((size) => ({ size, n: proteins.filter((each) => each.protein?.size === size).length }))
+    .filter((each) => each.n > 0);
+  const sizes =
+    counts.length === 1
+      ? t(n === 1 ? 'page.sums.one-size' : n === 2 ? 'page.sums.both' : 'page.sums.all', {
+          size: t(`page.size.${counts[0]?.size}`),
+        })
+      : counts.map(({ size, n }) => t('page.sums.of-size', { n, size: t(`page.size.${size}`) })).join(', ');
+  const max = Math.max(...proteins.map((each) => each.share.max));
+  return [
+    t('page.sums.proteins', { n }),
+    sizes,
+    t(n === 1 ? 'page.sums.at-most' : 'page.sums.at-most-each', { max }),
+    ...maybe,
+  ].join(', ');
+}
+
+/** "2 proteins, both large, at most 1 % each · moisture leads · 3 names not known" */
+export function sumsOf(reading: Reading, t: Translate): string {
+  if (reading.refused) return t(`page.refused.${reading.refused}`);
+  const proteins = reading.mentions.filter(isProtein);
+  const bearing = reading.mentions.filter((each) => each.protein?.kind === 'protein-bearing').length;
+  const unknown = reading.mentions.filter((each) => each.found.how === 'none').length;
+  return [
+    proteinWords(proteins, bearing, reading.protein, t),
+    t(`page.sums.moisture.${reading.moisture}`),
+    ...(unknown > 0 ? [t('page.sums.unknown', { n: unknown })] : []),
+  ].join(' · ');
+}
+
+/** The count alone, for the folded strip. */
+function shortOf(reading: Reading, t: Translate): string {
+  const n = reading.mentions.filter(isProtein).length;
+  if (n > 0) return t('page.sums.proteins', { n });
+  return t(reading.protein === 'unknown' ? 'page.sums.protein-unknown' : 'page.sums.no-protein');
+}
+
+/** One line for each check: the answer and the reasons that decided it, at most two. */
+export function verdictOf(check: Check, t: Translate): StripWords['verdicts'][number] {
+  const decided = check.findings.filter((each) => each.answer === check.answer);
+  const reasons = decided.map((each) =>
+    t((each.unknown ?? each.reason).key, (each.unknown ?? each.reason).values),
+  );
+  return {
+    who: t(`page.verdict.${check.about}`, { who: check.who }),
+    answer: check.answer,
+    answerWord: t(`page.answer.${check.answer}`),
+    text: [...new Set(reasons)].slice(0, 2).join(' '),
+  };
+}
+
+/** The whole strip. Without a head there is one line that says why nothing can be told. */
+export function stripOf(
+  reading: Reading,
+  product: string | undefined,
+  checks: Check[],
+  t: Translate,
+): StripWords {
+  const glyphs = [...new Set(reading.mentions.flatMap(glyphsOf))] as GlyphName[];
+  const order: GlyphName[] = ['large', 'small', 'free', 'bearing', 'draws', 'softens', 'seals'];
+  return {
+    label: product ? t('page.strip.label-of', { product }) : t('page.strip.label'),
+    glyphs: order.filter((each) => glyphs.includes(each)),
+    sums: sumsOf(reading, t),
+    short: shortOf(reading, t),
+    verdicts: reading.refused
+      ? []
+      : checks.length > 0
+        ? checks.map((check) => verdictOf(check, t))
+        : [
+            {
+              who: t('page.verdict.your-hair'),
+              answer: 'cannot-tell',
+              answerWord: t('page.answer.cannot-tell'),
+              text: t('page.verdict.no-head'),
+            },
+          ],
+    actions: (['panel', 'add', 'compare', 'keep', 'not-a-list', 'pause'] as const).map((id) => ({
+      id,
+      word: t(`page.action.${id}`),
+    })),
+  };
+}

@@ -1,0 +1,115 @@
+/**
+ * Our own glyphs as plain path data: protein is a row of linked beads, moisture a drop with what it does cut
+ * into it, the answers are a bead and its cup. Shape says it all; hue only repeats it.
+ */
+import type { GlyphName } from '../paint-order.ts';
+
+/** `line` and `fill` take the hue, `cut` the ground the glyph stands on. */
+export type Shape = { as: 'line' | 'fill' | 'cut'; d: string; width?: number; dash?: string };
+/** Box in units that are pixels at reading size. */
+export type Glyph = {
+  width: number;
+  height: number;
+  hue: 'plum' | 'teal' | 'ink' | 'ochre';
+  shapes: Shape[];
+};
+
+const bead = (x: number, y: number, r: number) =>
+  `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
+const beads = (r: number, ...at: [number, number][]) => at.map(([x, y]) => bead(x, y, r)).join('');
+const drop = 'M6 .6C3.9 4.2 1 6.6 1 9.6a5 5 0 0 0 10 0C11 6.6 8.1 4.2 6 .6Z';
+const coil: [number, number][] = [
+  [2.3, 8.6],
+  [5.2, 4.2],
+  [9, 2.3],
+  [12, 5.5],
+  [15, 8.7],
+  [18.8, 6.8],
+  [21.7, 2.4],
+];
+
+export const glyphs: Record<GlyphName, Glyph> = {
+  free: { width: 8, height: 8, hue: 'plum', shapes: [{ as: 'fill', d: bead(4, 4, 3.2) }] },
+  small: {
+    width: 22,
+    height: 7,
+    hue: 'plum',
+    shapes: [
+      { as: 'line', d: 'M3 3.5H19', width: 1.3 },
+      { as: 'fill', d: beads(2.8, [3.2, 3.5], [11, 3.5], [18.8, 3.5]) },
+    ],
+  },
+  large: {
+    width: 24,
+    height: 11,
+    hue: 'plum',
+    shapes: [
+      { as: 'line', d: `M${coil.map((at) => at.join(' ')).join('L')}`, width: 1.3 },
+      { as: 'fill', d: beads(2.15, ...coil) },
+    ],
+  },
+  bearing: {
+    width: 22,
+    height: 7,
+    hue: 'plum',
+    shapes: [
+      { as: 'line', d: 'M5.8 3.5H8.4M13.6 3.5H16.2', width: 1.1 },
+      { as: 'line', d: beads(2.5, [3.2, 3.5], [11, 3.5], [18.8, 3.5]), width: 1.3 },
+    ],
+  },
+  draws: {
+    width: 12,
+    height: 15,
+    hue: 'teal',
+    shapes: [
+      { as: 'fill', d: drop },
+      { as: 'cut', d: 'M6 5.2V11.8M3.5 9.4 6 11.9 8.5 9.4', width: 1.5 },
+    ],
+  },
+  softens: {
+    width: 12,
+    height: 15,
+    hue: 'teal',
+    shapes: [
+      { as: 'fill', d: drop },
+      { as: 'cut', d: 'M1.8 9.8C3 7.8 4.6 7.8 6 9.6S9 11.4 10.2 9.4', width: 1.6 },
+    ],
+  },
+  seals: {
+    width: 12,
+    height: 15,
+    hue: 'teal',
+    shapes: [
+      { as: 'fill', d: drop },
+      { as: 'cut', d: 'M0 7.6H12', width: 1.9 },
+    ],
+  },
+  suits: {
+    width: 14,
+    height: 13,
+    hue: 'ink',
+    shapes: [
+      { as: 'fill', d: bead(7, 5, 3.2) },
+      { as: 'line', d: 'M1.2 4.6C1.2 13.6 12.8 13.6 12.8 4.6', width: 1.5 },
+    ],
+  },
+  clashes: {
+    width: 14,
+    height: 13,
+    hue: 'ochre',
+    shapes: [
+      { as: 'fill', d: bead(7, 4, 3.2) },
+      { as: 'line', d: 'M1.2 12.4C1.2 6.9 12.8 6.9 12.8 12.4', width: 1.5 },
+      { as: 'cut', d: 'M2 8.6 12 8.6', width: 0.9 },
+    ],
+  },
+  unsure: {
+    width: 14,
+    height: 13,
+    hue: 'ink',
+    shapes: [
+      { as: 'line', d: bead(7, 5, 2.8), width: 1.2, dash: '1.9 1.6' },
+      { as: 'line', d: 'M1.2 4.6C1.2 13.6 12.8 13.6 12.8 4.6', width: 1.5 },
+    ],
+  },
+};
