@@ -1,0 +1,101 @@
+// What every end-to-end test needs: a real Chromium with the built extension, and the invented shop.
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { root } from '../run/steps.ts';
+import { serveStore } from '../store/serve.ts';
+import { type Options, openChromium } from './chromium.ts';
+
+/** Asks until the answer is the one wanted; the last answer comes back either way. */
+export async function until<T>(ask: () => Promise<T>, good: (answer: T) => boolean, ms = 8000): Promise<T> {
+  const end = Date.now() + ms;
+  for (;;) {
+    const answer = await ask();
+    if (good(answer) || Date.now() > end) return answer;
+    await new Promise((next) => setTimeout(next, 60));
+  }
+}
+
+export type Harness = Awaited<ReturnType<typeof openShop>>;
+
+/** Opens the shop and a browser with the extension. Close it in `afterAll`. */
+export async function openShop(options: Options = {}) {
+  const store = await serveStore();
+  const opened = await openChromium(options);
+  const { context, id, worker } = opened;
+
+  /** A new tab on a path of the shop. */
+  const open = async (path = '/'): Promise<Page> => {
+    const page = await context.newPage();
+    await page.goto(store.url + path);
+    return page;
+  };
+
+  /** The toolbar badge of the tab that shows the page. */
+  const badge = async (page: Page): Promise<string> =>
+    (await worker()).evaluate(async (url) => {
+      const tabs = await chrome.tabs.query({});
+      const at = tabs.find((tab) => tab.url === url);
+      return at?.id === undefined ? '' : chrome.action.getBadgeText({ tabId: at.id });
+    }, page.url());
+
+  return {
+    ...opened,
+    store,
+    open,
+    badge,
+    /** Waits for the badge to say this; what it says in the end comes back. */
+    badgeBecomes: (page: Page, text: string, ms?: number) =>
+      until(
+        () => badge(page),
+        (now) => now === text,
+        ms,
+      ),
+    /** A page of the extension in a tab: `sidepanel.html`, `welcome.html`. */
+    panelPage: async (path = 'sidepanel.html'): Promise<Page> => {
+      const page = await context.newPage();
+      await page.goto(`chrome-extension://${id}/${path}`);
+      return page;
+    },
+    /** Stops the background's worker as the browser would; the next message wakes it. */
+    killWorker: async () => {
+      const session = await context.browser()!.newBrowserCDPSession();
+      const { targetInfos } = await session.send('Target.getTargets');
+      for (const target of targetInfos)
+        if (target.type === 'service_worker' && target.url.includes(id))
+          await session.send('Target.closeTarget', { targetId: target.targetId });
+      await session.detach();
+      await until(
+        async () => context.serviceWorkers().length,
+        (left) => left === 0,
+      );
+    },
+    /** A press on the toolbar button while the page is in front. */
+    press: async (page: Page) => {
+      await page.bringToFront();
+      const session = await context.browser()!.newBrowserCDPSession();
+      const { targetInfos } = await session.send('Target.getTargets', { filter: [{ type: 'tab' }] });
+      const tab = targetInfos.find((target) => target.url === page.url());
+      const send = session.send as (method: string, params: object) => Promise<unknown>;
+      // Answers only once the extension has handled the press; an extension without a handler never does.
+      await Promise.race([
+        send.call(session, 'Extensions.triggerAction', { id, targetId: tab?.targetId }),
+        new Promise((_, fail) => setTimeout(() => fail(new Error('nothing handled the press')), 8000)),
+      ]);
+      await session.detach();
+    },
+    close: async () => {
+      await opened.close();
+      await store.close();
+    },
+  };
+}
+
+/** Keeps a picture for a person to look at: .output/screens/<name>.png. */
+export async function screens(page: Page, name: string, fullPage = false): Promise<string> {
+  const folder = join(root, '.output', 'screens');
+  mkdirSync(folder, { recursive: true });
+  const path = join(folder, `${name}.png`);
+  await page.screenshot({ path, fullPage });
+  return path;
+}

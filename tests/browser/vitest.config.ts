@@ -1,0 +1,16 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+// End to end, one file at a time: two cores and real browsers.
+export default defineConfig({
+  root: fileURLToPath(new URL('../..', import.meta.url)),
+  test: {
+    include: ['tests/browser/*.test.ts', 'tests/browser/{paint,keep,routine,panel}*.ts'],
+    globalSetup: ['tests/browser/build.ts'],
+    environment: 'node',
+    fileParallelism: false,
+    maxWorkers: 1,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+});
