@@ -77,8 +77,7 @@ export function startReader(world: ReaderWorld) {
   const watching = watch(win, signal, (came) => {
     if (came === 'moved-on') pass(address !== win.location.href);
     else if (came === 'much' || came === 'changed') pass(false);
-    else if (came.added.some((element) => gate(element) && findLists(element).length > 0))
-      pass(false);
+    else if (came.added.some((element) => gate(element) && findLists(element).length > 0)) pass(false);
   });
   signal.addEventListener('abort', () => painter?.clear());
   pass(false);
