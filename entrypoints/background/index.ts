@@ -1,15 +1,25 @@
 import { browser } from 'wxt/browser';
 import { defineBackground } from 'wxt/utils/define-background';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/lookup.ts';
 import { readLabel } from '../../src/core/reading.ts';
 import { answer, ask, panelGoKey } from '../../src/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { english, translator } from '../../src/ui/words/index.ts';
+import { checksOf } from './checks.ts';
 import { keeping, listIsHere, notAList, pausing } from './choices.ts';
 import { orderOf } from './orders.ts';
 import { createReach, siteOf } from './reach.ts';
 import { badgeOf, createTabPages } from './tab-pages.ts';
+
+/** ISO date of the reader's own day. */
+const today = () => {
+  const now = new Date();
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()]
+    .map((n) => String(n).padStart(2, '0'))
+    .join('-');
+};
 
 /** Firefox's own name for the panel. */
 type WithSidebar = { sidebarAction?: { open(): Promise<void> } };
@@ -42,7 +52,13 @@ export default defineBackground(() => {
       const site = siteOf(remembered.sites, page.url);
       if (site?.paused) return [];
       const orders = page.lists.map((list) =>
-        orderOf(list, lookup, { remembered, site, t, checks: () => [] }),
+        orderOf(list, lookup, {
+          remembered,
+          site,
+          t,
+          checks: (reading) =>
+            checksOf(reading, list.product, { remembered, lookup, practice, today: today() }),
+        }),
       );
       const lists = page.lists.flatMap((list, i) => {
         const order = orders[i];

@@ -44,6 +44,8 @@ export type StripWords = {
   glyphs: GlyphName[];
   /** "2 proteins, both large, at most 1 % each · moisture leads" */
   sums: string;
+  /** The same in parts, each with the glyphs it speaks of. */
+  parts: { glyphs: GlyphName[]; text: string }[];
   /** The strip folded to a tag: "2 proteins". */
   short: string;
   /** One line for each thing the product is checked against (the head in use, the routine in use). */

@@ -40,7 +40,7 @@ export function fillCard(doc: Document, node: HTMLElement, card: CardWords, shar
     element(doc, 'h3', {}, ...card.glyphs.slice(0, 1).map((name) => drawGlyph(doc, name)), card.title),
     line(card.kind, 'kind'),
     ...card.lines.map((each) => line(each)),
-    line(shareLabel, 'kind'),
+    line(shareLabel, 'axis-label'),
     shareBar(doc, card, shareLabel),
     line(card.shareWords),
     ...(card.source ? [line(card.source, 'source')] : []),

@@ -1,114 +1,177 @@
+import { isBlank, isFixedAt, type Place } from './blank.ts';
 import type { PaintedList } from './painted-list.ts';
 import type { StripAsk } from './strip.ts';
 
-type Fill = { fill(list: PaintedList, folded: boolean, asks: Omit<StripAsk, 'act'>): void };
+type Asks = Omit<StripAsk, 'act'>;
+type Size = { width: number; height: number };
+
+/** By the list: where the strip stands relative to it. In a corner of the view otherwise. */
+type Spot = { by: 'list'; dx: number; dy: number } | { by: 'corner'; corner: Corner } | { by: 'none' };
+type Corner = 'end' | 'start';
 
 const edge = 12;
-const corners = ['end', 'start'] as const;
+const settleAfter = 180;
 
 /**
- * Where the strip stands: right under the list where that place is blank, else at the bottom edge of the
- * view. It speaks of the list most in view, folds to a tag while no list is in view, and stays folded,
- * unfolded or moved as the reader left it.
+ * Where the strip stands. Open, it covers no letter of the page: right under its list, beside it, or in a
+ * blank corner of the view; where none is blank it is folded to a tag in a corner. The reader may open, fold,
+ * drag or send it to the other side, and then it stays so. It speaks of the list most in view.
  */
 export function dock(
-  win: Window,
+  win: Window & typeof globalThis,
   strip: HTMLElement,
   painted: PaintedList[],
-  { fill }: Fill,
+  fill: (list: PaintedList, folded: boolean, asks: Asks) => void,
   signal: AbortSignal,
 ) {
+  const doc = win.document;
   let current = painted[0];
-  let corner = 0;
-  let chosen: boolean | undefined; // folded by the reader's hand
-  let shown = '';
+  let corner: Corner = 'end';
+  let byHand: boolean | undefined; // folded (true) or opened (false) by the reader
   let dragged: { left: number; top: number } | undefined;
+  let filled = '';
+  let timer = 0;
+  const sizes = new Map<number, Size>();
+  const spots = new Map<number, Spot>();
 
-  const asks: Omit<StripAsk, 'act'> = {
+  const asks: Asks = {
     fold() {
-      chosen = !strip.classList.contains('folded');
+      byHand = !strip.classList.contains('folded');
       update();
-      strip.querySelector<HTMLElement>('button[aria-expanded]')?.focus();
+      strip.querySelector<HTMLElement>('[aria-expanded]')?.focus();
     },
     move() {
       dragged = undefined;
-      corner = (corner + 1) % corners.length;
+      corner = corner === 'end' ? 'start' : 'end';
+      byHand = false;
       update();
     },
     next() {
-      const at = painted.indexOf(current!);
-      current = painted[(at + 1) % painted.length];
+      current = painted[(painted.indexOf(current!) + 1) % painted.length];
       current?.element?.scrollIntoView({ block: 'center', behavior: 'instant' });
-      update(true);
+      update();
       strip.focus({ preventScroll: true });
     },
   };
 
-  function update(keep = false) {
-    const hasFocus = strip.matches(':focus-within');
-    const views = painted.map((list) => shareInView(win, list.element));
+  const show = (folded: boolean) => {
+    const key = `${current?.id} ${folded}`;
+    if (!current || key === filled) return;
+    filled = key;
+    fill(current, folded, asks);
+  };
+
+  const sizeOf = (list: PaintedList): Size => {
+    const known = sizes.get(list.id);
+    if (known) return known;
+    show(false);
+    const size = { width: strip.offsetWidth, height: strip.offsetHeight };
+    sizes.set(list.id, size);
+    return size;
+  };
+
+  /** Looks for a blank place, once for each shape of the page while the list is in view. */
+  const findSpot = (list: PaintedList): Spot => {
+    const known = spots.get(list.id);
+    if (known) return known;
+    const at = list.element?.getBoundingClientRect();
+    if (!at || inView(win, list.element) === 0) return { by: 'none' };
+    const size = sizeOf(list);
+    const spot = list.cropped ? undefined : byList(doc, at, size);
+    const found: Spot = spot ?? inCorner(win, size, corner) ?? { by: 'none' };
+    spots.set(list.id, found);
+    return found;
+  };
+
+  /** A corner that was blank may be so no more after scrolling: the strip folds, and stays folded. */
+  const settle = () => {
+    if (signal.aborted || !current) return;
+    const spot = spots.get(current.id);
+    if (spot?.by === 'corner' && !inCorner(win, sizeOf(current), spot.corner))
+      spots.set(current.id, { by: 'none' });
+    update();
+  };
+
+  function update() {
+    const held = strip.matches(':focus-within');
+    const views = painted.map((list) => inView(win, list.element));
     const best = views.indexOf(Math.max(...views));
-    if (!keep && !hasFocus && (views[best] ?? 0) > (views[painted.indexOf(current!)] ?? 0))
-      current = painted[best];
+    if (!held && (views[best] ?? 0) > (views[painted.indexOf(current!)] ?? 0)) current = painted[best];
     if (!current) return;
-    const folded = chosen ?? (!hasFocus && Math.max(...views) === 0);
-    const key = `${current.id} ${folded}`;
-    if (key !== shown) {
-      shown = key;
-      fill(current, folded, asks);
+    const modal = doc.querySelector('dialog:modal');
+    if (modal && !modal.contains(current.element ?? null)) {
+      if (strip.matches(':popover-open')) strip.hidePopover();
+      return;
     }
     if (!strip.matches(':popover-open')) strip.showPopover();
-    place();
+    let spot: Spot = dragged || byHand === true ? { by: 'none' } : findSpot(current);
+    if (spot.by === 'list' && !stands(spot)) spot = { by: 'none' };
+    const folded = byHand ?? (spot.by === 'none' && !dragged && !held);
+    show(folded);
+    place(folded ? { by: 'none' } : spot);
   }
 
-  function place() {
-    const free =
-      dragged || !current?.element || strip.classList.contains('folded')
-        ? undefined
-        : roomUnder(win, strip, current);
-    strip.classList.toggle('attached', free !== undefined);
-    if (free) {
-      strip.style.inset = 'auto';
-      strip.style.left = `${free.left + win.scrollX}px`;
-      strip.style.top = `${free.top + win.scrollY}px`;
+  /** A place by the list counts while it is in view and nothing fixed passes over it. */
+  const stands = ({ dx, dy }: { dx: number; dy: number }): boolean => {
+    const at = current?.element?.getBoundingClientRect();
+    if (!at || !current) return false;
+    const { width, height } = sizeOf(current);
+    const [left, top] = [at.left + dx, at.top + dy];
+    if (top + height < 0 || top > win.innerHeight || left < 0 || left + width > win.innerWidth) return false;
+    return top >= 0 && !isFixedAt(doc, left + 2, top + 2) && !isFixedAt(doc, left + width - 2, top + 2);
+  };
+
+  function place(spot: Spot) {
+    const at = current?.element?.getBoundingClientRect();
+    const { style } = strip;
+    style.inset = 'auto';
+    strip.classList.toggle('attached', spot.by === 'list');
+    if (spot.by === 'list' && at) {
+      style.left = `${at.left + spot.dx + win.scrollX}px`;
+      style.top = `${at.top + spot.dy + win.scrollY}px`;
     } else if (dragged) {
-      strip.style.inset = 'auto';
-      strip.style.left = `${Math.max(0, Math.min(dragged.left, win.innerWidth - strip.offsetWidth))}px`;
-      strip.style.top = `${Math.max(0, Math.min(dragged.top, win.innerHeight - strip.offsetHeight))}px`;
+      style.left = `${Math.max(0, Math.min(dragged.left, win.innerWidth - strip.offsetWidth))}px`;
+      style.top = `${Math.max(0, Math.min(dragged.top, win.innerHeight - strip.offsetHeight))}px`;
     } else {
-      strip.style.inset = 'auto';
-      strip.style.bottom = `${edge}px`;
-      strip.style[corners[corner] === 'end' ? 'right' : 'left'] = `${edge}px`;
+      const where = spot.by === 'corner' ? spot.corner : corner;
+      style.bottom = `${edge}px`;
+      style[where === 'end' ? 'right' : 'left'] = `${edge}px`;
     }
   }
 
-  strip.addEventListener(
-    'pointerdown',
-    (event) => {
-      const head = (event.target as Element).closest('.head');
-      if (!head || (event.target as Element).closest('button')) return;
-      const at = strip.getBoundingClientRect();
-      const [dx, dy] = [event.clientX - at.left, event.clientY - at.top];
-      const moving = new AbortController();
-      strip.setPointerCapture(event.pointerId);
-      strip.addEventListener(
-        'pointermove',
-        (move) => {
-          dragged = { left: move.clientX - dx, top: move.clientY - dy };
-          place();
-        },
-        { signal: moving.signal },
-      );
-      for (const type of ['pointerup', 'pointercancel'] as const)
-        strip.addEventListener(type, () => moving.abort(), { signal: moving.signal });
-    },
-    { signal },
-  );
+  strip.addEventListener('pointerdown', (event) => {
+    const target = event.target as Element;
+    if (!target.closest('.head') || target.closest('button')) return;
+    const at = strip.getBoundingClientRect();
+    const [dx, dy] = [event.clientX - at.left, event.clientY - at.top];
+    const moving = new AbortController();
+    const on = (type: 'pointermove' | 'pointerup' | 'pointercancel', hear: (event: PointerEvent) => void) =>
+      strip.addEventListener(type, hear, { signal: moving.signal });
+    strip.setPointerCapture(event.pointerId);
+    on('pointermove', (move) => {
+      if (Math.abs(move.clientX - event.clientX) + Math.abs(move.clientY - event.clientY) < 4 && !dragged)
+        return;
+      dragged = { left: move.clientX - dx, top: move.clientY - dy };
+      byHand ??= strip.classList.contains('folded');
+      place({ by: 'none' });
+    });
+    on('pointerup', () => moving.abort());
+    on('pointercancel', () => moving.abort());
+  });
 
+  signal.addEventListener('abort', () => win.clearTimeout(timer));
   return {
-    update,
+    update(moved: 'moved' | 'reshaped') {
+      if (moved === 'reshaped') {
+        sizes.clear();
+        spots.clear();
+      }
+      update();
+      win.clearTimeout(timer);
+      timer = win.setTimeout(settle, settleAfter);
+    },
     focus() {
-      chosen = false;
+      byHand = false;
       update();
       strip.focus();
     },
@@ -116,41 +179,29 @@ export function dock(
 }
 
 /** Height of an element that is in view, 0 where it is out of view, hidden or printed nowhere. */
-function shareInView(win: Window, element: Element | undefined): number {
+function inView(win: Window, element: Element | undefined): number {
   const at = element?.getBoundingClientRect();
   if (!at || at.width === 0) return 0;
   return Math.max(0, Math.min(at.bottom, win.innerHeight) - Math.max(at.top, 0));
 }
 
-/** The blank place right under a list, large enough for the strip and in view, or undefined. */
-function roomUnder(
-  win: Window,
-  strip: HTMLElement,
-  list: PaintedList,
-): { left: number; top: number } | undefined {
-  const { element } = list;
-  const doc = win.document;
-  const at = element?.getBoundingClientRect();
-  if (!element || !at) return undefined;
-  const { offsetWidth: width, offsetHeight: height } = strip;
-  const left = Math.max(edge, Math.min(at.left, win.innerWidth - width - edge));
-  const top = at.bottom + 8;
-  if (top < 0 || top + height > win.innerHeight - 4) return undefined;
-  for (let y = top + 2; y <= top + height; y += 14)
-    for (let x = left + 2; x <= left + width; x += 28) {
-      const hit = doc.elementsFromPoint(x, y).find((each) => each.localName !== 'strandline-label');
-      if (!hit || (hit !== element && !hit.contains(element))) return undefined;
-      const caret = doc.caretPositionFromPoint(x, y);
-      if (caret?.offsetNode.nodeType === Node.TEXT_NODE && hasLetterAt(doc, caret, x, y)) return undefined;
-    }
-  return { left, top };
+/** The first blank place under a list, after it or before it. */
+function byList(doc: Document, at: DOMRect, { width, height }: Size): Spot | undefined {
+  const gap = 10;
+  const places: Place[] = [
+    { left: at.left, top: at.bottom + gap, width, height },
+    { left: at.right + gap, top: at.top, width, height },
+    { left: at.left - gap - width, top: at.top, width, height },
+  ];
+  const blank = places.find((place) => isBlank(doc, place));
+  return blank && { by: 'list', dx: blank.left - at.left, dy: blank.top - at.top };
 }
 
-function hasLetterAt(doc: Document, { offsetNode, offset }: CaretPosition, x: number, y: number): boolean {
-  const range = doc.createRange();
-  range.setStart(offsetNode, Math.max(0, offset - 1));
-  range.setEnd(offsetNode, Math.min((offsetNode as Text).length, offset + 1));
-  return [...range.getClientRects()].some(
-    (at) => x >= at.left - 2 && x <= at.right + 2 && y >= at.top - 2 && y <= at.bottom + 2,
+function inCorner(win: Window, { width, height }: Size, first: Corner): Spot | undefined {
+  const top = win.innerHeight - edge - height;
+  const lefts = { end: win.innerWidth - edge - width, start: edge };
+  const blank = ([first, first === 'end' ? 'start' : 'end'] as const).find((corner) =>
+    isBlank(win.document, { left: lefts[corner], top, width, height }),
   );
+  return blank && { by: 'corner', corner: blank };
 }

@@ -6,8 +6,6 @@ export type Measured = { fragments: DOMRect[]; spot: Spot | undefined };
 type Metrics = { ascent: number; descent: number; ink(text: string): number; below: number };
 
 const separators = /[\s,;.،、，]/;
-// Ink of an underline of ours below the line above, in em of the text size.
-const underlineInk = 0.3;
 
 /** Reads the page's layout, writes nothing. One instance serves one pass: fonts are measured once. */
 export function createRuler(doc: Document) {
@@ -75,6 +73,26 @@ export function createRuler(doc: Document) {
     return most;
   };
 
+  /** Whether the last letters run to the left (whatever the paragraph's direction). */
+  const runsBack = ({ endContainer, endOffset }: StaticRangeInit): boolean => {
+    if (endOffset < 2) return false;
+    const [before, last] = [2, 1].map(
+      (back) =>
+        rectsOf({
+          startContainer: endContainer,
+          startOffset: endOffset - back,
+          endContainer,
+          endOffset: endOffset - back + 1,
+        })[0],
+    );
+    return (
+      before !== undefined &&
+      last !== undefined &&
+      Math.abs(before.top - last.top) < 2 &&
+      last.left < before.left
+    );
+  };
+
   return {
     measure(points: StaticRangeInit): Measured {
       const fragments = rectsOf(points);
@@ -92,7 +110,7 @@ export function createRuler(doc: Document) {
       );
       const inkHeight = ink(style.textTransform === 'uppercase' ? tail.toUpperCase() : tail) * scale;
       const pitch = (Number.parseFloat(style.lineHeight) || size * 1.2) * scale;
-      const forward = style.direction === 'rtl' ? -1 : 1;
+      const forward = runsBack(points) ? -1 : 1;
       return {
         fragments,
         spot: {
@@ -100,9 +118,9 @@ export function createRuler(doc: Document) {
           forward,
           baseline: last.top + ascent * scale,
           ink: inkHeight,
-          gap: pitch - inkHeight - Math.max(below * scale, underlineInk * size * scale),
+          gap: pitch - inkHeight - below * scale,
           room: roomAfter(points, last, forward, size),
-          comma: 0.12 * size * scale,
+          foot: 0.42 * size * scale,
           width: last.width,
         },
       };

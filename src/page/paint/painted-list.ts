@@ -1,11 +1,11 @@
 import { glyphs } from '../../ui/glyphs/shapes.ts';
-import type { GlyphName, PaintOrder } from '../../ui/paint-order.ts';
+import type { PaintOrder } from '../../ui/paint-order.ts';
 import { drawGlyph, element } from './element.ts';
 import { underline } from './highlights.ts';
 import type { Host } from './host.ts';
 import type { Letters } from './letters.ts';
 import { createRuler, type Measured } from './measure.ts';
-import { placeGlyphs } from './place.ts';
+import { placeGlyph } from './place.ts';
 
 /** One name on the page: its button (a glyph that can be focused) and where it stood when last measured. */
 export type Name = { button: HTMLElement; index: number; points: StaticRangeInit; at: Measured };
@@ -15,6 +15,8 @@ export type PaintedList = {
   order: PaintOrder;
   element: Element | undefined;
   dark: boolean;
+  /** Stands in something that scrolls or crops. */
+  cropped: boolean;
   names: Name[];
   /** Reads the layout anew and puts every glyph by its name. */
   reshape(): void;
@@ -46,7 +48,6 @@ export function paintList(
   const inner = element(doc, 'div', { class: 'names', role: 'toolbar', 'aria-label': order.words.names });
   const size = sizes[scheme.glyphSize];
   const names: Name[] = wanted.map(({ mark, index, points }, i) => {
-    const shown = onPage(mark.glyphs);
     const button = element(
       doc,
       'button',
@@ -58,7 +59,7 @@ export function paintList(
         'data-index': index,
         hidden: true,
       },
-      ...shown.map((name) => drawGlyph(doc, name)),
+      drawGlyph(doc, mark.glyphs[0]!),
     );
     return { button, index, points, at: { fragments: [], spot: undefined } };
   });
@@ -103,6 +104,7 @@ export function paintList(
     order,
     element: letters.element,
     dark,
+    cropped: crops.length > 0,
     names,
     reshape() {
       const ruler = createRuler(doc);
@@ -117,23 +119,19 @@ export function paintList(
         if (!last) continue;
         button.style.left = `${(last.left - now.left) / scale}px`;
         button.style.top = `${(last.top - now.top) / scale}px`;
-        const shown = onPage(marks[index]?.glyphs ?? []);
-        const boxes =
-          at.spot &&
-          placeGlyphs(
-            at.spot,
-            shown.map((name) => ({ width: glyphs[name].width * size, height: glyphs[name].height * size })),
-          );
-        for (const [i, child] of [...button.children].entries()) {
-          const glyph = child as SVGElement;
-          const box = boxes?.[i];
-          glyph.style.display = box ? 'block' : 'none';
-          if (!box) continue;
-          glyph.style.left = `${(box.x - last.left) / scale}px`;
-          glyph.style.top = `${(box.y - last.top) / scale}px`;
-          glyph.setAttribute('width', String(box.width / scale));
-          glyph.setAttribute('height', String(box.height / scale));
-        }
+        button.style.width = `${last.width / scale}px`;
+        button.style.height = `${last.height / scale}px`;
+        const glyph = button.firstElementChild as SVGElement | null;
+        const shape = glyphs[marks[index]!.glyphs[0]!];
+        const box =
+          at.spot && placeGlyph(at.spot, { width: shape.width * size, height: shape.height * size });
+        if (!glyph) continue;
+        glyph.style.display = box ? 'block' : 'none';
+        if (!box) continue;
+        glyph.style.left = `${(box.x - last.left) / scale}px`;
+        glyph.style.top = `${(box.y - last.top) / scale}px`;
+        glyph.setAttribute('width', String(box.width / scale));
+        glyph.setAttribute('height', String(box.height / scale));
       }
       place();
       cover();
@@ -147,12 +145,6 @@ export function paintList(
       layer.remove();
     },
   };
-}
-
-/** In the page a protein shows its beads alone; a moisture name shows what it does, at most two drops. */
-function onPage(names: GlyphName[]): GlyphName[] {
-  const beads = names.filter((name) => glyphs[name].hue === 'plum');
-  return beads.length > 0 ? beads.slice(0, 1) : names.slice(0, 2);
 }
 
 /** Ancestors that crop what they hold. */

@@ -68,29 +68,31 @@ function paint(
     win,
     strip,
     painted,
-    {
-      fill(list, folded, asks) {
-        strip.style.colorScheme = list.dark ? 'dark' : 'light';
-        fillStrip(
-          doc,
-          strip,
-          list.order,
-          { folded, several: painted.length > 1 },
-          {
-            ...asks,
-            act: (action) => act(list.id, action),
-          },
-        );
-      },
+    (list, folded, asks) => {
+      strip.style.colorScheme = list.dark ? 'dark' : 'light';
+      fillStrip(
+        doc,
+        strip,
+        list.order,
+        { folded, several: painted.length > 1 },
+        { ...asks, act: (action) => act(list.id, action) },
+      );
     },
     signal,
   );
 
   const cards = openCards(win, card, painted, signal);
+  const undo = () => {
+    done.abort();
+    for (const list of painted) list.undo();
+    cards.close();
+    host.remove();
+  };
   const update = (moved: 'moved' | 'reshaped') => {
-    if (!host.attach(painted[0]?.element)) return done.abort();
+    const inModal = painted.find((list) => list.element?.closest('dialog:modal'));
+    if (!host.attach(inModal?.element)) return undo();
     for (const list of painted) list[moved === 'moved' ? 'move' : 'reshape']();
-    docked.update();
+    docked.update(moved);
     cards.moved();
   };
   follow(
@@ -101,15 +103,7 @@ function paint(
   );
   update('reshaped');
 
-  return {
-    jump: docked.focus,
-    undo() {
-      done.abort();
-      for (const list of painted) list.undo();
-      cards.close();
-      host.remove();
-    },
-  };
+  return { jump: docked.focus, undo };
 }
 
 /** The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes. */

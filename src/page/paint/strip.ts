@@ -1,3 +1,4 @@
+import type { Answer } from '../../core/finding.ts';
 import type { PaintOrder, StripAction } from '../../ui/paint-order.ts';
 import { drawGlyph, element, svgElement } from './element.ts';
 
@@ -11,6 +12,9 @@ function icon(doc: Document, d: string) {
     svgElement(doc, 'path', { class: 'line', d, 'stroke-width': 1.5 }),
   );
 }
+
+const answerGlyph = (doc: Document, answer: Answer) =>
+  drawGlyph(doc, answer === 'cannot-tell' ? 'unsure' : answer);
 
 /** Fills the strip for one list: what it sums up, how it sits, what can be done. Folded, it is a tag. */
 export function fillStrip(
@@ -33,15 +37,28 @@ export function fillStrip(
     });
     return made;
   };
-  const row = element(doc, 'span', { class: 'row' }, ...strip.glyphs.map((name) => drawGlyph(doc, name)));
   node.setAttribute('aria-label', strip.label);
   node.classList.toggle('folded', folded);
 
   if (folded) {
     const unfold = button(words.unfold, ask.fold, 'M4 10 8 6 12 10');
     unfold.setAttribute('aria-expanded', 'false');
+    const worst = strip.verdicts.find(({ answer }) => answer !== 'suits') ?? strip.verdicts[0];
     node.replaceChildren(
-      element(doc, 'div', { class: 'head sums' }, row, element(doc, 'span', {}, strip.short), unfold),
+      element(
+        doc,
+        'div',
+        { class: 'head tag' },
+        ...strip.glyphs.slice(0, 3).map((name) => drawGlyph(doc, name)),
+        element(doc, 'span', {}, strip.short),
+        ...(worst
+          ? [
+              answerGlyph(doc, worst.answer),
+              element(doc, 'span', { class: `answer ${worst.answer}` }, worst.answerWord),
+            ]
+          : []),
+        unfold,
+      ),
     );
     return;
   }
@@ -72,7 +89,20 @@ export function fillStrip(
       button(words.move, ask.move, 'M2 8H14M5 4.5 1.8 8 5 11.500M11 4.5 14.2 8 11 11.5'),
       fold,
     ),
-    element(doc, 'div', { class: 'sums' }, row, element(doc, 'span', {}, strip.sums)),
+    element(
+      doc,
+      'ul',
+      { class: 'parts' },
+      ...strip.parts.map(({ glyphs, text }) =>
+        element(
+          doc,
+          'li',
+          {},
+          element(doc, 'span', { class: 'row' }, ...glyphs.map((name) => drawGlyph(doc, name))),
+          element(doc, 'span', {}, text),
+        ),
+      ),
+    ),
     element(
       doc,
       'ul',
@@ -82,7 +112,7 @@ export function fillStrip(
           doc,
           'li',
           {},
-          drawGlyph(doc, answer === 'cannot-tell' ? 'unsure' : answer),
+          answerGlyph(doc, answer),
           element(
             doc,
             'span',

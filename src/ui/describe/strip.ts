@@ -33,18 +33,28 @@ function proteinWords(proteins: Mention[], bearing: number, strength: Reading['p
   ].join(', ');
 }
 
-/** "2 proteins, both large, at most 1 % each · moisture leads · 3 names not known" */
-export function sumsOf(reading: Reading, t: Translate): string {
-  if (reading.refused) return t(`page.refused.${reading.refused}`);
+/** What the strip sums up, part by part: protein, moisture, what could not be read. */
+function partsOf(reading: Reading, t: Translate): StripWords['parts'] {
+  if (reading.refused) return [{ glyphs: ['unsure'], text: t(`page.refused.${reading.refused}`) }];
   const proteins = reading.mentions.filter(isProtein);
   const bearing = reading.mentions.filter((each) => each.protein?.kind === 'protein-bearing').length;
   const unknown = reading.mentions.filter((each) => each.found.how === 'none').length;
+  const there = new Set(reading.mentions.flatMap(glyphsOf));
+  const among = (...names: GlyphName[]) => names.filter((name) => there.has(name));
   return [
-    proteinWords(proteins, bearing, reading.protein, t),
-    t(`page.sums.moisture.${reading.moisture}`),
-    ...(unknown > 0 ? [t('page.sums.unknown', { n: unknown })] : []),
-  ].join(' · ');
+    {
+      glyphs: among('large', 'small', 'free', 'bearing'),
+      text: proteinWords(proteins, bearing, reading.protein, t),
+    },
+    { glyphs: among('draws', 'softens', 'seals'), text: t(`page.sums.moisture.${reading.moisture}`) },
+    ...(unknown > 0 ? [{ glyphs: [], text: t('page.sums.unknown', { n: unknown }) }] : []),
+  ];
 }
+
+const inOne = (parts: StripWords['parts']) => parts.map(({ text }) => text).join(' · ');
+
+/** "2 proteins, both large, at most 1 % each · moisture leads · 3 names not known" */
+export const sumsOf = (reading: Reading, t: Translate): string => inOne(partsOf(reading, t));
 
 /** The count alone, for the folded strip. */
 function shortOf(reading: Reading, t: Translate): string {
@@ -55,6 +65,7 @@ function shortOf(reading: Reading, t: Translate): string {
 
 /** One line for each check: the answer and the reasons that decided it, at most two. */
 export function verdictOf(check: Check, t: Translate): StripWords['verdicts'][number] {
+  const none = check.findings.length === 0 ? [t('page.verdict.nothing-new')] : [];
   const decided = check.findings.filter((each) => each.answer === check.answer);
   const reasons = decided.map((each) =>
     t((each.unknown ?? each.reason).key, (each.unknown ?? each.reason).values),
@@ -63,7 +74,7 @@ export function verdictOf(check: Check, t: Translate): StripWords['verdicts'][nu
     who: t(`page.verdict.${check.about}`, { who: check.who }),
     answer: check.answer,
     answerWord: t(`page.answer.${check.answer}`),
-    text: [...new Set(reasons)].slice(0, 2).join(' '),
+    text: [...new Set([...none, ...reasons])].slice(0, 2).join(' '),
   };
 }
 
@@ -74,12 +85,12 @@ export function stripOf(
   checks: Check[],
   t: Translate,
 ): StripWords {
-  const glyphs = [...new Set(reading.mentions.flatMap(glyphsOf))] as GlyphName[];
-  const order: GlyphName[] = ['large', 'small', 'free', 'bearing', 'draws', 'softens', 'seals'];
+  const parts = partsOf(reading, t);
   return {
     label: product ? t('page.strip.label-of', { product }) : t('page.strip.label'),
-    glyphs: order.filter((each) => glyphs.includes(each)),
-    sums: sumsOf(reading, t),
+    glyphs: parts.flatMap(({ glyphs }) => glyphs),
+    sums: inOne(parts),
+    parts,
     short: shortOf(reading, t),
     verdicts: reading.refused
       ? []

@@ -19,13 +19,13 @@ const bead = (x: number, y: number, r: number) =>
 const beads = (r: number, ...at: [number, number][]) => at.map(([x, y]) => bead(x, y, r)).join('');
 const drop = 'M6 .6C3.9 4.2 1 6.6 1 9.6a5 5 0 0 0 10 0C11 6.6 8.1 4.2 6 .6Z';
 const coil: [number, number][] = [
-  [2.3, 8.6],
-  [5.2, 4.2],
-  [9, 2.3],
-  [12, 5.5],
-  [15, 8.7],
-  [18.8, 6.8],
-  [21.7, 2.4],
+  [2.1, 6.7],
+  [6.2, 3.4],
+  [10.7, 2.1],
+  [14.6, 4.6],
+  [18.6, 7],
+  [23.1, 5.6],
+  [26.9, 2.2],
 ];
 
 export const glyphs: Record<GlyphName, Glyph> = {
@@ -40,12 +40,12 @@ export const glyphs: Record<GlyphName, Glyph> = {
     ],
   },
   large: {
-    width: 24,
-    height: 11,
+    width: 29,
+    height: 9.1,
     hue: 'plum',
     shapes: [
       { as: 'line', d: `M${coil.map((at) => at.join(' ')).join('L')}`, width: 1.3 },
-      { as: 'fill', d: beads(2.15, ...coil) },
+      { as: 'fill', d: beads(2.05, ...coil) },
     ],
   },
   bearing: {

@@ -1,0 +1,56 @@
+import { answerOf, fitProduct } from '../../src/core/fit.ts';
+import { allowanceOf } from '../../src/core/hair.ts';
+import type { Lookup } from '../../src/core/lookup.ts';
+import type { Practice } from '../../src/core/practice.ts';
+import { previewAdd } from '../../src/core/preview.ts';
+import { type ProductFacts, usualUse } from '../../src/core/product.ts';
+import { type Reading, readLabel } from '../../src/core/reading.ts';
+import type { Remembered } from '../../src/store/remembered.ts';
+import type { Check } from '../../src/ui/describe/strip.ts';
+
+type Weights = { remembered: Remembered; lookup: Lookup; practice: Practice; today: string };
+
+/**
+ * Holds one product of a page against the head in use and, where its kind is known, against the routine in
+ * use. No head, no check.
+ */
+export function checksOf(
+  reading: Reading,
+  product: ProductFacts | undefined,
+  { remembered, lookup, practice, today }: Weights,
+): Check[] {
+  const { heads, routines, products, settings, log, readAs } = remembered;
+  const head = heads.find(({ id }) => id === settings.headInUse) ?? heads[0];
+  if (!head) return [];
+  const kind = product?.kind;
+  const use = product?.use ?? (kind && usualUse[kind]);
+  const allowance = allowanceOf(head, practice.allowance, { today, log });
+  const findings = fitProduct({ reading, kind, use }, { head, allowance, practice });
+  const checks: Check[] = [{ about: 'head', who: head.name, answer: answerOf(findings).answer, findings }];
+
+  const own = routines.filter((each) => each.head === head.id);
+  const routine = own.find(({ id }) => id === settings.routineInUse) ?? own[0];
+  if (!routine || !kind || !use) return checks;
+  const labelOf = (id: string | undefined) => products.find((each) => each.id === id)?.labels[0]?.text;
+  const readings = new Map(
+    routine.steps.map((step) => {
+      const label = labelOf(step.product);
+      return [step.id, label === undefined ? undefined : readLabel(label, lookup, { use: step.use, readAs })];
+    }),
+  );
+  const { comes } = previewAdd({
+    routine,
+    readings,
+    head,
+    allowance,
+    log,
+    today,
+    practice,
+    adding: {
+      step: { id: 'met', kind, use, product: 'met', optional: false, cadence: { every: 'wash' } },
+      reading,
+    },
+  });
+  checks.push({ about: 'routine', who: routine.name, answer: answerOf(comes).answer, findings: comes });
+  return checks;
+}
