@@ -1,3 +1,4 @@
+import { keepMet } from '../../src/core/same-product.ts';
 import type { FoundText, TabPage } from '../../src/messages.ts';
 import type { Change, Remembered, Site } from '../../src/store/remembered.ts';
 import { markOfText } from './orders.ts';
@@ -24,7 +25,7 @@ export function listIsHere(remembered: Remembered, url: string, selector: string
   return put({ ...site, listsAt: [...new Set([...site.listsAt, selector])] });
 }
 
-/** Changes that keep the product of a list: a label that is kept already is only met again. */
+/** Changes that keep the product of a list, merged with what is kept of it: earlier labels and corrections stay. */
 export function keeping(
   remembered: Remembered,
   page: TabPage,
@@ -32,48 +33,11 @@ export function keeping(
   id: string,
   now: string,
 ): Change[] {
-  const {
-    name = page.title,
-    maker,
-    kind,
-    use,
-    size,
-    sizeUnit,
-    price,
-    currency,
-    variant,
-  } = list.product ?? {};
-  const url = list.product?.url ?? page.url;
-  const before = remembered.products.find(
-    (product) => product.name === name && product.sources.some((source) => source.url === url),
-  );
-  const source = {
-    url,
-    ...(price === undefined ? {} : { price }),
-    ...(currency ? { currency } : {}),
-    ...(variant ? { variant } : {}),
-    seen: now,
+  const facts = {
+    ...list.product,
+    name: list.product?.name ?? page.title,
+    url: list.product?.url ?? page.url,
   };
-  const labels = before?.labels ?? [];
-  return [
-    {
-      do: 'put',
-      thing: 'products',
-      value: {
-        id: before?.id ?? id,
-        name,
-        ...(maker ? { maker } : {}),
-        ...(kind ? { kind } : {}),
-        ...(use ? { use } : {}),
-        ...(size === undefined ? {} : { size }),
-        ...(sizeUnit ? { sizeUnit } : {}),
-        owned: false,
-        notes: '',
-        added: now,
-        ...before,
-        labels: labels[0]?.text === list.text ? labels : [{ text: list.text, seen: now }, ...labels],
-        sources: [source, ...(before?.sources ?? []).filter((each) => each.url !== url)],
-      },
-    },
-  ];
+  const { product } = keepMet(remembered.products, { facts, text: list.text, now }, id);
+  return [{ do: 'put', thing: 'products', value: product }];
 }

@@ -1,4 +1,4 @@
-import type { Allergen } from './entry.ts';
+import type { Allergen, Role } from './entry.ts';
 
 export type Thickness = 'fine' | 'medium' | 'coarse';
 export type Porosity = 'low' | 'medium' | 'high';
@@ -16,8 +16,29 @@ export type StretchTest = {
   broke: boolean;
 };
 
-/** One thing to avoid: a name, or a family. `reacted` is remembered with its caution. */
-export type Avoid = { id: string; name?: string; family?: Allergen; reacted: boolean; note?: string };
+/** One thing to avoid: a name, an allergen, or a family by its role. `reacted` is remembered with its caution. */
+export type Avoid = {
+  id: string;
+  name?: string;
+  family?: Allergen;
+  role?: AvoidableRole;
+  reacted: boolean;
+  note?: string;
+};
+
+/** Roles that people avoid as a family. */
+export type AvoidableRole = Extract<
+  Role,
+  | 'film-former'
+  | 'water-liftable-film'
+  | 'drying-alcohol'
+  | 'cleansing-strong'
+  | 'fragrance-allergen'
+  | 'colourant'
+  | 'preservative'
+  | 'uv-filter'
+  | 'propellant'
+>;
 
 export type Allowance = 'rarely' | 'sparingly' | 'some' | 'regular' | 'often';
 

@@ -1,4 +1,4 @@
-import type { Role } from './entry.ts';
+import type { Range, Role } from './entry.ts';
 import type { Allowance, DamageKind, Porosity, Thickness } from './head.ts';
 import type { ProductKind } from './product.ts';
 
@@ -55,6 +55,9 @@ export type StretchPractice = {
   /** Even sound hair does not come back fully from beyond this extension (end of the yield region). */
   recoverableTo: number;
   shortestRest: number;
+  /** Regions of the published curve of wet hair, percent extension. */
+  curve: { preYieldTo: number; yieldTo: Range; wetBreak: Range };
+  sources: string[];
 };
 
 /** dictionary/wash-day.json: amounts, retention and thresholds of the routine rules, each with its source. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import type { Allergen } from '../core/entry.ts';
-import type { Avoid, Head, StretchTest } from '../core/head.ts';
+import type { Avoid, AvoidableRole, Head, StretchTest } from '../core/head.ts';
 import { type Product, productKinds } from '../core/product.ts';
 import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day.ts';
 import type { Settings, Site, Thing } from './remembered.ts';
@@ -30,6 +30,18 @@ export const allergens = [
   'sensitizer',
 ] as const satisfies Allergen[];
 
+const avoidableRoles = [
+  'film-former',
+  'water-liftable-film',
+  'drying-alcohol',
+  'cleansing-strong',
+  'fragrance-allergen',
+  'colourant',
+  'preservative',
+  'uv-filter',
+  'propellant',
+] as const satisfies AvoidableRole[];
+
 const stretchTest = z.object({
   id,
   date: day,
@@ -43,6 +55,7 @@ const avoid = z.object({
   id,
   name: z.exactOptional(text),
   family: z.exactOptional(z.enum(allergens)),
+  role: z.exactOptional(z.enum(avoidableRoles)),
   reacted: z.boolean(),
   note: z.exactOptional(text),
 });

@@ -17,6 +17,8 @@ export type World = {
   practice: Practice;
   /** Today, ISO date. */
   today: string;
+  /** This moment, ISO date-time; where it is absent, `today` stands in. */
+  now?(): string;
   remembered: Remembered;
   /** The page of the tab in view, or null where nothing was read. */
   page: TabPage | null;

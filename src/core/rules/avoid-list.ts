@@ -23,6 +23,7 @@ const names = ({ raw, found }: Mention) => [raw, ...(found.how === 'none' ? [] :
 
 function holds(avoid: Avoid, mention: Mention) {
   if (avoid.family && mention.allergens.includes(avoid.family)) return true;
+  if (avoid.role && mention.roles.includes(avoid.role)) return true;
   if (avoid.family === 'fragrance' && mention.roles.some((role) => role.startsWith('fragrance'))) return true;
   return avoid.name !== undefined && names(mention).includes(plain(avoid.name));
 }
@@ -41,7 +42,7 @@ function askOf(step: DayStep, { head }: Day): Finding[] {
   const where = (test: (mention: Mention) => boolean) =>
     reading.mentions.flatMap((mention, index) => (test(mention) ? [index] : []));
   const answers = head.avoid.flatMap((avoid) => {
-    const what = avoid.name ?? `@rules.family.${avoid.family}`;
+    const what = avoid.name ?? `@rules.family.${avoid.family ?? avoid.role}`;
     const tell = (answer: Finding['answer'], key: string, at: number[], unknown?: string) =>
       finding(
         'avoid-list',

@@ -1,5 +1,90 @@
+import { useRef } from 'preact/hooks';
+import { allowanceOf } from '../../core/hair.ts';
+import type { Head } from '../../core/head.ts';
+import { Matrix } from '../charts/matrix.tsx';
+import { pictureFile } from '../charts/picture-file.ts';
+import '../hair/hair.css';
+import { AllowanceCard } from '../hair/allowance-card.tsx';
+import { AvoidList } from '../hair/avoid-list.tsx';
+import { headInUse, keepHead, newHead } from '../hair/head-changes.ts';
+import { HeadPicker } from '../hair/head-picker.tsx';
+import { MoreAbout } from '../hair/more-about.tsx';
+import { Questions } from '../hair/questions.tsx';
+import { StretchTestCard } from '../hair/stretch-test.tsx';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';
 
+/** A head of hair: three questions, what they come to and why, the picture of it, and the rest when wanted. */
 export function HairPlace({ world }: { world: World }) {
-  return <h2>{world.t('shell.place.hair')}</h2>;
+  const { t, remembered } = world;
+  const head = headInUse(world);
+  // Before the first answer there is no head to keep; the first answer makes one.
+  const first = useRef<Head | undefined>(undefined);
+  if (!head) first.current ??= newHead(world, t('hair.my-hair'));
+  const asked = head ?? first.current!;
+  const keep = (changed: Head) => void keepHead(world, changed);
+  if (!head)
+    return (
+      <>
+        <h2>{t('shell.place.hair')}</h2>
+        <div class="stack">
+          <h3>{t('hair.intro.title')}</h3>
+          <p>{t('hair.intro')}</p>
+        </div>
+        <Questions key={asked.id} head={asked} t={t} onAnswer={keep} />
+      </>
+    );
+  const allowance = allowanceOf(head, world.practice.allowance, {
+    today: world.today,
+    log: remembered.log,
+  });
+  return (
+    <>
+      <h2>{remembered.heads.length > 1 ? head.name : t('shell.place.hair')}</h2>
+      <HeadPicker world={world} />
+      <Questions key={head.id} head={head} t={t} onAnswer={keep} />
+      {(allowance.level || head.damage) && (
+        <AllowanceCard
+          t={t}
+          head={head}
+          allowance={allowance}
+          practice={world.practice.allowance}
+          onChange={keep}
+        />
+      )}
+      {allowance.level && <MatrixCard world={world} head={head} allowance={allowance} />}
+      {allowance.level && <StretchTestCard key={`${head.id}-stretch`} world={world} head={head} />}
+      <AvoidList key={`${head.id}-avoid`} world={world} head={head} />
+      <MoreAbout key={`${head.id}-more`} world={world} head={head} />
+      <p class="hint">{t('hair.care')}</p>
+    </>
+  );
+}
+
+function MatrixCard(props: { world: World; head: Head; allowance: ReturnType<typeof allowanceOf> }) {
+  const { world, head, allowance } = props;
+  const { t } = world;
+  const figure = useRef<HTMLElement>(null);
+  const save = () => {
+    const svg = figure.current?.querySelector('svg');
+    if (svg) world.save('strand-and-porosity.svg', 'image/svg+xml', pictureFile(svg));
+  };
+  return (
+    <Card
+      title={t('hair.matrix')}
+      actions={
+        <Button look="quiet" onClick={save}>
+          {t('hair.save-picture')}
+        </Button>
+      }
+    >
+      <figure class="stack" ref={figure}>
+        <Matrix t={t} base={world.practice.allowance.base} head={head} allowance={allowance} />
+        <figcaption class="hint">
+          {t('hair.matrix.caption')} {t('hair.matrix.steps')}
+        </figcaption>
+      </figure>
+    </Card>
+  );
 }

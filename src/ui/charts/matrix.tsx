@@ -1,0 +1,117 @@
+import { useId } from 'preact/hooks';
+import type { AllowanceReading } from '../../core/hair.ts';
+import type { Head, Porosity, Thickness } from '../../core/head.ts';
+import type { AllowancePractice } from '../../core/practice.ts';
+import type { Translate } from '../words/index.ts';
+import { AllowanceMarks } from './allowance-marks.tsx';
+
+const rows: Thickness[] = ['fine', 'medium', 'coarse'];
+const columns: Porosity[] = ['low', 'medium', 'high'];
+const left = 52;
+const top = 38;
+const wide = 88;
+const tall = 62;
+const width = left + 3 * wide + 4;
+const height = top + 3 * tall + 4;
+
+/**
+ * Thickness × porosity: how much protein each kind of hair welcomes, and where this head stands. The picture
+ * educators explain with: words and marks in every cell, the person's cell by a double frame, never by colour.
+ */
+export function Matrix(props: {
+  t: Translate;
+  base: AllowancePractice['base'];
+  head?: Pick<Head, 'name' | 'thickness' | 'porosity'>;
+  allowance?: Pick<AllowanceReading, 'level' | 'byHand'>;
+}) {
+  const { t, base, head, allowance } = props;
+  const id = useId();
+  const level = (of: keyof typeof words) => words[of];
+  const words = {
+    rarely: t('hair.allowance.level.rarely'),
+    sparingly: t('hair.allowance.level.sparingly'),
+    some: t('hair.allowance.level.some'),
+    regular: t('hair.allowance.level.regular'),
+    often: t('hair.allowance.level.often'),
+  };
+  const here = head?.thickness && head.porosity ? base[head.thickness][head.porosity] : undefined;
+  const moved = here && allowance?.level && allowance.level !== here ? allowance.level : undefined;
+  const cells = rows.flatMap((thickness) => columns.map((porosity) => ({ thickness, porosity })));
+  return (
+    <svg
+      class="chart matrix"
+      viewBox={`0 0 ${width} ${height + (here ? 22 : 0)}`}
+      role="img"
+      aria-labelledby={`${id}t ${id}d`}
+    >
+      <title id={`${id}t`}>{t('hair.matrix')}</title>
+      <desc id={`${id}d`}>
+        {cells
+          .map(({ thickness, porosity }) =>
+            t('hair.matrix.cell', {
+              thickness: t(`hair.thickness.${thickness}`),
+              porosity: t(`hair.porosity.${porosity}`),
+              level: level(base[thickness][porosity]),
+            }),
+          )
+          .join('. ')}
+        {here && `. ${place(t, head!.name, moved && level(moved), allowance?.byHand)}`}
+      </desc>
+      <text x={left + 1.5 * wide} y="12" class="axis" text-anchor="middle">
+        {t('hair.matrix.columns')}
+      </text>
+      <text
+        x="10"
+        y={top + 1.5 * tall}
+        class="axis"
+        text-anchor="middle"
+        transform={`rotate(-90 10 ${top + 1.5 * tall})`}
+      >
+        {t('hair.matrix.rows')}
+      </text>
+      {columns.map((porosity, c) => (
+        <text key={porosity} x={left + (c + 0.5) * wide} y={top - 9} text-anchor="middle" class="head">
+          {t(`hair.porosity.${porosity}`)}
+        </text>
+      ))}
+      {rows.map((thickness, r) => (
+        <g key={thickness}>
+          <path
+            d={`M20 ${top + (r + 0.5) * tall + 12}H${left - 8}`}
+            class="strand"
+            stroke-width={{ fine: 1, medium: 2.25, coarse: 4 }[thickness]}
+          />
+          <text x={20} y={top + (r + 0.5) * tall + 2} class="head">
+            {t(`hair.thickness.${thickness}`)}
+          </text>
+        </g>
+      ))}
+      {cells.map(({ thickness, porosity }) => {
+        const x = left + columns.indexOf(porosity) * wide;
+        const y = top + rows.indexOf(thickness) * tall;
+        const of = base[thickness][porosity];
+        const mine = head?.thickness === thickness && head.porosity === porosity;
+        return (
+          <g key={thickness + porosity} class={mine ? 'cell mine' : 'cell'}>
+            <rect x={x} y={y} width={wide} height={tall} class="frame" />
+            {mine && <rect x={x + 2} y={y + 2} width={wide - 4} height={tall - 4} class="double" />}
+            <AllowanceMarks level={of} x={x + wide / 2 - 16.25} y={y + 12} />
+            <text x={x + wide / 2} y={y + 46} text-anchor="middle" class="level">
+              {level(of)}
+            </text>
+          </g>
+        );
+      })}
+      {here && (
+        <text x={left} y={height + 14} class="here">
+          {place(t, head!.name, moved && level(moved), allowance?.byHand)}
+        </text>
+      )}
+    </svg>
+  );
+}
+
+function place(t: Translate, name: string, moved: string | undefined, byHand = false) {
+  if (!moved) return t('hair.matrix.here', { name });
+  return t(byHand ? 'hair.matrix.by-hand' : 'hair.matrix.moved', { name, level: moved });
+}

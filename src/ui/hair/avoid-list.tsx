@@ -1,0 +1,132 @@
+import { useState } from 'preact/hooks';
+import type { Allergen } from '../../core/entry.ts';
+import type { Avoid, AvoidableRole, Head } from '../../core/head.ts';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import { Check } from '../parts/choice.tsx';
+import { TextField } from '../parts/field.tsx';
+import { Note } from '../parts/note.tsx';
+import { Select } from '../parts/select.tsx';
+import type { Translate } from '../words/index.ts';
+import type { World } from '../world.ts';
+import { keepHead } from './head-changes.ts';
+
+const allergens: Allergen[] = [
+  'wheat',
+  'nut',
+  'peanut',
+  'milk',
+  'egg',
+  'soy',
+  'oat',
+  'sesame',
+  'fish',
+  'fragrance',
+  'sensitizer',
+];
+const roles: AvoidableRole[] = [
+  'fragrance-allergen',
+  'film-former',
+  'water-liftable-film',
+  'drying-alcohol',
+  'cleansing-strong',
+  'preservative',
+  'colourant',
+  'uv-filter',
+  'propellant',
+];
+const isAllergen = (family: Allergen | AvoidableRole): family is Allergen =>
+  (allergens as string[]).includes(family);
+
+/** What an avoid is called: the name as written, or its family's word. */
+export const avoidWord = (t: Translate, { name, family, role }: Avoid) =>
+  name ?? t(`hair.family.${family ?? role}`);
+
+/** What this head avoids, by name, family or allergen; reactions are remembered with their caution. */
+export function AvoidList({ world, head }: { world: World; head: Head }) {
+  const { t } = world;
+  const [name, setName] = useState('');
+  const [family, setFamily] = useState<Allergen | AvoidableRole | undefined>();
+  const [reacted, setReacted] = useState(false);
+  const [error, setError] = useState<string | undefined>();
+
+  const add = async (event: Event) => {
+    event.preventDefault();
+    const written = name.trim();
+    if (!written && !family) return setError(t('hair.avoid.empty'));
+    const avoid: Avoid = {
+      id: world.newId(),
+      reacted,
+      ...(written ? { name: written } : family && (isAllergen(family) ? { family } : { role: family })),
+    };
+    const word = avoidWord(t, avoid);
+    if (head.avoid.some((each) => avoidWord(t, each).toLowerCase() === word.toLowerCase()))
+      return setError(t('hair.avoid.already'));
+    if (!(await keepHead(world, { ...head, avoid: [...head.avoid, avoid] })).ok) return;
+    setName('');
+    setFamily(undefined);
+    setReacted(false);
+    setError(undefined);
+    world.say(t('hair.avoid.added', { what: word }), true);
+  };
+  const remove = async (avoid: Avoid) => {
+    const rest = head.avoid.filter(({ id }) => id !== avoid.id);
+    if ((await keepHead(world, { ...head, avoid: rest })).ok)
+      world.say(t('hair.avoid.removed', { what: avoidWord(t, avoid) }), true);
+  };
+  return (
+    <Card title={t('hair.avoid')}>
+      <p class="hint">{t('hair.avoid.intro')}</p>
+      {head.avoid.length > 0 && (
+        <ul class="plain-list avoids">
+          {head.avoid.map((avoid) => (
+            <li key={avoid.id} class={avoid.reacted ? 'avoid reacted' : 'avoid'}>
+              <span>
+                {avoidWord(t, avoid)}
+                {avoid.reacted && <span class="hint"> · {t('hair.avoid.did-react')}</span>}
+              </span>
+              <Button
+                look="quiet"
+                label={t('hair.avoid.remove', { what: avoidWord(t, avoid) })}
+                onClick={() => remove(avoid)}
+              >
+                ×
+              </Button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {head.avoid.some((avoid) => avoid.reacted) && (
+        <Note t={t} care>
+          <p>{t('hair.avoid.care')}</p>
+        </Note>
+      )}
+      <form class="stack" onSubmit={add}>
+        <TextField
+          label={t('hair.avoid.name')}
+          hint={t('hair.avoid.name.hint')}
+          value={name}
+          error={error}
+          onInput={(value) => {
+            setName(value);
+            setError(undefined);
+          }}
+        />
+        <Select
+          label={t('hair.avoid.family')}
+          empty={t('hair.avoid.family.none')}
+          value={family}
+          onChange={(value) => {
+            setFamily(value);
+            setError(undefined);
+          }}
+          options={[...allergens, ...roles].map((value) => ({ value, label: t(`hair.family.${value}`) }))}
+        />
+        <Check label={t('hair.avoid.reacted')} checked={reacted} onChange={setReacted} />
+        <div class="actions">
+          <Button submit>{t('hair.avoid.add')}</Button>
+        </div>
+      </form>
+    </Card>
+  );
+}

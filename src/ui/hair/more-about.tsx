@@ -1,0 +1,139 @@
+import { useState } from 'preact/hooks';
+import type { Head } from '../../core/head.ts';
+import { Button } from '../parts/button.tsx';
+import { Choice } from '../parts/choice.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
+import { TextField } from '../parts/field.tsx';
+import { Help } from '../parts/help.tsx';
+import { Note } from '../parts/note.tsx';
+import type { World } from '../world.ts';
+import { DensityDrawing, ShapeDrawing } from './drawings.tsx';
+import { keepHead } from './head-changes.ts';
+
+const shapes = ['wavy', 'curly', 'coily'] as const;
+const densities = ['low', 'medium', 'high'] as const;
+const climates = ['dry', 'temperate', 'humid'] as const;
+
+/** A text kept when it is left, not at every letter. */
+function KeptText(props: {
+  label: string;
+  hint: string;
+  value: string;
+  rows?: number;
+  onKeep: (value: string) => void;
+}) {
+  const [draft, setDraft] = useState<string | undefined>();
+  const keep = () => {
+    if (draft !== undefined && draft.trim() !== props.value) props.onKeep(draft.trim());
+    setDraft(undefined);
+  };
+  return (
+    <div onFocusOut={keep}>
+      <TextField
+        label={props.label}
+        hint={props.hint}
+        value={draft ?? props.value}
+        onInput={setDraft}
+        {...(props.rows && { rows: props.rows })}
+      />
+    </div>
+  );
+}
+
+/** The rest of the profile: nothing here moves the allowance. */
+export function MoreAbout({ world, head }: { world: World; head: Head }) {
+  const { t } = world;
+  const keep = (changed: Head) => void keepHead(world, changed);
+  return (
+    <Disclosure summary={t('hair.more')}>
+      <Choice
+        legend={t('hair.shape')}
+        hint={t('hair.shape.test')}
+        layout="list"
+        value={head.shape}
+        onChange={(shape) => keep({ ...head, shape })}
+        options={shapes.map((value) => ({
+          value,
+          label: t(`hair.shape.${value}`),
+          hint: t(`hair.shape.${value}.hint`),
+          drawing: <ShapeDrawing of={value} />,
+        }))}
+      />
+      <Choice
+        legend={t('hair.density')}
+        help={<Help t={t} term="density" />}
+        hint={t('hair.density.test')}
+        layout="list"
+        value={head.density}
+        onChange={(density) => keep({ ...head, density })}
+        options={densities.map((value) => ({
+          value,
+          label: t(`hair.density.${value}`),
+          hint: t(`hair.density.${value}.hint`),
+          drawing: <DensityDrawing of={value} />,
+        }))}
+      />
+      <Choice
+        legend={t('hair.climate')}
+        value={head.climate}
+        onChange={(climate) => keep({ ...head, climate })}
+        options={climates.map((value) => ({ value, label: t(`hair.climate.${value}`) }))}
+      />
+      <KeptText
+        key={`${head.id}-scalp`}
+        label={t('hair.scalp')}
+        hint={t('hair.scalp.hint')}
+        rows={2}
+        value={head.scalp ?? ''}
+        onKeep={(scalp) => {
+          const { scalp: _, ...rest } = head;
+          keep(scalp ? { ...rest, scalp } : rest);
+        }}
+      />
+      <Note t={t} care>
+        <p>{t('hair.scalp.care')}</p>
+      </Note>
+      <KeptText
+        key={`${head.id}-name`}
+        label={t('hair.name')}
+        hint={t('hair.name.hint')}
+        value={head.name}
+        onKeep={(name) => name && keep({ ...head, name })}
+      />
+      <RemoveHead world={world} head={head} />
+    </Disclosure>
+  );
+}
+
+/** Removes a head with its routines and log in one change, so that one undo brings all of it back. */
+function RemoveHead({ world, head }: { world: World; head: Head }) {
+  const { t, remembered } = world;
+  const [asking, setAsking] = useState(false);
+  const remove = async () => {
+    const { ok } = await world.change(
+      { do: 'remove', thing: 'heads', id: head.id },
+      ...remembered.routines
+        .filter((routine) => routine.head === head.id)
+        .map(({ id }) => ({ do: 'remove', thing: 'routines', id }) as const),
+      ...remembered.log
+        .filter((entry) => entry.head === head.id)
+        .map(({ id }) => ({ do: 'remove', thing: 'log', id }) as const),
+    );
+    if (ok) world.say(t('hair.removed', { name: head.name }), true);
+  };
+  if (!asking)
+    return (
+      <div class="actions">
+        <Button look="quiet" onClick={() => setAsking(true)}>
+          {t('hair.remove', { name: head.name })}
+        </Button>
+      </div>
+    );
+  return (
+    <div class="actions">
+      <span>{t('hair.remove.sure', { name: head.name })}</span>
+      <Button onClick={remove}>{t('hair.remove.yes')}</Button>
+      <Button onClick={() => setAsking(false)}>{t('hair.remove.no')}</Button>
+    </div>
+  );
+}

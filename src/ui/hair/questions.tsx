@@ -1,0 +1,232 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { DamageKind, Head, Porosity, Thickness } from '../../core/head.ts';
+import { Button } from '../parts/button.tsx';
+import { Checks, Choice, type Option } from '../parts/choice.tsx';
+import { Help } from '../parts/help.tsx';
+import { Note } from '../parts/note.tsx';
+import type { Translate } from '../words/index.ts';
+import { DamageDrawing, LengthDrawing, PorosityDrawing, ThicknessDrawing } from './drawings.tsx';
+
+type Answered = (head: Head) => void;
+type Question = { head: Head; t: Translate; onAnswer: Answered };
+
+const thicknesses: Thickness[] = ['fine', 'medium', 'coarse'];
+const porosities: Porosity[] = ['low', 'medium', 'high'];
+const damages: DamageKind[] = ['bleach', 'permanent-colour', 'relaxer', 'perm', 'heat', 'sun-or-salt'];
+const lengths = ['ends', 'half', 'most'] as const;
+const ages = ['weeks', 'months', 'longer'] as const;
+
+/**
+ * One answer by one tap, which also leads on to the next question. Buttons, not radios: with a keyboard a radio
+ * is chosen by moving onto it, and the question would be gone before the wanted answer is reached.
+ */
+function Taps<T extends string>(props: {
+  legend: string;
+  help: ComponentChildren;
+  hint: string;
+  options: readonly Option<T>[];
+  value: T | undefined;
+  onTap: (value: T) => void;
+}) {
+  return (
+    <fieldset class="choice list">
+      <legend>
+        {props.legend} {props.help}
+      </legend>
+      <p class="hint">{props.hint}</p>
+      <div class="options">
+        {props.options.map(({ value, label, hint, drawing }) => (
+          <button
+            key={value}
+            type="button"
+            class="option tap"
+            aria-pressed={props.value === value}
+            onClick={() => props.onTap(value)}
+          >
+            {drawing}
+            <span class="option-words">
+              <span>{label}</span> <span class="hint">{hint}</span>
+            </span>
+          </button>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+function ThicknessQuestion({ head, t, onAnswer }: Question) {
+  return (
+    <>
+      <Taps
+        legend={t('hair.thickness')}
+        help={<Help t={t} term="thickness" />}
+        hint={t('hair.thickness.test')}
+        value={head.thickness}
+        onTap={(thickness) => onAnswer({ ...head, thickness })}
+        options={thicknesses.map((value) => ({
+          value,
+          label: t(`hair.thickness.${value}`),
+          hint: t(`hair.thickness.${value}.hint`),
+          drawing: <ThicknessDrawing of={value} />,
+        }))}
+      />
+      <p class="hint">{t('hair.thickness.note')}</p>
+    </>
+  );
+}
+
+function PorosityQuestion({ head, t, onAnswer }: Question) {
+  return (
+    <>
+      <Taps
+        legend={t('hair.porosity')}
+        help={<Help t={t} term="porosity" />}
+        hint={t('hair.porosity.test')}
+        value={head.porosity}
+        onTap={(porosity) => onAnswer({ ...head, porosity })}
+        options={porosities.map((value) => ({
+          value,
+          label: t(`hair.porosity.${value}`),
+          hint: t(`hair.porosity.${value}.hint`),
+          drawing: <PorosityDrawing of={value} />,
+        }))}
+      />
+      <p class="hint">{t('hair.porosity.note')}</p>
+    </>
+  );
+}
+
+function DamageQuestion({ head, t, onAnswer, onDone }: Question & { onDone: () => void }) {
+  const { damage } = head;
+  return (
+    <>
+      <Checks
+        legend={t('hair.damage')}
+        hint={t('hair.damage.test')}
+        value={damage?.kinds ?? []}
+        onChange={(kinds) => onAnswer({ ...head, damage: { ...damage, kinds } })}
+        options={damages.map((value) => ({
+          value,
+          label: t(`hair.damage.${value}`),
+          drawing: <DamageDrawing of={value} />,
+        }))}
+        layout="list"
+      />
+      {damage && damage.kinds.length > 0 ? (
+        <>
+          <Choice
+            legend={t('hair.damage.length')}
+            value={damage.length}
+            onChange={(length) => onAnswer({ ...head, damage: { ...damage, length } })}
+            options={lengths.map((value) => ({
+              value,
+              label: t(`hair.damage.length.${value}`),
+              drawing: <LengthDrawing of={value} />,
+            }))}
+          />
+          <Choice
+            legend={t('hair.damage.recent')}
+            value={damage.recent}
+            onChange={(recent) => onAnswer({ ...head, damage: { ...damage, recent } })}
+            options={ages.map((value) => ({ value, label: t(`hair.damage.recent.${value}`) }))}
+          />
+          <div class="actions">
+            <Button look="strong" onClick={onDone}>
+              {t('hair.done')}
+            </Button>
+          </div>
+          <Note t={t} care>
+            <p>{t('hair.damage.care')}</p>
+          </Note>
+        </>
+      ) : (
+        <div class="actions">
+          <Button
+            onClick={() => {
+              onAnswer({ ...head, damage: { kinds: [] } });
+              onDone();
+            }}
+          >
+            {t('hair.damage.none')}
+          </Button>
+        </div>
+      )}
+    </>
+  );
+}
+
+const names = ['thickness', 'porosity', 'damage'] as const;
+type Name = (typeof names)[number];
+
+/** What was answered, in a few words; undefined when it was not. */
+function answered(head: Head, name: Name, t: Translate): string | undefined {
+  if (name !== 'damage') return head[name] && t(`hair.${name}.${head[name]}`);
+  if (!head.damage) return undefined;
+  const { kinds, length, recent } = head.damage;
+  if (kinds.length === 0) return t('hair.damage.summary.none');
+  return [
+    ...kinds.map((kind) => t(`hair.damage.${kind}`)),
+    ...(length ? [t(`hair.damage.length.${length}`)] : []),
+    ...(recent ? [t(`hair.damage.recent.${recent}`)] : []),
+  ].join(' · ');
+}
+
+/**
+ * The three questions. One is open at a time: the first that has no answer, or the one the reader wants to
+ * change; the others are a line each. So a first profile is three taps.
+ */
+export function Questions({ head, t, onAnswer }: Question) {
+  const [asked, setAsked] = useState<Name | undefined>();
+  const open = asked ?? names.find((name) => answered(head, name, t) === undefined);
+  const next = () => setAsked(undefined);
+  const list = useRef<HTMLOListElement>(null);
+  const before = useRef(open);
+  useEffect(() => {
+    if (before.current === open) return;
+    before.current = open;
+    // The tapped button is gone: the focus goes on to the next question, or to the first line to change.
+    if (document.activeElement === document.body || !document.activeElement?.isConnected)
+      list.current
+        ?.querySelector<HTMLElement>('.question button, .question input, .answered button')
+        ?.focus();
+  }, [open]);
+  const question = (name: Name): ComponentChildren => {
+    const props = {
+      head,
+      t,
+      onAnswer: (changed: Head) => {
+        onAnswer(changed);
+        // Ticks may follow one another; the others are answered by one tap.
+        if (name === 'damage') setAsked('damage');
+        else next();
+      },
+    };
+    if (name === 'thickness') return <ThicknessQuestion {...props} />;
+    if (name === 'porosity') return <PorosityQuestion {...props} />;
+    return <DamageQuestion {...props} onDone={next} />;
+  };
+  return (
+    <ol class="plain-list questions" ref={list}>
+      {names.map((name) =>
+        name === open ? (
+          <li key={name} class="card question">
+            {question(name)}
+          </li>
+        ) : (
+          <li key={name} class="answered">
+            <span class="answered-what">{t(`hair.${name}.short`)}</span>
+            <span class="answered-value">{answered(head, name, t) ?? t('hair.not-told')}</span>
+            <Button
+              look="quiet"
+              label={t('hair.change-what', { what: t(`hair.${name}.short`) })}
+              onClick={() => setAsked(name)}
+            >
+              {t('hair.change')}
+            </Button>
+          </li>
+        ),
+      )}
+    </ol>
+  );
+}

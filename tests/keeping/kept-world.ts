@@ -1,0 +1,64 @@
+import { practice } from '../../dictionary/practice.ts';
+import { createKeeper } from '../../src/store/keeper.ts';
+import type { Change, Remembered } from '../../src/store/remembered.ts';
+import { translator } from '../../src/ui/words/index.ts';
+import type { World } from '../../src/ui/world.ts';
+import { slowArea } from './area.ts';
+
+/**
+ * A world over a real keeper (with a storage area of the tests), for views that keep things: what is shown next
+ * is what was really stored and parsed. `draw` is called after every change.
+ */
+export async function keptWorld(over: Partial<World> = {}, start: Change[] = []) {
+  const { area } = slowArea();
+  const keeper = createKeeper(area, { now: () => '2026-03-01T12:00:00.000Z' });
+  await keeper.change(start);
+  const said: string[] = [];
+  const saved: { name: string; content: string | Blob }[] = [];
+  const undos: Change[][] = [];
+  let nth = 0;
+  let remembered: Remembered = await keeper.remembered();
+  let draw: (world: World) => void = () => undefined;
+  const after = async () => {
+    remembered = await keeper.remembered();
+    draw(world());
+  };
+  const world = (): World => ({
+    t: translator('en'),
+    practice,
+    today: '2026-03-01',
+    now: () => `2026-03-01T12:00:00.${String(nth).padStart(3, '0')}Z`,
+    remembered,
+    page: null,
+    reading: () => undefined,
+    close: async () => [],
+    change: async (...changes) => {
+      const outcome = await keeper.change(changes);
+      if (outcome.ok) undos.push(outcome.undo!);
+      await after();
+      return outcome;
+    },
+    undo: async () => {
+      const last = undos.pop();
+      if (last) await keeper.change(last);
+      await after();
+      return Boolean(last);
+    },
+    say: (words) => said.push(words),
+    go: () => undefined,
+    save: (name, _type, content) => saved.push({ name, content }),
+    newId: () => `id-${++nth}`,
+    ...over,
+  });
+  return {
+    world,
+    keeper,
+    said,
+    saved,
+    remembered: () => remembered,
+    onDraw: (how: (world: World) => void) => {
+      draw = how;
+      draw(world());
+    },
+  };
+}

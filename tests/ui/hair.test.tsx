@@ -1,0 +1,205 @@
+// @vitest-environment happy-dom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Change } from '../../src/store/remembered.ts';
+import { HairPlace } from '../../src/ui/places/hair.tsx';
+import { keptWorld } from '../keeping/kept-world.ts';
+import { madeHead, madeLog, madeRoutine } from '../keeping/made.ts';
+
+const settle = () => act(() => new Promise((done) => setTimeout(done, 20)));
+async function open(start: Change[] = []) {
+  const kept = await keptWorld({}, start);
+  await act(() => kept.onDraw((world) => render(<HairPlace world={world} />, document.body)));
+  return kept;
+}
+const withWords = (selector: string, words: string | RegExp) =>
+  [...document.querySelectorAll<HTMLElement>(selector)].find((element) =>
+    typeof words === 'string' ? element.textContent?.includes(words) : words.test(element.textContent ?? ''),
+  );
+async function press(selector: string, words: string | RegExp) {
+  const element = withWords(selector, words);
+  if (!element) throw new Error(`nothing to press: ${selector} ${words}`);
+  await act(() => element.click());
+  await settle();
+}
+async function type(label: string, text: string) {
+  const id = withWords('label', label)!.getAttribute('for')!;
+  const field = document.getElementById(id) as HTMLInputElement;
+  await act(() => {
+    field.value = text;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+}
+const put = (value = madeHead()): Change => ({ do: 'put', thing: 'heads', value });
+const text = () => document.body.textContent ?? '';
+afterEach(() => render(null, document.body));
+
+describe('a first profile', () => {
+  it('takes three taps to the allowance, its reasons and the matrix', async () => {
+    const { remembered } = await open();
+    expect(text()).toContain('Three questions');
+    let taps = 0;
+    for (const words of ['Coarse', 'Low', 'None of these']) {
+      await press('.question button', words);
+      taps++;
+    }
+    expect(taps).toBeLessThanOrEqual(4);
+    expect(remembered().heads).toMatchObject([
+      { name: 'My hair', thickness: 'coarse', porosity: 'low', damage: { kinds: [] } },
+    ]);
+    expect(remembered().settings.headInUse).toBe(remembered().heads[0]!.id);
+    expect(text()).toContain('My hair welcomes protein');
+    expect(withWords('.allowance-level', 'rarely')).toBeDefined();
+    expect(text()).toContain('the most careful case');
+    const matrix = document.querySelector('.matrix')!;
+    expect(matrix.querySelectorAll('.cell')).toHaveLength(9);
+    expect(matrix.querySelectorAll('.mine')).toHaveLength(1);
+    expect(matrix.querySelector('desc')!.textContent).toContain('Coarse strand, Low porosity: rarely');
+    expect(matrix.textContent).toContain('My hair is here');
+  });
+
+  it('says what it cannot tell', async () => {
+    await open([
+      put({
+        id: 'x',
+        name: 'Ash',
+        thickness: 'fine',
+        avoid: [],
+        stretch: [],
+        setAside: [],
+        added: '2026-01-01',
+        damage: { kinds: ['heat'] },
+      }),
+    ]);
+    expect(text()).toContain('Cannot tell yet');
+    expect(text()).toContain('how readily it takes in water');
+    expect(document.querySelector('.matrix')).toBeNull();
+  });
+});
+
+describe('overruling', () => {
+  it('a reason is set aside and counted again', async () => {
+    const { remembered } = await open([
+      put(madeHead({ damage: { kinds: ['bleach'], length: 'most', recent: 'weeks' } })),
+    ]);
+    expect(withWords('.allowance-level', 'sparingly')).toBeDefined();
+    const bleach = () => withWords('.reason', 'Bleached')!;
+    await act(() => bleach().querySelector('button')!.click());
+    await settle();
+    expect(remembered().heads[0]!.setAside).toEqual(['damage-bleach']);
+    expect(withWords('.allowance-level', 'rarely')).toBeDefined();
+    expect(bleach().textContent).toContain('set aside');
+    await act(() => bleach().querySelector('button')!.click());
+    await settle();
+    expect(remembered().heads[0]!.setAside).toEqual([]);
+  });
+
+  it('the level is set by hand, with what the reasons say beside it', async () => {
+    const { remembered } = await open([put()]);
+    const select = document.querySelector<HTMLSelectElement>('.card select')!;
+    await act(() => {
+      select.value = 'often';
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    await settle();
+    expect(remembered().heads[0]!.allowanceByHand).toBe('often');
+    expect(text()).toContain('The reasons come to: rarely');
+    expect(document.querySelector('.matrix')!.textContent).toContain('set by hand: often');
+  });
+});
+
+describe('the stretch test', () => {
+  it('is guided, read and kept, in inches too', async () => {
+    const { remembered } = await open([put(madeHead({ stretch: [] }))]);
+    await press('button', 'Do a stretch test');
+    const inches = withWords('.option', 'inches')!.querySelector('input')!;
+    await act(() => inches.click());
+    await settle();
+    await type('Length at rest', '4');
+    await type('Length when stretched', '5');
+    await type('Length after letting go', '4,05');
+    expect(text()).toContain('Springs back');
+    expect(document.querySelector('.curve .you')).not.toBeNull();
+    await press('button', 'Keep this test');
+    const [test] = remembered().heads[0]!.stretch;
+    expect(test!.rest).toBeCloseTo(101.6, 6);
+    expect(test).toMatchObject({ date: '2026-03-01', broke: false });
+    expect(text()).toContain('counts now');
+    await press('button[aria-label^="Remove the test"]', '×');
+    expect(remembered().heads[0]!.stretch).toEqual([]);
+  });
+
+  it('lengths that cannot be are told, not kept', async () => {
+    await open([put(madeHead({ stretch: [] }))]);
+    await press('button', 'Do a stretch test');
+    await type('Length at rest', '100');
+    await type('Length when stretched', '90');
+    await type('Length after letting go', '95');
+    expect(text()).toContain('do not fit together');
+    expect((withWords('button', 'Keep this test') as HTMLButtonElement).disabled).toBe(true);
+  });
+});
+
+describe('the avoid list', () => {
+  it('takes names and families, remembers reactions with their caution, and not twice', async () => {
+    const { remembered, said, world } = await open([put(madeHead({ avoid: [] }))]);
+    await press('button', /^Add$/);
+    expect(text()).toContain('Write a name or choose a family first');
+    await type('Name on the label', 'Isopropyl Alcohol');
+    await act(() => withWords('.check', 'I reacted')!.querySelector('input')!.click());
+    await press('button', /^Add$/);
+    expect(remembered().heads[0]!.avoid).toMatchObject([{ name: 'Isopropyl Alcohol', reacted: true }]);
+    expect(text()).toContain('show a doctor');
+    await type('Name on the label', 'isopropyl alcohol');
+    await press('button', /^Add$/);
+    expect(text()).toContain('on the list already');
+    await type('Name on the label', '');
+    const family = withWords('.field', 'or a family')!.querySelector('select')!;
+    await act(() => {
+      family.value = 'drying-alcohol';
+      family.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    await press('button', /^Add$/);
+    expect(remembered().heads[0]!.avoid[1]).toMatchObject({ role: 'drying-alcohol', reacted: false });
+    await press('button[aria-label="Remove Isopropyl Alcohol"]', '×');
+    expect(remembered().heads[0]!.avoid).toHaveLength(1);
+    expect(said.at(-1)).toContain('off the list');
+    await act(async () => void (await world().undo()));
+    expect(remembered().heads[0]!.avoid).toHaveLength(2);
+  });
+});
+
+describe('several heads', () => {
+  it('are switched, added and removed with all that is theirs, and come back by one undo', async () => {
+    const start: Change[] = [
+      put(),
+      put(
+        madeHead({
+          id: 'ash',
+          name: 'Ash',
+          added: '2026-01-02T10:00:00.000Z',
+          thickness: 'fine',
+          porosity: 'high',
+        }),
+      ),
+      { do: 'put', thing: 'routines', value: madeRoutine({ head: 'ash' }) },
+      { do: 'put', thing: 'log', value: madeLog({ head: 'ash' }) },
+    ];
+    const { remembered, world } = await open(start);
+    expect(text()).toContain('Wren welcomes protein');
+    await press('.heads button', 'Ash');
+    expect(remembered().settings.headInUse).toBe('ash');
+    expect(text()).toContain('Ash welcomes protein');
+    await press('button', 'Remove Ash');
+    await press('button', 'Yes, remove');
+    expect(remembered()).toMatchObject({ heads: [{ id: 'wren' }], routines: [], log: [] });
+    await act(async () => void (await world().undo()));
+    expect(remembered().heads).toHaveLength(2);
+    expect(remembered().routines).toHaveLength(1);
+    expect(remembered().log).toHaveLength(1);
+    await press('.heads button', 'Another head');
+    expect(remembered().heads).toHaveLength(3);
+    expect(document.querySelector('.question')!.textContent).toContain('How thick is one strand?');
+  });
+});
