@@ -72,7 +72,7 @@ function Tabs({ t, place, onGo }: { t: Translate; place: PlaceName; onGo: (to: P
           type="button"
           role="tab"
           id={`tab-${name}`}
-          class={`tab ${name}`}
+          class={`tab to-${name}`}
           aria-selected={name === place}
           aria-controls="place"
           tabIndex={name === place ? 0 : -1}

@@ -7,6 +7,24 @@ import type { Translate } from './words/index.ts';
 
 export type PlaceName = 'page' | 'compare' | 'routine' | 'products' | 'log' | 'hair' | 'settings';
 
+/** What the browser lets us read, and the buttons that ask for it. */
+export type Reach = {
+  /** Origin of the page in view, where it is a web page. */
+  origin?: string;
+  /** Pages of that origin are read by themselves. */
+  here: boolean;
+  everywhere: boolean;
+  /** Other origins that were allowed one by one. */
+  origins: string[];
+  /** Must be called straight from a click: the browser asks the reader. False when refused. */
+  allow(what: 'here' | 'everywhere'): Promise<boolean>;
+  withdraw(what: string): Promise<boolean>;
+  /** Reads the page in view now; false where the browser does not let us. */
+  readNow(): Promise<boolean>;
+  /** Lets the reader point at the element that holds the list. */
+  pickList(): Promise<boolean>;
+};
+
 /**
  * All that a view may know or ask: views take it as a prop and touch neither browser nor storage.
  * The entrypoint makes the real one; tests and the gallery hand in their own.
@@ -36,4 +54,10 @@ export type World = {
   /** Hands the reader a file. */
   save(name: string, type: string, content: string | Blob): void;
   newId(): string;
+  /** Titles of the dictionary's sources by key. */
+  sources?: Record<string, { title: string }>;
+  /** Absent where there is no browser to ask (a plain page, a test). */
+  reach?: Reach;
+  /** Opens the panel as a whole page, where there is room for four products and charts. */
+  openWide?(): void;
 };

@@ -13,8 +13,8 @@ export function rangeWords({ min, max }: Range, t: Translate): string {
 }
 
 /**
- * A share as a bar with two ends on the one log scale every bar of a view shares (0.01 to 100 %). An open
- * left end (nothing says how little) fades to dots. `hue` repeats what shape and words say already.
+ * A share as a bar with two ends on the one log scale every bar of a view shares (0.01 to 100 %). Where
+ * nothing says how little, the left end has no stop. `hue` repeats what shape and words say already.
  */
 export function ShareBar(props: {
   t: Translate;
@@ -41,7 +41,7 @@ export function ShareBar(props: {
       direction="ltr"
     >
       <path class="scale" d={`M0 7H${width}${[0.1, 1, 10, 100].map((v) => `M${at(v)} 4V10`).join('')}`} />
-      <path class={share.min === 0 ? 'bar open' : 'bar'} d={`M${from} 7H${to}`} />
+      <path class="bar" d={`M${from} 7H${to}`} />
       <path class="end" d={`M${to} 1V13${share.min > 0 ? `M${from} 1V13` : ''}`} />
       {props.scale &&
         [0.1, 1, 10, 100].map((v) => (

@@ -3,9 +3,11 @@
  * (words/en/hair.json holds keys `hair.…`). Plural forms by Intl.PluralRules: a word may be
  * a string, or an object of plural categories chosen by the value `n`.
  */
+import compare from './en/compare.json' with { type: 'json' };
 import hair from './en/hair.json' with { type: 'json' };
 import keeping from './en/keeping.json' with { type: 'json' };
 import page from './en/page.json' with { type: 'json' };
+import panel from './en/panel.json' with { type: 'json' };
 import products from './en/products.json' with { type: 'json' };
 import routine from './en/routine.json' with { type: 'json' };
 import rules from './en/rules.json' with { type: 'json' };
@@ -17,9 +19,11 @@ export type Catalogue = Record<string, Word>;
 export type Translate = ((key: string, values?: Values) => string) & { lang: string; dir: 'ltr' | 'rtl' };
 
 export const english: Catalogue = {
+  ...compare,
   ...hair,
   ...keeping,
   ...page,
+  ...panel,
   ...products,
   ...routine,
   ...rules,
@@ -32,7 +36,8 @@ export const english: Catalogue = {
  */
 export function translator(lang: string, catalogue: Catalogue = english): Translate {
   const plural = new Intl.PluralRules(lang);
-  const number = new Intl.NumberFormat(lang, { maximumSignificantDigits: 3 });
+  const whole = new Intl.NumberFormat(lang);
+  const rounded = new Intl.NumberFormat(lang, { maximumSignificantDigits: 3 });
   const date = new Intl.DateTimeFormat(lang, { day: 'numeric', month: 'long', timeZone: 'UTC' });
   const say = (key: string, values: Values = {}): string => {
     const word = catalogue[key] ?? english[key] ?? key;
@@ -41,8 +46,8 @@ export function translator(lang: string, catalogue: Catalogue = english): Transl
     return form.replace(/\{(\w+)\}/g, (all, name: string) => {
       const value = values[name];
       if (value === undefined) return all;
-      if (typeof value === 'number') return number.format(value);
-      if (value.startsWith('@') && value.slice(1) in english) return say(value.slice(1), values);
+      if (typeof value === 'number') return (Number.isInteger(value) ? whole : rounded).format(value);
+      if (value.startsWith('@') && Object.hasOwn(english, value.slice(1))) return say(value.slice(1), values);
       return /^\d{4}-\d\d-\d\d$/.test(value) ? date.format(new Date(value)) : value;
     });
   };

@@ -1,0 +1,40 @@
+import type { Use } from '../../src/core/entry.ts';
+import type { ReadAs, Reading } from '../../src/core/reading.ts';
+
+type Asked = { text: string; use?: Use; readAs?: ReadAs };
+
+/** Readings by what was asked: known ones at once; all that a drawing lacked is asked for in one message. */
+export function readingCache(
+  read: (asked: Asked[]) => Promise<Reading[]>,
+  arrived: () => void,
+  failed: (problem: unknown) => void,
+) {
+  const known = new Map<string, Reading>();
+  const pending = new Set<string>();
+  let next: Asked[] = [];
+  const send = async () => {
+    const asked = next;
+    next = [];
+    try {
+      const readings = await read(asked);
+      asked.forEach((each, i) => {
+        const reading = readings[i];
+        if (reading) known.set(JSON.stringify(each), reading);
+      });
+      arrived();
+    } catch (problem) {
+      failed(problem);
+    } finally {
+      for (const each of asked) pending.delete(JSON.stringify(each));
+    }
+  };
+  return (text: string, use?: Use, readAs?: ReadAs): Reading | undefined => {
+    const asked: Asked = { text, ...(use && { use }), ...(readAs && { readAs }) };
+    const key = JSON.stringify(asked);
+    const reading = known.get(key);
+    if (reading || pending.has(key)) return reading;
+    pending.add(key);
+    if (next.push(asked) === 1) queueMicrotask(send);
+    return undefined;
+  };
+}

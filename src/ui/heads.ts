@@ -1,0 +1,13 @@
+import type { Head } from '../core/head.ts';
+import type { Routine } from '../core/wash-day.ts';
+import type { Remembered } from '../store/remembered.ts';
+
+/** The head the reader has in use: the chosen one, else the first kept. */
+export const headInUse = ({ heads, settings }: Pick<Remembered, 'heads' | 'settings'>): Head | undefined =>
+  heads.find(({ id }) => id === settings.headInUse) ?? heads[0];
+
+/** The routine in use: the chosen one where it is of that head, else the head's first. */
+export function routineInUse(remembered: Remembered, head: Head | undefined): Routine | undefined {
+  const of = remembered.routines.filter((each) => each.head === head?.id);
+  return of.find(({ id }) => id === remembered.settings.routineInUse) ?? of[0];
+}

@@ -1,0 +1,61 @@
+import type { Mention, Reading } from '../../core/reading.ts';
+import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
+import { cardOf, glyphsOf, kindWords } from '../describe/mark.ts';
+import { shareWords } from '../describe/share.ts';
+import { Glyph } from '../glyphs/glyph.tsx';
+import type { World } from '../world.ts';
+
+export const hueOf = ({ protein, moisture }: Pick<Mention, 'protein' | 'moisture'>) =>
+  protein ? 'plum' : moisture.length > 0 ? 'teal' : 'ink';
+
+/** The glyphs of a mention in a row; the words beside them say the same. */
+export function Glyphs({ mention }: { mention: Pick<Mention, 'protein' | 'moisture'> }) {
+  return (
+    <span class="glyphs">
+      {glyphsOf(mention).map((name) => (
+        <Glyph key={name} name={name} ground="var(--raised)" />
+      ))}
+    </span>
+  );
+}
+
+/** How the name was found, in one sentence. */
+function foundWords({ found, raw }: Mention, { t, remembered }: World): string {
+  if (remembered.readAs[raw] !== undefined && found.how === 'alias')
+    return t('panel.found.read-as', { name: found.name });
+  return found.how === 'none' ? t('panel.found.none') : t(`panel.found.${found.how}`, { name: found.name });
+}
+
+/** One name of the label: place, glyphs, what it is, its share; opened, why and from which source. */
+export function MentionRow(props: { world: World; reading: Reading; index: number; marked: boolean }) {
+  const { world, reading, index } = props;
+  const { t } = world;
+  const mention = reading.mentions[index];
+  if (!mention) return null;
+  const card = cardOf(index, reading, t, world.sources ?? {});
+  const kind = mention.found.how === 'none' ? t('panel.unknown') : kindWords(mention, t);
+  return (
+    <details class={`mention ${props.marked ? 'decides' : ''}`} id={`name-${index}`}>
+      <summary>
+        <span class="mention-place">{index + 1}</span>
+        <span class="mention-name">
+          {mention.raw} <Glyphs mention={mention} />
+        </span>
+        {kind && <span class="mention-kind">{kind}</span>}
+        {props.marked && <span class="mention-decides">{t('panel.decides')}</span>}
+        <span class="mention-share">
+          <ShareBar t={t} share={mention.share} hue={hueOf(mention)} silent />
+          <span>{rangeWords(mention.share, t)}</span>
+        </span>
+      </summary>
+      <div class="mention-more">
+        <p>{foundWords(mention, world)}</p>
+        {card?.lines.slice(mention.found.how === 'exact' ? 0 : 1).map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+        <p>{shareWords(index, reading, t)}</p>
+        {card?.source && <p class="hint">{card.source}</p>}
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import type { Use } from '../../core/entry.ts';
+import { Button } from '../parts/button.tsx';
+import { Choice } from '../parts/choice.tsx';
+import { TextField } from '../parts/field.tsx';
+import { Help } from '../parts/help.tsx';
+import type { World } from '../world.ts';
+
+export type Pasted = { name: string; text: string; use?: Use };
+
+/** A list typed or pasted by the reader: from a paper label, a message, a photo read by their phone. */
+export function Paste(props: { world: World; onRead: (pasted: Pasted) => void; word?: string }) {
+  const { t } = props.world;
+  const [name, setName] = useState('');
+  const [text, setText] = useState('');
+  const [use, setUse] = useState<Use | 'unknown'>('unknown');
+  const [tried, setTried] = useState(false);
+  return (
+    <form
+      class="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        setTried(true);
+        if (text.trim())
+          props.onRead({
+            name: name.trim() || t('panel.paste.unnamed'),
+            text: text.trim(),
+            ...(use !== 'unknown' && { use }),
+          });
+      }}
+    >
+      <TextField
+        label={t('panel.paste.list')}
+        hint={t('panel.paste.hint')}
+        rows={5}
+        value={text}
+        onInput={setText}
+        error={tried && !text.trim() ? t('panel.paste.empty') : undefined}
+      />
+      <TextField label={t('panel.paste.name')} value={name} onInput={setName} />
+      <Choice
+        legend={t('panel.paste.use')}
+        help={<Help t={t} term="leave-on" />}
+        options={(['unknown', 'leave-on', 'rinse-off'] as const).map((value) => ({
+          value,
+          label: t(`panel.use.${value}`),
+        }))}
+        value={use}
+        onChange={setUse}
+      />
+      <div class="actions">
+        <Button submit look="strong">
+          {props.word ?? t('panel.paste.read')}
+        </Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,45 @@
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import type { World } from '../world.ts';
+
+const hostOf = (origin: string) => new URL(origin).host;
+
+/** Which pages are read, for the shop in view: allow here, allow everywhere, pause. */
+export function ReachCard({ world }: { world: World }) {
+  const { t, reach, remembered } = world;
+  const origin = reach?.origin;
+  if (!reach || !origin) return null;
+  const host = hostOf(origin);
+  const site = remembered.sites.find((each) => each.origin === origin);
+  const paused = site?.paused ?? false;
+  const allow = (what: 'here' | 'everywhere') => () =>
+    // The browser's own question must come straight from the press: nothing before it.
+    void reach.allow(what).then(async (granted) => {
+      world.say(t(granted ? `panel.reach.allowed.${what}` : 'panel.reach.refused', { host }));
+      if (granted && (what === 'everywhere' || remembered.settings.reach === 'press'))
+        await world.change({ do: 'set', settings: { reach: what === 'everywhere' ? what : 'shops' } });
+    });
+  const pause = async () => {
+    await world.change({
+      do: 'put',
+      thing: 'sites',
+      value: { origin, notLists: [], listsAt: [], ...site, paused: !paused },
+    });
+    world.say(t(paused ? 'panel.reach.resumed' : 'panel.reach.paused-now', { host }), true);
+  };
+  const state = paused ? 'paused' : reach.everywhere ? 'everywhere' : reach.here ? 'here' : 'press';
+  return (
+    <Card title={t('panel.reach.title')}>
+      <p>{t(`panel.reach.state.${state}`, { host })}</p>
+      <div class="actions">
+        {!reach.here && !paused && <Button onClick={allow('here')}>{t('panel.reach.here')}</Button>}
+        {!reach.everywhere && !paused && (
+          <Button onClick={allow('everywhere')}>{t('panel.reach.everywhere')}</Button>
+        )}
+        {(reach.here || paused) && (
+          <Button onClick={pause}>{t(paused ? 'panel.reach.resume' : 'panel.reach.pause')}</Button>
+        )}
+      </div>
+    </Card>
+  );
+}

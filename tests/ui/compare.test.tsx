@@ -1,0 +1,123 @@
+// @vitest-environment happy-dom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Mention, Reading } from '../../src/core/reading.ts';
+import { align, split, together } from '../../src/ui/compare/align.ts';
+import { comparedOf, pinnedOf } from '../../src/ui/compare/pinned.ts';
+import { ComparePlace } from '../../src/ui/places/compare.tsx';
+import type { World } from '../../src/ui/world.ts';
+import { creamText, fakeWorld, gelText, nothing } from './fake-world.ts';
+
+const mention = (raw: string, name?: string, share = { min: 0, max: 10 }) =>
+  ({
+    raw,
+    found: name ? { how: 'alias', name } : { how: 'none', close: [] },
+    moisture: [],
+    share,
+  }) as unknown as Mention;
+const reading = (...mentions: Mention[]) => ({ mentions }) as unknown as Reading;
+
+describe('aligning', () => {
+  const rows = align([
+    reading(mention('Water', 'Aqua'), mention('Glycerin', 'Glycerin'), mention('Mystery X')),
+    reading(mention('Eau', 'Aqua'), mention('MYSTERY X'), mention('Panthenol', 'Panthenol')),
+  ]);
+  it('joins names by what they were found as, unknown ones by their letters', () => {
+    expect(rows.map(({ name, at }) => [name, at])).toEqual([
+      ['Aqua', [0, 0]],
+      ['Glycerin', [1, undefined]],
+      ['Mystery X', [2, 1]],
+      ['Panthenol', [undefined, 2]],
+    ]);
+  });
+  it('splits into both, some and only', () => {
+    const { all, some, only } = split(rows, 2);
+    expect(all.map(({ name }) => name)).toEqual(['Aqua', 'Mystery X']);
+    expect(some).toEqual([]);
+    expect(only.map((each) => each.map(({ name }) => name))).toEqual([['Glycerin'], ['Panthenol']]);
+  });
+  it('with one product nothing is "only" there', () => {
+    expect(split(align([reading(mention('Water', 'Aqua'))]), 1).only).toEqual([[]]);
+  });
+  it('adds shares as ranges, never beyond the whole', () => {
+    const share = { min: 40, max: 70 };
+    expect(together([mention('a', 'a', share), mention('b', 'b', share), mention('c', 'c', share)])).toEqual({
+      min: 100,
+      max: 100,
+    });
+    expect(together([])).toEqual({ min: 0, max: 0 });
+  });
+});
+
+describe('pins', () => {
+  const cream = comparedOf(creamText, { name: 'Cream', price: 14, currency: 'EUR', size: 200 });
+  it('hold the whole of a product that is not kept', () => {
+    expect(pinnedOf([cream.pin], [])).toEqual([cream]);
+  });
+  it('that mean nothing are left out', () => {
+    expect(pinnedOf(['gone', '{"name":1}', 'null', '[]', '{'], [])).toEqual([]);
+  });
+});
+
+describe('the place', () => {
+  const pin = (text: string, name: string, price: number) =>
+    comparedOf(text, { name, price, currency: 'EUR', size: 200, sizeUnit: 'ml', kind: 'gel' }).pin;
+  const draw = async (over: Partial<World> = {}) => {
+    const { world, told } = fakeWorld(over);
+    await act(() => render(<ComparePlace world={world} />, document.body));
+    return told;
+  };
+  const pinned = (...pins: string[]) => ({ ...nothing, settings: { ...nothing.settings, pinned: pins } });
+  afterEach(() => render(null, document.body));
+
+  it('says what to do when there is nothing', async () => {
+    await draw();
+    expect(document.querySelector('.empty h3')?.textContent).toBe('Nothing to compare yet');
+  });
+  it('stands two side by side with protein, moisture, price and names', async () => {
+    await draw({ remembered: pinned(pin(creamText, 'Cream', 14), pin(gelText, 'Gel', 8)) });
+    const text = document.body.textContent ?? '';
+    expect(
+      [...document.querySelectorAll('.side-by-side')[0]!.querySelectorAll('thead th')].map(
+        (th) => th.textContent,
+      ),
+    ).toEqual(['Cream', 'Gel']);
+    expect(text).toMatch(/€7\.00 for 100 ml/);
+    expect(text).toMatch(/€4\.00 for 100 ml/);
+    expect(text).toContain('Only in Cream (4)');
+    expect(text).toContain('Only in Gel (1)');
+    expect(text).toContain('In both (5)');
+    expect(text).toContain('Large proteins');
+  });
+  it('sets the product of the page beside the pinned one while browsing', async () => {
+    const page = {
+      url: 'https://shop.example/2',
+      title: 'Two',
+      lists: [{ id: 0, text: gelText, via: 'open', product: { name: 'Passing Gel' } }],
+    };
+    const told = await draw({ remembered: pinned(pin(creamText, 'Cream', 14)), page });
+    expect(
+      [...document.querySelectorAll('.side-by-side')[0]!.querySelectorAll('thead th')].map(
+        (th) => th.textContent,
+      ),
+    ).toEqual(['Cream', 'Passing Gel']);
+    await act(async () =>
+      (document.querySelector('[aria-label="Pin Passing Gel while you browse"]') as HTMLElement).click(),
+    );
+    expect(told.changes[0]).toMatchObject({
+      do: 'set',
+      settings: { pinned: [expect.any(String), expect.stringContaining('Passing Gel')] },
+    });
+  });
+  it('where two fit, shows the first pinned and the newest', async () => {
+    const pins = ['A', 'B', 'C'].map((name) => pin(gelText, name, 8));
+    await draw({ remembered: pinned(...pins) });
+    expect(
+      [...document.querySelectorAll('.side-by-side')[0]!.querySelectorAll('thead th')].map(
+        (th) => th.textContent,
+      ),
+    ).toEqual(['A', 'C']);
+    expect(document.body.textContent).toContain('1 more is pinned');
+  });
+});

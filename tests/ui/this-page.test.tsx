@@ -1,0 +1,201 @@
+// @vitest-environment happy-dom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Head } from '../../src/core/head.ts';
+import type { TabPage } from '../../src/messages.ts';
+import { ThisPagePlace } from '../../src/ui/places/this-page.tsx';
+import type { World } from '../../src/ui/world.ts';
+import { creamText, fakeWorld, gelText, nothing, type Told } from './fake-world.ts';
+
+const page: TabPage = {
+  url: 'https://shop.example/p/1',
+  title: 'A page',
+  lists: [
+    { id: 4, text: creamText, via: 'open', product: { name: 'Harbour Curl Cream', kind: 'cream' } },
+    { id: 7, text: gelText, via: 'open', product: { name: 'Tide Pool Gel', kind: 'gel' } },
+  ],
+};
+const wren: Head = {
+  id: 'wren',
+  name: 'Wren',
+  thickness: 'coarse',
+  porosity: 'low',
+  damage: { kinds: [] },
+  avoid: [],
+  stretch: [],
+  setAside: [],
+  added: '2026-01-01',
+};
+
+const draw = async (over: Partial<World>): Promise<Told> => {
+  const { world, told } = fakeWorld(over);
+  await act(() => render(<ThisPagePlace world={world} />, document.body));
+  return told;
+};
+const words = () => document.body.textContent ?? '';
+const button = (name: string) =>
+  [...document.querySelectorAll('button')].find(
+    (each) => (each.getAttribute('aria-label') ?? each.textContent) === name,
+  );
+const press = (name: string) => act(async () => button(name)!.click());
+afterEach(() => render(null, document.body));
+
+describe('a page that was read', () => {
+  it('names the product, sums it up and lists what tells', async () => {
+    await draw({ page });
+    expect(document.querySelector('.card h3')?.textContent).toBe('Harbour Curl Cream');
+    expect(document.querySelector('.sums')?.textContent).toMatch(/2 proteins/);
+    const names = [...document.querySelectorAll('.mention-name')].map((each) => each.textContent?.trim());
+    expect(names).toEqual([
+      'Cetearyl Alcohol',
+      'Glycerin',
+      'Hydrolyzed Wheat Protein',
+      'Hydrolyzed Silk',
+      'Panthenol',
+    ]);
+    expect(words()).toContain('up to 20 %');
+  });
+
+  it('says where the one-percent line falls', async () => {
+    await draw({ page });
+    const line = document.querySelector('.one-percent');
+    expect(line?.parentElement?.querySelector('.mention-name')?.textContent).toMatch('Panthenol');
+  });
+
+  it('offers the other lists of the page', async () => {
+    await draw({ page });
+    const select = document.querySelector('select')!;
+    expect([...select.options].map((each) => each.label || each.textContent)).toEqual([
+      '1. Harbour Curl Cream',
+      '2. Tide Pool Gel',
+    ]);
+    await act(() => {
+      select.value = '7';
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    expect(document.querySelector('.card h3')?.textContent).toBe('Tide Pool Gel');
+  });
+
+  it('answers for the head in use, with reasons and the names that decided', async () => {
+    await draw({ page, remembered: { ...nothing, heads: [wren] } });
+    expect(document.querySelector('.note .answer')?.textContent).toBe('clashes');
+    expect(button('Hydrolyzed Wheat Protein')).toBeDefined();
+    expect(document.querySelector('.decides .mention-name')?.textContent).toMatch('Hydrolyzed Wheat Protein');
+  });
+
+  it('asks for a head where there is none', async () => {
+    const told = await draw({ page });
+    await press('Describe your hair');
+    expect(told.went).toEqual([['hair', undefined]]);
+  });
+
+  it('keeps, pins and adds', async () => {
+    const told = await draw({ page });
+    await press('Keep product');
+    expect(told.changes[0]).toMatchObject({
+      do: 'put',
+      thing: 'products',
+      value: { name: 'Harbour Curl Cream', kind: 'cream', owned: false, labels: [{ text: creamText }] },
+    });
+    await press('Compare with…');
+    expect(told.changes[1]).toMatchObject({
+      do: 'set',
+      settings: { pinned: [expect.stringContaining('Aqua')] },
+    });
+    await press('Add to routine…');
+    const [place, detail] = told.went[0]!;
+    expect(place).toBe('routine');
+    expect(JSON.parse(detail!.slice('add:'.length))).toMatchObject({
+      text: creamText,
+      facts: { name: 'Harbour Curl Cream', url: page.url },
+    });
+  });
+});
+
+describe('a name that is not known', () => {
+  const gel = { ...page, lists: [page.lists[1]!] };
+  it('is shown as unknown, with close spellings that change nothing until pressed', async () => {
+    const told = await draw({ page: gel, close: async () => [['Glycerin']] });
+    await act(async () => {});
+    expect(document.querySelector('.unknown-name')?.textContent).toBe('Glycerine Extra');
+    expect(told.changes).toEqual([]);
+    await press('Read Glycerine Extra as Glycerin');
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: 'Glycerin' }]);
+    expect(told.said[0]).toMatch('Glycerine Extra is now read as Glycerin');
+  });
+  it('that was read as another says so, with a way back', async () => {
+    const remembered = { ...nothing, readAs: { 'Glycerine Extra': 'Glycerin' } };
+    const told = await draw({ page: gel, remembered });
+    expect(words()).toContain('Glycerine Extra is read as Glycerin, as you said.');
+    await press('Stop reading Glycerine Extra as another name');
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: null }]);
+  });
+});
+
+describe('without a list', () => {
+  it('says what to do, and reads what is pasted', async () => {
+    await draw({});
+    expect(words()).toContain('No ingredient list here yet');
+    const area = document.querySelector('textarea')!;
+    await act(() => {
+      area.value = creamText;
+      area.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+    await press('Read this list');
+    expect(document.querySelector('.sums')?.textContent).toMatch(/2 proteins/);
+  });
+  it('asks for names before it reads nothing', async () => {
+    await draw({});
+    await press('Read this list');
+    expect(document.querySelector('[role=alert]')?.textContent).toBe('Paste or type the names first.');
+  });
+  it('refuses what is too long with a sentence', async () => {
+    await draw({ page: { ...page, lists: [{ id: 1, text: 'a, '.repeat(20_000), via: 'x' }] } });
+    expect(words()).toContain('too long');
+  });
+});
+
+describe('where pages are read', () => {
+  const reach = {
+    origin: 'https://shop.example',
+    here: false,
+    everywhere: false,
+    origins: [],
+    withdraw: async () => true,
+    readNow: async () => false,
+    pickList: async () => true,
+  };
+  it('asks the browser within the press itself', async () => {
+    const asked: string[] = [];
+    const told = await draw({
+      page,
+      reach: { ...reach, allow: async (what) => asked.push(what) > 0 },
+    });
+    button('Read this shop by itself')!.click();
+    expect(asked).toEqual(['here']);
+    await act(async () => {});
+    expect(told.changes).toEqual([{ do: 'set', settings: { reach: 'shops' } }]);
+  });
+  it('changes nothing when the reader refuses', async () => {
+    const told = await draw({ page, reach: { ...reach, allow: async () => false } });
+    await press('Read all shops by themselves');
+    expect(told.changes).toEqual([]);
+    expect(told.said).toEqual([expect.stringMatching('Nothing was changed')]);
+  });
+  it('pauses and takes up again, keeping the rest of what the site remembers', async () => {
+    const site = { origin: reach.origin, paused: true, notLists: ['x'], listsAt: ['#y'] };
+    const told = await draw({
+      page,
+      remembered: { ...nothing, sites: [site] },
+      reach: { ...reach, here: true, allow: async () => true },
+    });
+    await press('Read this shop again');
+    expect(told.changes).toEqual([{ do: 'put', thing: 'sites', value: { ...site, paused: false } }]);
+  });
+  it('says plainly when the browser does not let it read', async () => {
+    const told = await draw({ reach: { ...reach, allow: async () => true } });
+    await press('Read this page now');
+    expect(told.said).toEqual([expect.stringMatching('does not let')]);
+  });
+});
