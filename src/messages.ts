@@ -86,7 +86,11 @@ type Reply<N extends MessageName> = Messages[N]['reply'];
  * Asks the background. A worker killed before it answered is asked once more: every request is idempotent.
  * Throws with the background's own reason, or with the browser's when nobody is there.
  */
-export async function ask<N extends MessageName>(runtime: Runtime, name: N, request: Request<N>) {
+export async function ask<N extends MessageName>(
+  runtime: Pick<Runtime, 'sendMessage'>,
+  name: N,
+  request: Request<N>,
+) {
   const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Answered | undefined>;
   const answered = (await send().catch(() => undefined)) ?? (await send());
   if (!answered) throw new Error(`no answer to ${name}`);

@@ -1,7 +1,8 @@
 // What every end-to-end test needs: a real Chromium with the built extension, and the invented shop.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Frame, Page } from 'playwright-core';
+import { ask as askOver, type MessageName, type Messages } from '../../src/messages.ts';
 import { root } from '../run/steps.ts';
 import { serveStore } from '../store/serve.ts';
 import { type Options, openChromium } from './chromium.ts';
@@ -39,9 +40,22 @@ export async function openShop(options: Options = {}) {
       return at?.id === undefined ? '' : chrome.action.getBadgeText({ tabId: at.id });
     }, page.url());
 
+  let asker: Page | undefined;
+  /** Asks the background as a view of the extension does. */
+  const ask = async <N extends MessageName>(name: N, request: Messages[N]['request']) => {
+    if (!asker || asker.isClosed()) {
+      asker = await context.newPage();
+      await asker.goto(`chrome-extension://${id}/icon.svg`);
+    }
+    const sendMessage = (message: unknown) =>
+      asker!.evaluate((sent) => chrome.runtime.sendMessage(sent), message);
+    return askOver({ sendMessage }, name, request);
+  };
+
   return {
     ...opened,
     store,
+    ask,
     open,
     badge,
     /** Waits for the badge to say this; what it says in the end comes back. */
@@ -90,6 +104,33 @@ export async function openShop(options: Options = {}) {
     },
   };
 }
+
+/** What the extension shows in a document: letters under each kind of line, and the words of its strip. */
+export type Painted = { lines: Record<string, string[]>; strip: string };
+
+/** Reads what is painted in a page or frame. Lines are `free`, `small`, `large`, `bearing`, `moisture`. */
+export const painted = (page: Page | Frame): Promise<Painted> =>
+  page.evaluate(() => {
+    const lines: Record<string, string[]> = {};
+    for (const [name, highlight] of CSS.highlights)
+      for (const points of highlight) {
+        const range = document.createRange();
+        range.setStart(points.startContainer, points.startOffset);
+        range.setEnd(points.endContainer, points.endOffset);
+        const line = name.replace(/^strandline-|-dark$/g, '');
+        lines[line] ??= [];
+        lines[line].push(range.toString());
+      }
+    const strip = document.querySelector('strandline-label')?.shadowRoot?.querySelector('.strip');
+    const words = document.createTreeWalker(strip ?? document.createElement('p'), NodeFilter.SHOW_TEXT);
+    const said: string[] = [];
+    while (words.nextNode()) said.push(words.currentNode.textContent ?? '');
+    return { lines, strip: said.join(' ').replace(/\s+/g, ' ').trim() };
+  });
+
+/** Letters under any protein line, in page order within each line. */
+export const proteinLetters = ({ lines }: Painted): string[] =>
+  ['free', 'small', 'large', 'bearing'].flatMap((line) => lines[line] ?? []);
 
 /** Keeps a picture for a person to look at: .output/screens/<name>.png. */
 export async function screens(page: Page, name: string, fullPage = false): Promise<string> {

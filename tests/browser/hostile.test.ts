@@ -1,0 +1,41 @@
+// The same lists under styles that fight back: read all the same, and pictured for a person to judge.
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expected } from '../store/expected.ts';
+import { goodOf } from '../store/goods.ts';
+import { structureNames } from '../store/structures/index.ts';
+import { type Harness, openShop, painted, proteinLetters, screens, until } from './harness.ts';
+import { reveal } from './reveal.ts';
+
+let shop: Harness;
+beforeAll(async () => {
+  shop = await openShop();
+});
+afterAll(() => shop.close());
+
+const styles = ['unset', 'transform', 'above', 'rtl', 'zoom', 'dark'];
+const id = 'gossamer-leave-in';
+const good = goodOf(id)!;
+// Structures with nothing to underline in this document, and the router, which has a page of its own.
+const structures = structureNames.filter(
+  (name) =>
+    !['json-ld', 'microdata', 'frame', 'client-router', 'stream', 'kit', 'look-alikes'].includes(name),
+);
+
+it.each(styles)('%s: underlined in every structure', async (style) => {
+  const wanted = expected[id]!.map(([printed]) => printed).sort();
+  const missed: string[] = [];
+  for (const structure of structures) {
+    const page = await shop.open(`/goods/${good.id}?as=${structure}&hostile=${style}`);
+    // Under these styles a control may be covered or shapeless: it is clicked by script.
+    await reveal((control) => page.locator(control).dispatchEvent('click'), structure);
+    const letters = await until(
+      async () => proteinLetters(await painted(page)).sort(),
+      (now) => now.length >= wanted.length,
+      4000,
+    );
+    if (letters.join() !== wanted.join()) missed.push(`${structure}: ${letters.join()}`);
+    if (['open', 'tabs', 'details'].includes(structure)) await screens(page, `hostile-${style}-${structure}`);
+    await page.close();
+  }
+  expect(missed).toEqual([]);
+});
