@@ -1,4 +1,6 @@
 import type { Finding, Said } from './finding.ts';
+import { insertUsually } from './moves.ts';
+import type { ProductKind } from './product.ts';
 import type { Reading } from './reading.ts';
 import { type WashDay, type WashDayInput, washDay } from './routine.ts';
 import { traitsOf } from './rules/traits.ts';
@@ -35,7 +37,7 @@ export type Preview = {
 export function withProduct(
   routine: Routine,
   { step, how = 'fill' }: Pick<Adding, 'step' | 'how'>,
-  order: readonly string[],
+  order: readonly ProductKind[],
 ): { routine: Routine; at: number; displaced: Step | undefined } {
   const same = routine.steps.findIndex(({ kind, product }) => kind === step.kind && product === step.product);
   const kin =
@@ -52,10 +54,8 @@ export function withProduct(
     });
     return { routine: { ...routine, steps }, at: kin, displaced };
   }
-  const place = order.indexOf(step.kind);
-  const later = routine.steps.findIndex(({ kind }) => order.indexOf(kind) > place);
-  const at = later < 0 ? routine.steps.length : later;
-  return { routine: { ...routine, steps: routine.steps.toSpliced(at, 0, step) }, at, displaced: undefined };
+  const steps = insertUsually(routine.steps, step, order);
+  return { routine: { ...routine, steps }, at: steps.indexOf(step), displaced: undefined };
 }
 
 /** The outcome of adding a product to the wash day, before anything is changed. Pure. */

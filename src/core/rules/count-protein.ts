@@ -18,6 +18,9 @@ export function proteinCarriers(day: Day, among: (step: DayStep) => boolean = ()
   };
 }
 
+/** How many carriers must go: one change takes one away at most. */
+export const overBy = ({ reason }: Finding) => Number(reason.values?.n) - Number(reason.values?.allowed);
+
 /**
  * Carriers against the allowance, as intervals: more sure ones than are allowed clash; only when even the
  * possible ones keep within it does it suit; between the two nobody can tell.

@@ -33,6 +33,10 @@ export type Rule = {
   about: 'protein' | 'treatment' | 'moisture' | 'care';
   /** All that the answer takes from one step: steps that look alike here are alike to this rule. */
   sees(step: DayStep, day: Day): string;
+  /** Whether a step that changes from one look to another may help to settle a clash; by default any change may. */
+  mayHelp?(before: string, after: string): boolean;
+  /** Fewest steps that must change to settle a clash, given all looks a step could take on; 1 where not said. */
+  excess?(finding: Finding, reachable: readonly string[]): number;
   ask(day: Day): Finding[];
 };
 

@@ -1,5 +1,10 @@
 import { filledSteps, finding, isKind, mentionsOf, type Rule } from './day.ts';
 
+// Looks: the film a step leaves, then how a cleanser lifts and whether it was read.
+const films = /^(strong|mild)/;
+const mayLift = / (strong|mild|- (none|little))/;
+const liftsStrong = / (strong|(mild|-) (none|little))/;
+
 /** Is there a cleanser strong enough to lift the films that the other steps leave? */
 export const filmFormers: Rule = {
   id: 'film-formers',
@@ -9,6 +14,12 @@ export const filmFormers: Rule = {
     step.filled
       ? `${step.traits.film ?? ''} ${isKind(day, 'cleansing', step) ? `${step.traits.lifts ?? '-'} ${step.traits.read}` : ''}`
       : '',
+  mayHelp: (before, after) => films.test(before) || mayLift.test(after),
+  // Where no cleanser within reach lifts strong films, each of them must go.
+  excess: ({ reason }, reachable) =>
+    reason.values?.strength === 'mild' || reachable.some((look) => liftsStrong.test(look))
+      ? 1
+      : Number(reason.values?.n),
   ask(day) {
     const steps = filledSteps(day);
     const filming = steps.filter(({ traits }) => traits.film);
@@ -19,7 +30,10 @@ export const filmFormers: Rule = {
     const lifting = cleansers.filter(({ traits }) =>
       strong.length > 0 ? traits.lifts === 'strong' : traits.lifts,
     );
-    const say = (key: string) => ({ key: `rules.film-formers.${key}`, values: { n: needing.length } });
+    const say = (key: string) => ({
+      key: `rules.film-formers.${key}`,
+      values: { n: needing.length, strength: strong.length > 0 ? 'strong' : 'mild' },
+    });
     const mentions = needing.flatMap((step) => mentionsOf(step, step.traits.films));
     if (lifting.length > 0)
       return [finding(this.id, 'suits', say('lifted'), { steps: [...needing, ...lifting], mentions })];

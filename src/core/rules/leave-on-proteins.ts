@@ -1,4 +1,4 @@
-import { countProtein } from './count-protein.ts';
+import { countProtein, overBy } from './count-protein.ts';
 import type { Rule } from './day.ts';
 import { staysOn } from './traits.ts';
 
@@ -8,5 +8,7 @@ export const leaveOnProteins: Rule = {
   of: 'day',
   about: 'protein',
   sees: (step) => (step.filled && staysOn(step.use) ? `${step.traits.protein} ${step.product}` : ''),
+  mayHelp: (before) => before.startsWith('yes'),
+  excess: overBy,
   ask: (day) => countProtein('leave-on-proteins', day, 'leaveOns', ({ use }) => staysOn(use)),
 };

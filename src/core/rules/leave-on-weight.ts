@@ -13,6 +13,8 @@ export const leaveOnWeight: Rule = {
     step.filled && staysOn(step.use)
       ? `${step.traits.heavy.length > 0} ${step.traits.read} ${step.product}`
       : '',
+  mayHelp: (before) => before.startsWith('true'),
+  excess: ({ reason }) => Number(reason.values?.n) - Number(reason.values?.carries),
   ask(day) {
     const leaveOns = distinctProducts(filledSteps(day).filter(({ use }) => staysOn(use)));
     const heavy = leaveOns.filter(({ traits }) => traits.heavy.length > 0);

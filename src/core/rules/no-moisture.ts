@@ -6,6 +6,7 @@ export const noMoisture: Rule = {
   of: 'day',
   about: 'moisture',
   sees: (step, day) => (step.filled && isKind(day, 'moisture', step) ? step.traits.moist : ''),
+  mayHelp: (_, after) => after === 'yes' || after === 'maybe',
   ask(day) {
     const steps = filledSteps(day).filter((step) => isKind(day, 'moisture', step));
     const sure = steps.filter(({ traits }) => traits.moist === 'yes');

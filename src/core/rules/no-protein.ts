@@ -7,6 +7,7 @@ export const noProtein: Rule = {
   of: 'day',
   about: 'protein',
   sees: (step) => (step.filled ? step.traits.protein : ''),
+  mayHelp: (_, after) => after === 'yes' || after === 'maybe',
   ask(day) {
     const { sure, maybe } = proteinCarriers(day);
     if (sure.length > 0) return [];

@@ -6,6 +6,7 @@ export const proteinEveryStep: Rule = {
   of: 'day',
   about: 'protein',
   sees: (step) => (step.filled ? `${step.traits.protein} ${step.product}` : ''),
+  mayHelp: (before, after) => before !== '' || !after.startsWith('yes'),
   ask(day) {
     const steps = distinctProducts(filledSteps(day));
     if (steps.length < day.practice.washDay.thresholds.everyStepFrom) return [];

@@ -1,4 +1,4 @@
-import { countProtein } from './count-protein.ts';
+import { countProtein, overBy } from './count-protein.ts';
 import type { Rule } from './day.ts';
 
 /** Do more products of the wash day carry protein than the allowance has room for? */
@@ -7,5 +7,7 @@ export const proteinProducts: Rule = {
   of: 'day',
   about: 'protein',
   sees: (step) => (step.filled ? `${step.traits.protein} ${step.product}` : ''),
+  mayHelp: (before) => before.startsWith('yes'),
+  excess: overBy,
   ask: (day) => countProtein('protein-products', day, 'products'),
 };

@@ -11,6 +11,7 @@ export const treatmentsApart: Rule = {
   about: 'treatment',
   sees: (step, day) =>
     step.filled && isKind(day, 'strengthening', step) ? JSON.stringify(step.cadence) : '',
+  mayHelp: (before) => before !== '',
   ask(day) {
     const treatments = day.steps.filter((step) => step.filled && isKind(day, 'strengthening', step));
     return treatments.length === 0 ? [] : [...planned(treatments, day), ...logged(treatments, day)];

@@ -1,0 +1,245 @@
+import { describe, expect, it } from 'vitest';
+import { applyMoves, type Choice, type Option, optionsOf, withOptions } from '../../src/core/moves.ts';
+import { type ProductKind, productKinds, usualUse } from '../../src/core/product.ts';
+import type { Reading } from '../../src/core/reading.ts';
+import { dayOf, findingsOf, washDay } from '../../src/core/routine.ts';
+import { dayStep } from '../../src/core/rules/day.ts';
+import { type Candidate, type SuggestInput, suggest } from '../../src/core/suggest.ts';
+import { fulfils } from '../../src/core/wish.ts';
+import {
+  careful,
+  day,
+  fatty,
+  glycerin,
+  hand,
+  laureth,
+  middling,
+  practice,
+  silk,
+  thirsty,
+  water,
+  wheat,
+} from './hand-read.ts';
+import { randomDay } from './random-day.ts';
+
+const plain = hand([water, glycerin, fatty]);
+const proteinFree = hand([water, glycerin]);
+const withSilk = hand([water, glycerin, silk]);
+const candidate = (product: string, kind: ProductKind, reading: Reading, owned = true): Candidate => ({
+  product,
+  kind,
+  use: usualUse[kind],
+  reading,
+  owned,
+});
+const clashes = (input: SuggestInput, options: Option[] = []) =>
+  findingsOf(withOptions(dayOf(input), options)).filter(({ answer }) => answer === 'clashes');
+
+/** Every set of options up to a size, smallest first: slow and sure. */
+function bruteForce(input: SuggestInput, upTo: number): number | undefined {
+  const choices = input.candidates.map(
+    ({ product, kind, use, reading, owned }): Choice => ({
+      step: dayStep(
+        { id: `new-${product}`, kind, use, product, optional: false, cadence: { every: 'wash' } },
+        reading,
+        practice.washDay,
+      ),
+      fill: { product, alternatives: [], owned },
+    }),
+  );
+  const options = optionsOf(dayOf(input), choices);
+  const spot = ({ move, to }: Option) => (move.do === 'add' ? to!.id : move.step);
+  const settledWith = (from: number, chosen: Option[], size: number): boolean => {
+    if (chosen.length === size) return clashes(input, chosen).length === 0;
+    for (let at = from; at < options.length; at++) {
+      const option = options[at]!;
+      if (chosen.some((other) => spot(other) === spot(option))) continue;
+      if (settledWith(at + 1, [...chosen, option], size)) return true;
+    }
+    return false;
+  };
+  for (let size = 0; size <= upTo; size++) if (settledWith(0, [], size)) return size;
+  return undefined;
+}
+
+describe('the smallest change that settles a wash day', () => {
+  it('swaps the one product that is too much', () => {
+    const input = {
+      ...day(
+        [
+          { kind: 'cleanser', of: hand([water, laureth]) },
+          { kind: 'conditioner', of: plain },
+          { kind: 'cream', of: withSilk },
+          { kind: 'gel', of: withSilk },
+        ],
+        middling,
+      ),
+      candidates: [candidate('free-gel', 'gel', proteinFree), candidate('silk-gel', 'gel', withSilk)],
+    };
+    const found = suggest(input);
+    expect(found).toMatchObject({ answer: 'found', fewest: true });
+    if (found.answer !== 'found') return;
+    expect(found.suggestions[0]!.moves).toEqual([
+      { do: 'swap', step: 's4', with: { product: 'free-gel', alternatives: [], owned: true } },
+    ]);
+    expect(found.suggestions[0]!.because[0]!.map(({ rule }) => rule)).toContain('leave-on-proteins');
+    const routine = applyMoves(
+      input.routine,
+      found.suggestions[0]!.moves,
+      practice.washDay.kinds.order,
+      () => 'x',
+    );
+    const readings = new Map(input.readings).set('s4', proteinFree);
+    expect(
+      washDay({ ...input, routine, readings }).findings.filter(({ answer }) => answer === 'clashes'),
+    ).toEqual([]);
+  });
+
+  it('adds the deep conditioner that a treatment lacks, in its place', () => {
+    const input = {
+      ...day(
+        [
+          { kind: 'protein-treatment', of: withSilk, cadence: { every: 'nth-wash', n: 4 } },
+          { kind: 'cleanser', of: hand([water, laureth]) },
+          { kind: 'leave-in', of: plain },
+        ],
+        middling,
+      ),
+      candidates: [
+        candidate('mask', 'deep-conditioner', plain),
+        candidate('silk-mask', 'deep-conditioner', withSilk),
+      ],
+    };
+    const found = suggest(input);
+    if (found.answer !== 'found') throw new Error(found.answer);
+    expect(found.suggestions[0]!.moves).toMatchObject([
+      { do: 'add', kind: 'deep-conditioner', with: { product: 'mask' } },
+    ]);
+    const routine = applyMoves(
+      input.routine,
+      found.suggestions[0]!.moves,
+      practice.washDay.kinds.order,
+      () => 'x',
+    );
+    expect(routine.steps.map(({ kind }) => kind)).toEqual([
+      'protein-treatment',
+      'cleanser',
+      'deep-conditioner',
+      'leave-in',
+    ]);
+  });
+
+  it('spaces a treatment that comes too often', () => {
+    const input = {
+      ...day(
+        [
+          { kind: 'bond-treatment', of: proteinFree },
+          { kind: 'cleanser', of: hand([water, laureth]) },
+          { kind: 'deep-conditioner', of: plain },
+          { kind: 'gel', of: withSilk },
+        ],
+        middling,
+      ),
+      candidates: [],
+    };
+    const found = suggest(input);
+    expect(found.answer === 'found' && found.suggestions[0]!.moves).toEqual([
+      { do: 'space', step: 's1', cadence: { every: 'nth-wash', n: 2 } },
+    ]);
+  });
+
+  it('takes what is on hand before what is only considered, and names its likes', () => {
+    const input = {
+      ...day(
+        [
+          { kind: 'conditioner', of: plain },
+          { kind: 'gel', of: hand([water, wheat]) },
+        ],
+        careful,
+      ),
+      candidates: [
+        candidate('considered', 'gel', proteinFree, false),
+        candidate('owned', 'gel', proteinFree),
+        candidate(
+          'owned-too',
+          'gel',
+          hand([water, glycerin, { name: 'Panthenol', moisture: ['humectant'] }]),
+        ),
+      ],
+    };
+    const found = suggest(input);
+    if (found.answer !== 'found') throw new Error(found.answer);
+    expect(found.suggestions[0]!.moves).toEqual([
+      {
+        do: 'swap',
+        step: 's2',
+        with: { product: 'owned', alternatives: ['owned-too', 'considered'], owned: true },
+      },
+    ]);
+  });
+
+  it('says so when nothing on hand settles it, and which kind of product would', () => {
+    const input = {
+      ...day(
+        [
+          { kind: 'conditioner', of: plain },
+          { kind: 'cleanser', of: proteinFree },
+          { kind: 'leave-in', of: plain },
+        ],
+        thirsty,
+      ),
+      candidates: [candidate('free-gel', 'gel', proteinFree)],
+    };
+    const found = suggest(input);
+    expect(found).toMatchObject({ answer: 'none', complete: true });
+    if (found.answer !== 'none') return;
+    const move = found.wanted[0]!.moves[0]!;
+    const wish = 'with' in move && 'wish' in move.with ? move.with.wish : undefined;
+    expect(wish).toMatchObject({ protein: 'some' });
+    expect(fulfils(withSilk, wish!.kind, wish!, practice.washDay)).toBe('yes');
+    expect(fulfils(proteinFree, wish!.kind, wish!, practice.washDay)).toBe('no');
+    expect(fulfils(undefined, wish!.kind, wish!, practice.washDay)).toBe('maybe');
+  });
+
+  it('leaves a settled day alone', () => {
+    const input = {
+      ...day(
+        [
+          { kind: 'conditioner', of: plain },
+          { kind: 'gel', of: proteinFree },
+        ],
+        careful,
+      ),
+      candidates: [],
+    };
+    expect(suggest(input)).toEqual({ answer: 'settled' });
+  });
+});
+
+describe('against brute force over every set of changes', () => {
+  it.each(Array.from({ length: 60 }, (_, index) => index + 1))('wash day %i', (seed) => {
+    const input = randomDay(seed, 3 + (seed % 2), 5);
+    const found = suggest(input);
+    const least = bruteForce(input, 3);
+    if (found.answer === 'settled') expect(least).toBe(0);
+    else if (found.answer === 'found') {
+      const size = found.suggestions[0]!.moves.length;
+      expect(least ?? size).toBe(size);
+      if (least === undefined) expect(size).toBeGreaterThan(3);
+    } else {
+      expect(found.complete).toBe(true);
+      expect(least).toBeUndefined();
+    }
+  });
+
+  it('meets days of every size, so the comparison says something', () => {
+    const sizes = new Set(
+      Array.from({ length: 60 }, (_, index) => {
+        const found = suggest(randomDay(index + 1, 3 + ((index + 1) % 2), 5));
+        return found.answer === 'found' ? found.suggestions[0]!.moves.length : found.answer;
+      }),
+    );
+    expect([1, 2, 3].every((size) => sizes.has(size))).toBe(true);
+    expect(productKinds.length).toBe(12);
+  });
+});
