@@ -43,6 +43,8 @@ export type Messages = {
   /** Anyone → background: the one writer. All changes of one request succeed or none. */
   change: { request: Change[]; reply: Outcome };
   remembered: { request: null; reply: Remembered };
+  /** Panel → background: forget everything, for good. */
+  forget: { request: null; reply: null };
   /** Strip → background: open the panel, with what to do there. */
   'open-panel': { request: { place: string; list?: number }; reply: null };
   /** Panel → background: read this tab now, or stop there (pausing is a `change` of the site). */

@@ -83,6 +83,10 @@ export default defineBackground(() => {
     'tab-page': ({ tab }) => pages.get(tab),
     change: (changes) => keeper.change(changes),
     remembered: () => keeper.remembered(),
+    async forget() {
+      await keeper.forget();
+      return null;
+    },
     async 'open-panel'({ place, list }, { tab }) {
       if (tab?.id !== undefined) await openPanel(tab.id, place, list);
       return null;

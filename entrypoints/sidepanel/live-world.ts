@@ -107,6 +107,19 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     return outcome.ok;
   }
 
+  async function forget() {
+    const done = await asked('forget', null).then(
+      () => true,
+      () => false,
+    );
+    if (done) {
+      localStorage.clear();
+      undos.length = 0;
+      await recall();
+    }
+    return done;
+  }
+
   function go(to: PlaceName, what?: string) {
     place = to;
     detail = what;
@@ -131,6 +144,7 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     ...(detail !== undefined && { detail }),
     save,
     newId: () => crypto.randomUUID(),
+    forget,
     ...(reach && { reach }),
     ...(held === undefined && {
       openWide: () => {

@@ -54,6 +54,8 @@ export type World = {
   /** Hands the reader a file. */
   save(name: string, type: string, content: string | Blob): void;
   newId(): string;
+  /** Forgets everything that is kept, for good; false when it could not. */
+  forget?(): Promise<boolean>;
   /** Titles of the dictionary's sources by key. */
   sources?: Record<string, { title: string }>;
   /** Absent where there is no browser to ask (a plain page, a test). */

@@ -1,5 +1,22 @@
+import { Cautions } from '../page/cautions.tsx';
+import { Forget } from '../settings/forget.tsx';
+import { Looks } from '../settings/looks.tsx';
+import { Privacy } from '../settings/privacy.tsx';
+import { ReadNames } from '../settings/read-names.tsx';
+import { ReadingSites } from '../settings/reading-sites.tsx';
 import type { World } from '../world.ts';
 
 export function SettingsPlace({ world }: { world: World }) {
-  return <h2>{world.t('shell.place.settings')}</h2>;
+  const { t } = world;
+  return (
+    <>
+      <h2>{t('shell.place.settings')}</h2>
+      <ReadingSites world={world} />
+      <Looks world={world} />
+      <ReadNames world={world} />
+      <Privacy world={world} />
+      <Cautions world={world} />
+      <Forget world={world} />
+    </>
+  );
 }

@@ -11,6 +11,7 @@ import panel from './en/panel.json' with { type: 'json' };
 import products from './en/products.json' with { type: 'json' };
 import routine from './en/routine.json' with { type: 'json' };
 import rules from './en/rules.json' with { type: 'json' };
+import settings from './en/settings.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
 
 export type Values = Record<string, string | number>;
@@ -27,6 +28,7 @@ export const english: Catalogue = {
   ...products,
   ...routine,
   ...rules,
+  ...settings,
   ...shell,
 };
 

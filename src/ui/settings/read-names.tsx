@@ -1,0 +1,31 @@
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import type { World } from '../world.ts';
+
+/** Names the reader had read as others, each with a way back. */
+export function ReadNames({ world }: { world: World }) {
+  const { t } = world;
+  const names = Object.entries(world.remembered.readAs);
+  if (names.length === 0) return null;
+  return (
+    <Card title={t('settings.read-as')}>
+      <ul class="plain-list">
+        {names.map(([printed, name]) => (
+          <li key={printed} class="with-button">
+            <span>{t('settings.read-as.row', { printed, name })}</span>
+            <Button
+              look="quiet"
+              label={t('panel.read-as.drop-label', { printed })}
+              onClick={async () => {
+                const { ok } = await world.change({ do: 'read-as', printed, name: null });
+                if (ok) world.say(t('panel.read-as.dropped', { printed }), true);
+              }}
+            >
+              {t('panel.read-as.drop')}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </Card>
+  );
+}

@@ -1,0 +1,108 @@
+// @vitest-environment happy-dom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import { SettingsPlace } from '../../src/ui/places/settings.tsx';
+import type { World } from '../../src/ui/world.ts';
+import { fakeWorld, nothing } from './fake-world.ts';
+
+const draw = async (over: Partial<World> = {}) => {
+  const { world, told } = fakeWorld(over);
+  await act(() => render(<SettingsPlace world={world} />, document.body));
+  return told;
+};
+const press = (selector: string) => act(async () => document.querySelector<HTMLElement>(selector)!.click());
+const button = (name: string) =>
+  [...document.querySelectorAll('button')].find(
+    (each) => (each.getAttribute('aria-label') ?? each.textContent) === name,
+  )!;
+afterEach(() => render(null, document.body));
+
+const reach = {
+  here: false,
+  everywhere: false,
+  origins: ['https://a.example'],
+  allow: async () => true,
+  withdraw: async () => true,
+  readNow: async () => true,
+  pickList: async () => true,
+};
+
+describe('sites', () => {
+  it('all shops are asked for within the press, and remembered only when granted', async () => {
+    const asked: string[] = [];
+    const told = await draw({ reach: { ...reach, allow: async (what) => asked.push(what) > 0 } });
+    document.querySelector<HTMLElement>('[value=everywhere]')!.click();
+    expect(asked).toEqual(['everywhere']);
+    await act(async () => {});
+    expect(told.changes).toEqual([{ do: 'set', settings: { reach: 'everywhere' } }]);
+  });
+  it('a refusal changes nothing', async () => {
+    const told = await draw({ reach: { ...reach, allow: async () => false } });
+    await press('[value=everywhere]');
+    expect(told.changes).toEqual([]);
+  });
+  it('an allowed shop is withdrawn by name', async () => {
+    const gone: string[] = [];
+    await draw({ reach: { ...reach, withdraw: async (what) => gone.push(what) > 0 } });
+    await act(async () => button('Stop reading a.example by itself').click());
+    expect(gone).toEqual(['https://a.example']);
+  });
+  it('a paused shop is taken up again; what it was taught stays', async () => {
+    const site = { origin: 'https://b.example', paused: true, notLists: ['x'], listsAt: [] };
+    const told = await draw({ reach, remembered: { ...nothing, sites: [site] } });
+    await act(async () => button('Read b.example again').click());
+    expect(told.changes).toEqual([{ do: 'put', thing: 'sites', value: { ...site, paused: false } }]);
+    await act(async () => button('Forget what you said about lists on b.example').click());
+    expect(told.changes[1]).toEqual({ do: 'put', thing: 'sites', value: { ...site, notLists: [] } });
+  });
+});
+
+describe('choices', () => {
+  it('units, underlines and glyph size are each one change', async () => {
+    const told = await draw();
+    await press('[value=imperial]');
+    await press('[value=moisture]');
+    await press('[value=large]');
+    expect(told.changes).toEqual([
+      { do: 'set', settings: { units: 'imperial' } },
+      { do: 'set', settings: { underline: { protein: true, moisture: false } } },
+      { do: 'set', settings: { glyphSize: 'large' } },
+    ]);
+  });
+  it('the language of the browser is chosen by unsetting ours', async () => {
+    const told = await draw({
+      remembered: { ...nothing, settings: { ...nothing.settings, language: 'en' } },
+    });
+    const select = document.querySelector('select')!;
+    await act(() => {
+      select.value = '';
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    expect(told.changes).toEqual([{ do: 'set', settings: {}, unset: ['language'] }]);
+  });
+  it('a name read as another has a way back', async () => {
+    const told = await draw({ remembered: { ...nothing, readAs: { Glycerine: 'Glycerin' } } });
+    await act(async () => button('Stop reading Glycerine as another name').click());
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine', name: null }]);
+  });
+});
+
+describe('forgetting', () => {
+  it('needs a second yes and says what goes', async () => {
+    let forgotten = 0;
+    const told = await draw({ forget: async () => ++forgotten > 0 });
+    expect(document.body.textContent).toContain('0 products');
+    expect(button('Forget everything').disabled).toBe(true);
+    await press('.check input');
+    await act(async () => button('Forget everything').click());
+    expect(forgotten).toBe(1);
+    expect(told.said).toEqual(['Everything is forgotten.']);
+  });
+  it('says so when it could not', async () => {
+    const told = await draw({ forget: async () => false });
+    await press('.check input');
+    await act(async () => button('Forget everything').click());
+    expect(told.said).toEqual([expect.stringMatching('did not answer')]);
+  });
+});
