@@ -1,4 +1,5 @@
 import preact from '@preact/preset-vite';
+import type {} from '@wxt-dev/auto-icons';
 import { defineConfig } from 'wxt';
 
 /**
@@ -10,6 +11,8 @@ export default defineConfig({
   imports: false,
   manifestVersion: 3,
   publicDir: 'src/assets',
+  modules: ['@wxt-dev/auto-icons'],
+  autoIcons: { baseIconPath: 'src/assets/icon.svg', sizes: [16, 32, 48, 96, 128] },
   targetBrowsers: ['chrome', 'firefox'],
   vite: () => ({ plugins: [preact()], build: { target: 'es2023', cssTarget: ['chrome140', 'firefox140'] } }),
   manifest: ({ mode, browser }) => ({
@@ -32,7 +35,7 @@ export default defineConfig({
           browser_specific_settings: {
             gecko: {
               id: 'strandline@strandline.example',
-              strict_min_version: '140.0',
+              strict_min_version: '142.0',
               data_collection_permissions: { required: ['none'] },
             },
           },

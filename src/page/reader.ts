@@ -1,7 +1,7 @@
 import type { FoundText } from '../messages.ts';
 import type { PaintOrder, StripAction } from '../ui/paint-order.ts';
 import { type FoundList, findLists } from './find-lists.ts';
-import { mayHoldLists } from './gate.ts';
+import { gate } from './gate.ts';
 import { lettersOf } from './paint/letters.ts';
 import type { Painter } from './paint/painter.ts';
 import { watch } from './watch.ts';
@@ -32,7 +32,7 @@ export function startReader(world: ReaderWorld) {
   let asked = 0;
 
   const pass = (always: boolean) => {
-    const found = mayHoldLists(doc) ? findLists(doc) : [];
+    const found = gate(doc) ? findLists(doc) : [];
     const moved = address !== win.location.href;
     address = win.location.href;
     if (!always && !moved && sameLists(found, known)) return;
@@ -77,8 +77,7 @@ export function startReader(world: ReaderWorld) {
   const watching = watch(win, signal, (came) => {
     if (came === 'moved-on') pass(address !== win.location.href);
     else if (came === 'much' || came === 'changed') pass(false);
-    else if (came.added.some((element) => mayHoldLists(element) && findLists(element).length > 0))
-      pass(false);
+    else if (came.added.some((element) => gate(element) && findLists(element).length > 0)) pass(false);
   });
   signal.addEventListener('abort', () => painter?.clear());
   pass(false);

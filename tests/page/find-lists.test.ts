@@ -1,0 +1,57 @@
+// @vitest-environment happy-dom
+import { expect, it } from 'vitest';
+import { findLists, rangeOf } from '../../src/page/find-lists.ts';
+import { gate } from '../../src/page/gate.ts';
+
+const list =
+  'Aqua (Water), Cetearyl Alcohol, Glycerin, Behentrimonium Chloride, Hydrolyzed Wheat Protein, Panthenol, Parfum (Fragrance), Linalool';
+const page = (body: string) => {
+  document.body.innerHTML = body;
+  return document;
+};
+const texts = (body: string) => findLists(page(body)).map((one) => one.text);
+
+it.each([
+  ['heading and sibling', `<h2>Ingredients</h2><p>${list}</p><p>Apply to wet hair.</p>`],
+  ['details', `<details><summary><h3>Ingredients</h3></summary><div>${list}</div></details>`],
+  [
+    'table',
+    `<table><tr><th>Size</th><td>200 ml</td></tr><tr><th>Ingredients</th><td>${list}</td></tr></table>`,
+  ],
+  ['dl', `<dl><dt>Inhaltsstoffe:</dt><dd>${list}</dd><dt>Weight</dt><dd>200 g</dd></dl>`],
+  [
+    'tab',
+    `<ul role=tablist><li role=tab id=t aria-controls=p>INCI</li></ul><div id=o>Nice</div><div role=tabpanel id=p>${list}</div>`,
+  ],
+  [
+    'dialog',
+    `<button>Ingredients</button><main>Text</main><div role=dialog><h1>Ingredients</h1>${list}</div>`,
+  ],
+  ['paragraph', `<p>Makes hair soft.</p><p><strong>Ingredients:</strong> ${list}</p>`],
+  ['names', `<p>Softens and detangles the lengths.</p><p>${list}</p>`],
+])('finds a list in %s', (_name, body) => {
+  expect(gate(page(body))).toBe(true);
+  expect(texts(body)).toEqual([list]);
+});
+
+it('maps every letter back to the page', () => {
+  const doc = page(
+    `<p><b>Ingredients:</b> Aqua, <i>Cetearyl</i>\n   Alcohol,<br>Glycerin &amp; Panthenol, Parfum,\n Linalool</p>`,
+  );
+  const [found] = findLists(doc);
+  expect(found!.text).toBe('Aqua, Cetearyl Alcohol,\nGlycerin & Panthenol, Parfum, Linalool');
+  for (const name of ['Aqua', 'Cetearyl', 'Alcohol', 'Glycerin & Panthenol', 'Linalool']) {
+    const from = found!.text.indexOf(name);
+    expect(
+      rangeOf(found!, from, from + name.length)
+        .map(String)
+        .join(''),
+    ).toBe(name);
+  }
+});
+
+it('is silent on a recipe', () => {
+  const body =
+    '<h2>Ingredients</h2><ul><li>2 cups flour</li><li>1 tsp salt</li><li>3 eggs</li><li>Sugar</li></ul>';
+  expect(texts(body)).toEqual([]);
+});
