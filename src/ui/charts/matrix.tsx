@@ -7,9 +7,9 @@ import { AllowanceMarks } from './allowance-marks.tsx';
 
 const rows: Thickness[] = ['fine', 'medium', 'coarse'];
 const columns: Porosity[] = ['low', 'medium', 'high'];
-const left = 52;
+const left = 80;
 const top = 38;
-const wide = 88;
+const wide = 81;
 const tall = 62;
 const width = left + 3 * wide + 4;
 const height = top + 3 * tall + 4;
@@ -36,11 +36,14 @@ export function Matrix(props: {
   };
   const here = head?.thickness && head.porosity ? base[head.thickness][head.porosity] : undefined;
   const moved = here && allowance?.level && allowance.level !== here ? allowance.level : undefined;
+  const place = here ? [t('hair.matrix.here', { name: head!.name })] : [];
+  if (moved)
+    place.push(t(allowance?.byHand ? 'hair.matrix.by-hand' : 'hair.matrix.moved', { level: level(moved) }));
   const cells = rows.flatMap((thickness) => columns.map((porosity) => ({ thickness, porosity })));
   return (
     <svg
       class="chart matrix"
-      viewBox={`0 0 ${width} ${height + (here ? 22 : 0)}`}
+      viewBox={`0 0 ${width} ${height + (here ? (moved ? 38 : 22) : 0)}`}
       role="img"
       aria-labelledby={`${id}t ${id}d`}
     >
@@ -55,7 +58,7 @@ export function Matrix(props: {
             }),
           )
           .join('. ')}
-        {here && `. ${place(t, head!.name, moved && level(moved), allowance?.byHand)}`}
+        {here && `. ${place.join('. ')}`}
       </desc>
       <text x={left + 1.5 * wide} y="12" class="axis" text-anchor="middle">
         {t('hair.matrix.columns')}
@@ -77,11 +80,11 @@ export function Matrix(props: {
       {rows.map((thickness, r) => (
         <g key={thickness}>
           <path
-            d={`M20 ${top + (r + 0.5) * tall + 12}H${left - 8}`}
+            d={`M22 ${top + (r + 0.5) * tall + 12}H${left - 10}`}
             class="strand"
             stroke-width={{ fine: 1, medium: 2.25, coarse: 4 }[thickness]}
           />
-          <text x={20} y={top + (r + 0.5) * tall + 2} class="head">
+          <text x={22} y={top + (r + 0.5) * tall + 2} class="head">
             {t(`hair.thickness.${thickness}`)}
           </text>
         </g>
@@ -102,16 +105,11 @@ export function Matrix(props: {
           </g>
         );
       })}
-      {here && (
-        <text x={left} y={height + 14} class="here">
-          {place(t, head!.name, moved && level(moved), allowance?.byHand)}
+      {place.map((words, i) => (
+        <text key={words} x={width - 4} y={height + 14 + 16 * i} text-anchor="end" class="here">
+          {words}
         </text>
-      )}
+      ))}
     </svg>
   );
-}
-
-function place(t: Translate, name: string, moved: string | undefined, byHand = false) {
-  if (!moved) return t('hair.matrix.here', { name });
-  return t(byHand ? 'hair.matrix.by-hand' : 'hair.matrix.moved', { name, level: moved });
 }

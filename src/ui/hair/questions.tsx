@@ -178,7 +178,8 @@ function answered(head: Head, name: Name, t: Translate): string | undefined {
  */
 export function Questions({ head, t, onAnswer }: Question) {
   const [asked, setAsked] = useState<Name | undefined>();
-  const open = asked ?? names.find((name) => answered(head, name, t) === undefined);
+  const told = (name: Name) => answered(head, name, t);
+  const open = asked ?? names.find((name) => told(name) === undefined);
   const next = () => setAsked(undefined);
   const list = useRef<HTMLOListElement>(null);
   const before = useRef(open);
@@ -216,13 +217,13 @@ export function Questions({ head, t, onAnswer }: Question) {
         ) : (
           <li key={name} class="answered">
             <span class="answered-what">{t(`hair.${name}.short`)}</span>
-            <span class="answered-value">{answered(head, name, t) ?? t('hair.not-told')}</span>
+            <span class="answered-value">{told(name) ?? <em>{t('hair.not-told')}</em>}</span>
             <Button
               look="quiet"
-              label={t('hair.change-what', { what: t(`hair.${name}.short`) })}
+              label={t(`hair.${told(name) ? 'change' : 'answer'}-what`, { what: t(`hair.${name}.short`) })}
               onClick={() => setAsked(name)}
             >
-              {t('hair.change')}
+              {t(told(name) ? 'hair.change' : 'hair.answer')}
             </Button>
           </li>
         ),

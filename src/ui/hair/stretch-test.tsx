@@ -64,7 +64,7 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
             <Button look="strong" disabled={!complete || reading?.why === 'lengths'} onClick={keep}>
               {t('hair.stretch.keep')}
             </Button>
-            <Button onClick={() => setDraft(undefined)}>{t('hair.remove.no')}</Button>
+            <Button onClick={() => setDraft(undefined)}>{t('hair.stretch.not-now')}</Button>
           </>
         ) : (
           <Button onClick={() => setDraft({ broke: false })}>
