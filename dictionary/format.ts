@@ -1,0 +1,45 @@
+/** The one layout of dictionary files: one entry a line, sorted by name, fields in the order of the schema. */
+import type { z } from 'zod';
+import type { Limits } from '../src/core/entry.ts';
+import { entrySchema, patternSchema } from './schema.ts';
+
+/** Text of a family file. `format(parse(text)) === text` holds for every file: the tool is the only writer. */
+export function formatEntries(entries: readonly { name: string }[]): string {
+  return lines([...entries].sort(byName).map((entry) => inOrder(entry, entrySchema)));
+}
+
+/** Text of patterns.json. Their order is their meaning: it is kept. */
+export function formatPatterns(patterns: readonly object[]): string {
+  return lines(patterns.map((pattern) => inOrder(pattern, patternSchema)));
+}
+
+/** Text of limits.json: thresholds first, then one ceiling a line, sorted by name. */
+export function formatLimits({ limits, thresholds }: Limits): string {
+  const rows = lines([...limits].sort(byName))
+    .trimEnd()
+    .replaceAll('\n', '\n  ');
+  return `{\n  "thresholds": ${compact(thresholds)},\n  "limits": ${rows}\n}\n`;
+}
+
+/** Capitals apart, by code unit: the same on every machine. */
+const byName = (a: { name: string }, b: { name: string }) => {
+  const [x, y] = [a.name.toLowerCase(), b.name.toLowerCase()];
+  return x < y ? -1 : x > y ? 1 : 0;
+};
+
+const inOrder = (value: object, schema: z.ZodObject) => {
+  const given = new Map(Object.entries(value));
+  const known = Object.keys(schema.shape).filter((key) => given.has(key));
+  const rest = [...given.keys()].filter((key) => !known.includes(key));
+  return Object.fromEntries([...known, ...rest].map((key) => [key, given.get(key)]));
+};
+
+const lines = (values: readonly object[]) =>
+  values.length ? `[\n${values.map((value) => `  ${compact(value)}`).join(',\n')}\n]\n` : '[]\n';
+
+const compact = (value: unknown): string => {
+  if (Array.isArray(value)) return `[${value.map(compact).join(', ')}]`;
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const fields = Object.entries(value).map(([key, field]) => `${JSON.stringify(key)}: ${compact(field)}`);
+  return `{ ${fields.join(', ')} }`;
+};

@@ -1,0 +1,127 @@
+/** The shape of a dictionary file. The descriptions are the documentation of each field. */
+import { z } from 'zod';
+import type { Entry, Limits, Pattern } from '../src/core/entry.ts';
+
+const name = z
+  .string()
+  .min(2)
+  .regex(/^\S(.*\S)?$/u, 'no spaces at the ends')
+  .regex(/^(?!.* {2})/u, 'no double spaces');
+const few = <T extends z.ZodType>(of: T) => z.array(of).min(1);
+const optional = z.exactOptional;
+
+const sources = few(z.string()).describe('Keys into sources.json. A fact without a source is left out.');
+const range = z.strictObject({ min: z.number().nonnegative(), max: z.number().positive() });
+
+const protein = z.strictObject({
+  kind: z.enum([
+    'amino-acid',
+    'peptide',
+    'hydrolyzed',
+    'quaternized',
+    'whole',
+    'protein-bearing',
+    'protein-surfactant',
+  ]),
+  size: z.enum(['free', 'small', 'large', 'unknown']),
+  daltons: optional(range).describe('Published molar mass range, g/mol. Left out where none was found.'),
+  minute: optional(z.literal(true)).describe('Used below 10 ppm: shown, never counted as a dose.'),
+  disagreement: optional(z.string()).describe('Word key of the sentence on practice against measurement.'),
+  sources,
+});
+
+const moisture = few(z.enum(['humectant', 'emollient', 'occlusive']));
+const roles = few(
+  z.enum([
+    'water',
+    'film-forming-humectant',
+    'cleansing-strong',
+    'cleansing-mild',
+    'cationic-conditioner',
+    'fatty-alcohol',
+    'film-former',
+    'water-liftable-film',
+    'bond-builder',
+    'drying-alcohol',
+    'acid',
+    'alkali',
+    'preservative',
+    'fragrance',
+    'fragrance-allergen',
+    'colourant',
+    'chelating',
+    'thickener',
+    'emulsifier',
+    'solvent',
+    'propellant',
+    'uv-filter',
+    'active',
+  ]),
+);
+const allergens = few(
+  z.enum([
+    'wheat',
+    'nut',
+    'peanut',
+    'milk',
+    'egg',
+    'soy',
+    'oat',
+    'sesame',
+    'fish',
+    'fragrance',
+    'sensitizer',
+  ]),
+);
+
+export const entrySchema = z.strictObject({
+  name: name.describe('INCI name in the case labels print.'),
+  aliases: optional(few(name)).describe('Other printed names: common, retired, in other languages.'),
+  functions: optional(few(z.string())).describe('CosIng functions, lower case. No legal force.'),
+  protein: optional(protein),
+  moisture: optional(moisture).describe('What it does for the moisture of hair.'),
+  roles: optional(roles).describe('What else the routine rules ask about.'),
+  allergens: optional(allergens).describe('Families an avoid list may name.'),
+  sources,
+}) satisfies z.ZodType<Entry>;
+
+export const patternSchema = z.strictObject({
+  id: z.string().regex(/^[a-z0-9-]+$/u),
+  match: z.string().describe('Regular expression source over the normal form of a name, flags u.'),
+  not: optional(z.string()).describe('Names that also match this are left to later patterns.'),
+  protein: optional(protein),
+  moisture: optional(moisture),
+  roles: optional(roles),
+  allergens: optional(allergens),
+  sources,
+  examples: z.array(name).min(2),
+  counterexamples: z.array(name).min(1),
+}) satisfies z.ZodType<Pattern>;
+
+export const limitsSchema = z.strictObject({
+  limits: z.array(
+    z.strictObject({
+      name,
+      rinseOff: optional(z.number().positive().max(100)),
+      leaveOn: optional(z.number().positive().max(100)),
+      sources,
+    }),
+  ),
+  thresholds: z.strictObject({
+    freeBelow: z.number(),
+    leadingWithin: z.number(),
+    readAtLeast: z.number(),
+    listAtLeast: z.number(),
+    colourantsAtMost: z.number(),
+    alphabeticalFrom: z.number(),
+    longestText: z.number(),
+  }),
+}) satisfies z.ZodType<Limits>;
+
+export const sourcesSchema = z.record(
+  z.string().regex(/^[a-z0-9-]+$/u),
+  z.strictObject({
+    title: z.string().describe('Citation: who, what, where, when.'),
+    note: optional(z.string()).describe('How far it was checked, and what it does not say.'),
+  }),
+);

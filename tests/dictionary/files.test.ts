@@ -1,0 +1,24 @@
+import { expect, it } from 'vitest';
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { entrySchema, limitsSchema, patternSchema } from '../../dictionary/schema.ts';
+import { dictionaryFiles } from '../run/dictionary-files.ts';
+
+it.each(dictionaryFiles())('$path is as the formatter writes it (npm run fix)', ({ text, formatted }) => {
+  expect(text === formatted).toBe(true);
+});
+
+it('every entry, pattern and limit has the shape of the schema', () => {
+  const wrong = [...entries, ...patterns].flatMap((each) => {
+    const parsed = ('id' in each ? patternSchema : entrySchema).safeParse(each);
+    return parsed.success ? [] : [`${'id' in each ? each.id : each.name}: ${parsed.error.message}`];
+  });
+  expect(wrong).toEqual([]);
+  expect(limitsSchema.safeParse(limits).error).toBeUndefined();
+});
+
+it('every family file is in the index', () => {
+  const inFiles = dictionaryFiles()
+    .filter(({ path }) => path.startsWith('entries'))
+    .reduce((sum, { text }) => sum + (JSON.parse(text) as unknown[]).length, 0);
+  expect(entries.length).toBe(inFiles);
+});

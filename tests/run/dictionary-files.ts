@@ -1,0 +1,33 @@
+// The dictionary's files on disk: read, and written in their one layout.
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { formatEntries, formatLimits, formatPatterns } from '../../dictionary/format.ts';
+import { root } from './steps.ts';
+
+const folder = join(root, 'dictionary');
+
+export type DataFile = { path: string; text: string; formatted: string };
+
+/** Every entries file, patterns.json and limits.json, with the text each should have. Throws on broken JSON, naming the file. */
+export function dictionaryFiles(): DataFile[] {
+  const families = readdirSync(join(folder, 'entries')).filter((file) => file.endsWith('.json'));
+  return [
+    ...families.sort().map((file) => [join('entries', file), formatEntries] as const),
+    ['patterns.json', formatPatterns] as const,
+    ['limits.json', formatLimits] as const,
+  ].map(([path, format]) => {
+    const text = readFileSync(join(folder, path), 'utf8');
+    try {
+      return { path, text, formatted: format(JSON.parse(text)) };
+    } catch (cause) {
+      throw new Error(`dictionary/${path} is not valid JSON: ${(cause as Error).message}`, { cause });
+    }
+  });
+}
+
+/** Writes the files whose text is not in the one layout; returns their paths. */
+export function rewriteDictionary(): string[] {
+  const changed = dictionaryFiles().filter(({ text, formatted }) => text !== formatted);
+  for (const { path, formatted } of changed) writeFileSync(join(folder, path), formatted);
+  return changed.map(({ path }) => path);
+}
