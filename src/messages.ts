@@ -28,6 +28,8 @@ export const panelGoKey = 'panel-go';
 
 /** One map from message name to request and reply. Requests are idempotent: a killed worker is asked again. */
 export type Messages = {
+  /** Content script → background: this page may hold lists, bring the finder. */
+  'bring-finder': { request: null; reply: null };
   /** Content script → background: lists of this page (all of them, each time). */
   'page-lists': { request: { url: string; title: string; lists: FoundText[] }; reply: PaintOrder[] };
   /** Content script → background: the page moved on. */

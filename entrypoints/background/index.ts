@@ -69,6 +69,12 @@ export default defineBackground(() => {
       await Promise.all([paint, showBadge(tab.id)]);
       return orders;
     },
+    async 'bring-finder'(_, { tab, frameId = 0 }) {
+      if (tab?.id === undefined) return null;
+      const target = { tabId: tab.id, frameIds: [frameId] };
+      await browser.scripting.executeScript({ target, files: ['finder.js'] });
+      return null;
+    },
     async 'page-left'(_, { tab, frameId = 0 }) {
       if (tab?.id === undefined) return null;
       await pages.put(tab.id, frameId, { url: tab.url ?? '', title: tab.title ?? '', lists: [] });

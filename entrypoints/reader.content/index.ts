@@ -23,6 +23,10 @@ export default defineContentScript({
         ask(browser.runtime, 'page-lists', { url: location.href, title: document.title, lists }).catch(gone),
       left: () => ask(browser.runtime, 'page-left', null).catch(gone),
       act: (list, action) => void ask(browser.runtime, 'act', { list, action }).catch(gone),
+      finder: async () => {
+        if (!globalThis.strandlineFinder) await ask(browser.runtime, 'bring-finder', null).catch(gone);
+        return globalThis.strandlineFinder;
+      },
       painter: (act) => globalThis.strandlinePainter?.(window, act),
     });
     const heard = (does: () => void) => () => {

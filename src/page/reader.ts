@@ -1,8 +1,8 @@
 import type { FoundText } from '../messages.ts';
 import type { PaintOrder, StripAction } from '../ui/paint-order.ts';
-import { type FoundList, findLists } from './find-lists.ts';
+import type { FoundList } from './find-lists.ts';
+import type { Finder } from './finder.ts';
 import { gate } from './gate.ts';
-import { lettersOf } from './paint/letters.ts';
 import type { Painter } from './paint/painter.ts';
 import { watch } from './watch.ts';
 
@@ -15,7 +15,9 @@ export type ReaderWorld = {
   /** The page has no lists any more. */
   left(): Promise<unknown>;
   act(list: number, action: StripAction): void;
-  /** The painter is a second file, asked for when there is something to paint. */
+  /** The finder is a second file, asked for when the gate lets a page through. */
+  finder(): Promise<Finder | undefined>;
+  /** The painter is a third, brought along with what to paint. */
   painter(act: (list: number, action: StripAction) => void): Painter | undefined;
 };
 
@@ -26,13 +28,25 @@ export type ReaderWorld = {
 export function startReader(world: ReaderWorld) {
   const { window: win, signal } = world;
   const doc = win.document;
+  let finder: Finder | undefined;
   let painter: Painter | undefined;
   let known: FoundList[] = [];
   let address = '';
   let asked = 0;
 
   const pass = (always: boolean) => {
-    const found = gate(doc) ? findLists(doc) : [];
+    if (!gate(doc)) return settle([], always);
+    if (finder) return settle(finder.findLists(doc), always);
+    void world.finder().then(
+      (came) => {
+        finder = came;
+        if (finder && !signal.aborted) pass(always);
+      },
+      () => undefined,
+    );
+  };
+
+  const settle = (found: FoundList[], always: boolean) => {
     const moved = address !== win.location.href;
     address = win.location.href;
     if (!always && !moved && sameLists(found, known)) return;
@@ -58,9 +72,14 @@ export function startReader(world: ReaderWorld) {
     if (signal.aborted || turn !== asked) return;
     const lists = (orders ?? []).flatMap((order) => {
       const list = found[order.list];
-      return list && order.isList
-        ? [{ id: order.list, letters: lettersOf(list.text, list.ranges), order }]
-        : [];
+      if (!list || !order.isList) return [];
+      // Copies of the same letters are all painted: which one is in view is the page's affair.
+      const places = list.places.filter(({ text, pieces }) => text === list.text && pieces.length > 0);
+      return (places.length > 0 ? places : [list]).map((place) => ({
+        id: order.list,
+        letters: finder!.lettersOf(place),
+        order,
+      }));
     });
     if (lists.length === 0) return painter?.clear();
     painter ??= world.painter(world.act);
@@ -77,7 +96,8 @@ export function startReader(world: ReaderWorld) {
   const watching = watch(win, signal, (came) => {
     if (came === 'moved-on') pass(address !== win.location.href);
     else if (came === 'much' || came === 'changed') pass(false);
-    else if (came.added.some((element) => gate(element) && findLists(element).length > 0)) pass(false);
+    else if (came.added.some((element) => gate(element) && (!finder || finder.findLists(element).length > 0)))
+      pass(false);
   });
   signal.addEventListener('abort', () => painter?.clear());
   pass(false);

@@ -32,7 +32,7 @@ export function dock(
   let filled = '';
   let timer = 0;
   const sizes = new Map<number, Size>();
-  const spots = new Map<number, Spot>();
+  const spots = new Map<PaintedList, Spot>();
 
   const asks: Asks = {
     fold() {
@@ -47,7 +47,9 @@ export function dock(
       update();
     },
     next() {
-      current = painted[(painted.indexOf(current!) + 1) % painted.length];
+      const from = painted.indexOf(current!);
+      const others = [...painted.slice(from + 1), ...painted.slice(0, from)];
+      current = others.find(({ id }) => id !== current?.id) ?? current;
       current?.element?.scrollIntoView({ block: 'center', behavior: 'instant' });
       update();
       strip.focus({ preventScroll: true });
@@ -72,23 +74,23 @@ export function dock(
 
   /** Looks for a blank place, once for each shape of the page while the list is in view. */
   const findSpot = (list: PaintedList): Spot => {
-    const known = spots.get(list.id);
+    const known = spots.get(list);
     if (known) return known;
     const at = list.element?.getBoundingClientRect();
     if (!at || inView(win, list.element) === 0) return { by: 'none' };
     const size = sizeOf(list);
     const spot = list.cropped ? undefined : byList(doc, at, size);
     const found: Spot = spot ?? inCorner(win, size, corner) ?? { by: 'none' };
-    spots.set(list.id, found);
+    spots.set(list, found);
     return found;
   };
 
   /** A corner that was blank may be so no more after scrolling: the strip folds, and stays folded. */
   const settle = () => {
     if (signal.aborted || !current) return;
-    const spot = spots.get(current.id);
+    const spot = spots.get(current);
     if (spot?.by === 'corner' && !inCorner(win, sizeOf(current), spot.corner))
-      spots.set(current.id, { by: 'none' });
+      spots.set(current, { by: 'none' });
     update();
   };
 

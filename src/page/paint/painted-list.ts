@@ -1,9 +1,9 @@
 import { glyphs } from '../../ui/glyphs/shapes.ts';
 import type { PaintOrder } from '../../ui/paint-order.ts';
+import type { Letters } from '../letters.ts';
 import { drawGlyph, element } from './element.ts';
 import { underline } from './highlights.ts';
 import type { Host } from './host.ts';
-import type { Letters } from './letters.ts';
 import { createRuler, type Measured } from './measure.ts';
 import { placeGlyph } from './place.ts';
 

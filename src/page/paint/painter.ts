@@ -1,11 +1,11 @@
 import type { PaintOrder, StripAction } from '../../ui/paint-order.ts';
+import type { Letters } from '../letters.ts';
 import { fillCard, placeCard } from './card.ts';
 import { dock } from './dock.ts';
 import { element } from './element.ts';
 import { follow } from './follow.ts';
 import { underline } from './highlights.ts';
 import { createHost } from './host.ts';
-import type { Letters } from './letters.ts';
 import { type Name, type PaintedList, paintList } from './painted-list.ts';
 import { fillStrip } from './strip.ts';
 
@@ -74,7 +74,7 @@ function paint(
         doc,
         strip,
         list.order,
-        { folded, several: painted.length > 1 },
+        { folded, several: new Set(painted.map(({ id }) => id)).size > 1 },
         { ...asks, act: (action) => act(list.id, action) },
       );
     },
