@@ -13,6 +13,7 @@ import routine from './en/routine.json' with { type: 'json' };
 import rules from './en/rules.json' with { type: 'json' };
 import settings from './en/settings.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
+import welcome from './en/welcome.json' with { type: 'json' };
 
 export type Values = Record<string, string | number>;
 export type Word = string | Partial<Record<Intl.LDMLPluralRule, string>>;
@@ -30,6 +31,7 @@ export const english: Catalogue = {
   ...rules,
   ...settings,
   ...shell,
+  ...welcome,
 };
 
 /**

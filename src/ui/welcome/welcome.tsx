@@ -1,0 +1,139 @@
+import { useRef, useState } from 'preact/hooks';
+import type { Head } from '../../core/head.ts';
+import '../hair/hair.css';
+import { headInUse, keepHead, newHead } from '../hair/head-changes.ts';
+import { Questions } from '../hair/questions.tsx';
+import { ListReading } from '../page/list-reading.tsx';
+import { Button } from '../parts/button.tsx';
+import { Choice } from '../parts/choice.tsx';
+import { TextField } from '../parts/field.tsx';
+import { type Said, Toast } from '../parts/toast.tsx';
+import type { World } from '../world.ts';
+import { PaintedSample } from './painted-sample.tsx';
+
+/** First run, one page: what it does, a label to try, which sites it reads, the hair, who sees it (nobody). */
+export function Welcome(props: { world: World; said: Said | undefined; onDismiss: () => void }) {
+  const { world } = props;
+  const { t } = world;
+  const done = async (go: 'page' | 'hair') => {
+    await world.change({ do: 'set', settings: { welcomed: true } });
+    world.go(go);
+  };
+  return (
+    <div class="panel welcome" lang={t.lang} dir={t.dir}>
+      <main class="leaflet">
+        <header class="leaflet-head">
+          <p class="over">{t('welcome.over')}</p>
+          <h1>{t('shell.name')}</h1>
+          <p class="lead">{t('welcome.lead')}</p>
+          <PaintedSample t={t} text={t('welcome.sample')} world={world} />
+        </header>
+        <Try world={world} />
+        <Where world={world} />
+        <Hair world={world} />
+        <section class="stack">
+          <h2>{t('welcome.kept')}</h2>
+          <p>{t('welcome.kept.what')}</p>
+          <p>{t('settings.privacy.where')}</p>
+          <p>
+            <strong>{t('welcome.kept.nobody')}</strong> {t('settings.privacy.sent')}
+          </p>
+        </section>
+        <section class="stack">
+          <h2>{t('welcome.go')}</h2>
+          <p>{t('welcome.go.how')}</p>
+          <p class="hint">{t('welcome.care')}</p>
+          <div class="actions">
+            <Button look="strong" onClick={() => done('page')}>
+              {t('welcome.go.panel')}
+            </Button>
+          </div>
+        </section>
+      </main>
+      <Toast
+        t={t}
+        said={props.said}
+        onUndo={async () => {
+          props.onDismiss();
+          await world.undo();
+        }}
+        onDismiss={props.onDismiss}
+      />
+    </div>
+  );
+}
+
+function Try({ world }: { world: World }) {
+  const { t } = world;
+  const [text, setText] = useState(t('welcome.sample'));
+  const [read, setRead] = useState<string | undefined>();
+  return (
+    <section class="stack">
+      <h2>{t('welcome.try')}</h2>
+      <TextField
+        label={t('panel.paste.list')}
+        hint={t('welcome.try.hint')}
+        rows={4}
+        value={text}
+        onInput={setText}
+      />
+      <div class="actions">
+        <Button look="strong" onClick={() => setRead(text)} disabled={!text.trim()}>
+          {t('panel.paste.read')}
+        </Button>
+      </div>
+      {read && <ListReading key={read} world={world} text={read} facts={{ name: t('welcome.try.name') }} />}
+    </section>
+  );
+}
+
+function Where({ world }: { world: World }) {
+  const { t, reach } = world;
+  if (!reach) return null;
+  return (
+    <section class="stack">
+      <h2>{t('welcome.where')}</h2>
+      <Choice
+        legend={t('settings.sites.which')}
+        layout="list"
+        options={(['press', 'shops', 'everywhere'] as const).map((value) => ({
+          value,
+          label: t(`welcome.where.${value}`),
+          hint: t(`welcome.where.${value}.hint`),
+        }))}
+        value={
+          reach.everywhere ? 'everywhere' : world.remembered.settings.reach === 'shops' ? 'shops' : 'press'
+        }
+        onChange={(to) => {
+          // Straight from the press: nothing before the browser's own question.
+          const asked =
+            to === 'everywhere'
+              ? reach.allow('everywhere')
+              : reach.everywhere
+                ? reach.withdraw('everywhere')
+                : Promise.resolve(true);
+          void asked.then(async (done) => {
+            if (done) await world.change({ do: 'set', settings: { reach: to } });
+            else world.say(t('panel.reach.refused'));
+          });
+        }}
+      />
+    </section>
+  );
+}
+
+function Hair({ world }: { world: World }) {
+  const { t } = world;
+  const head = headInUse(world);
+  // Before the first answer there is no head to keep; the first answer makes one.
+  const first = useRef<Head | undefined>(undefined);
+  if (!head) first.current ??= newHead(world, t('hair.my-hair'));
+  const asked = head ?? first.current!;
+  return (
+    <section class="stack">
+      <h2>{t('welcome.hair')}</h2>
+      <p>{t('welcome.hair.why')}</p>
+      <Questions key={asked.id} head={asked} t={t} onAnswer={(changed) => void keepHead(world, changed)} />
+    </section>
+  );
+}
