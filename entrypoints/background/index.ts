@@ -144,8 +144,11 @@ export default defineBackground(() => {
     void reach.read(tab.id).catch(() => undefined);
   });
 
-  browser.runtime.onInstalled.addListener(() => {
+  browser.runtime.onInstalled.addListener(({ reason }) => {
     void reach.sync();
+    // Once, and not in the build that tests and the demo drive: there a tab of its own would come in between.
+    if (reason === 'install' && import.meta.env.MODE !== 'localhost')
+      void browser.tabs.create({ url: 'welcome.html' });
     void browser.action.setBadgeBackgroundColor({ color: '#6b2a5b' });
     void browser.action.setBadgeTextColor({ color: '#ffffff' });
     browser.contextMenus.removeAll(() => {

@@ -132,6 +132,7 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     practice,
     sources,
     today: dayOf(new Date()),
+    now: () => new Date().toISOString(),
     remembered,
     page,
     reading: (text, use, readAs = remembered.readAs) =>
