@@ -104,7 +104,7 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
       const word = `rules.preview.nth-${which === 'leaveOns' ? 'leave-on' : 'product'}`;
       return {
         key: allowed === 0 ? `${word}-none` : word,
-        values: { kind: `@routine.kind.${kind}`, nth: nth(sure), n: allowed },
+        values: { kind: `@routine.kind.${kind}`, nth: nth(sure), n: allowed, allowed: count(allowed) },
       };
     };
     const { leaveOns, products } = day.protein;
@@ -114,5 +114,6 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
   }
 }
 
-/** Ordinals are words of their own up to the twelfth. */
+/** Small numbers are words of their own, ordinals up to the twelfth. */
 const nth = (n: number) => (n <= 12 ? `@rules.nth.${n}` : String(n));
+const count = (n: number) => (n <= 6 ? `@rules.count.${n}` : n);

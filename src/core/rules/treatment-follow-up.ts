@@ -37,9 +37,9 @@ function askOf(treatment: DayStep, day: Day): Finding {
   const filled = after.filter((step) => step.filled);
   const free = filled.filter(({ traits }) => traits.protein === 'no');
   const always = free.filter((step) => alwaysComesWith(step.cadence, treatment.cadence));
-  const sure = always.find(({ optional }) => !optional);
-  if (sure) return answer('suits', 'followed', [sure]);
-  if (always[0]) return answer('cannot-tell', 'optional', [always[0]]);
+  const sure = always.filter(({ optional }) => !optional);
+  if (sure.length > 0) return answer('suits', 'followed', sure);
+  if (always.length > 0) return answer('cannot-tell', 'optional', always);
   const maybe = filled.filter(({ traits }) => traits.protein === 'maybe');
   if (maybe.length > 0) return answer('cannot-tell', 'maybe-protein', maybe, 'rules.unknown.maybe-protein');
   if (free.length > 0) return answer('clashes', 'not-each-time', free);

@@ -13,21 +13,21 @@ export const treatmentShampooedOut: Rule = {
   ask: (day) =>
     day.steps.flatMap((treatment, at) => {
       if (!treatment.filled || !isKind(day, 'strengthening', treatment)) return [];
-      const cleanser = day.steps
+      const cleansers = day.steps
         .slice(at + 1)
-        .find(
+        .filter(
           (step) =>
             step.filled && isKind(day, 'cleansing', step) && alwaysComesWith(step.cadence, treatment.cadence),
         );
       const values = { kind: `@routine.kind.${treatment.kind}` };
-      const key = `rules.treatment-shampooed-out.${cleanser ? 'washed' : 'missing'}`;
+      const key = `rules.treatment-shampooed-out.${cleansers.length > 0 ? 'washed' : 'missing'}`;
       return [
         finding(
           'treatment-shampooed-out',
-          cleanser ? 'suits' : 'clashes',
+          cleansers.length > 0 ? 'suits' : 'clashes',
           { key, values },
           {
-            steps: [treatment, ...(cleanser ? [cleanser] : [])],
+            steps: [treatment, ...cleansers],
           },
         ),
       ];
