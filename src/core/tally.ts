@@ -1,0 +1,91 @@
+import type { FeelPractice, Practice } from './practice.ts';
+import type { Reading } from './reading.ts';
+import { dayStep } from './rules/day.ts';
+import { staysOn } from './rules/traits.ts';
+import type { Feel, LogEntry } from './wash-day.ts';
+
+export type Felt = 'balanced' | 'stiff' | 'limp' | 'neither' | 'untold';
+
+/**
+ * How one wash day felt when dry. Rough or brittle speaks of too much protein or too little moisture, limp of
+ * the reverse; soft, springy, defined and not dry is balanced. Common practice.
+ */
+export function dayFelt(feel: Feel, { feltFrom }: Pick<FeelPractice, 'feltFrom'>): Felt {
+  if (Object.values(feel).every((value) => value === undefined)) return 'untold';
+  const bad = (value = 0) => value <= -feltFrom;
+  const good = (value = 0) => value >= feltFrom;
+  const rough = bad(feel.soft) || bad(feel.elastic);
+  if (rough && !bad(feel.springy)) return 'stiff';
+  if (bad(feel.springy) && !bad(feel.elastic)) return 'limp';
+  const troubled = rough || bad(feel.defined) || Math.abs(feel.dry ?? 0) >= feltFrom;
+  return !troubled && (good(feel.soft) || good(feel.springy) || good(feel.defined)) ? 'balanced' : 'neither';
+}
+
+/** What a wash day may have in common with others: ids of words under `routine.tally.`. */
+export const tallied = [
+  'no-protein',
+  'small-protein',
+  'large-protein',
+  'leave-on-protein',
+  'treatment',
+  'humectants-in-front',
+  'rich-leave-on',
+] as const;
+export type Tallied = (typeof tallied)[number];
+
+export type Tally = {
+  /** Days that were told how they felt and whose labels were read, and the balanced ones among them. */
+  days: number;
+  good: number;
+  /** How many of the good days, and of the others, share a thing. Counts, never proof. */
+  rows: { what: Tallied; good: number; others: number }[];
+};
+
+/** Which of protein and moisture the good days share; undefined while too few days are logged. Pure. */
+export function tallyOf(
+  entries: readonly LogEntry[],
+  readingOf: (label: string, step: LogEntry['done']['steps'][number]) => Reading | undefined,
+  practice: Practice,
+): Tally | undefined {
+  const told = entries
+    .map((entry) => ({
+      felt: dayFelt(entry.feel, practice.allowance.feel),
+      shares: sharesOf(entry, readingOf, practice),
+    }))
+    .filter(({ felt, shares }) => felt !== 'untold' && shares !== undefined);
+  if (told.length < practice.washDay.thresholds.tallyFrom) return undefined;
+  const good = told.filter(({ felt }) => felt === 'balanced');
+  const others = told.filter(({ felt }) => felt !== 'balanced');
+  const count = (days: typeof told, what: Tallied) => days.filter(({ shares }) => shares!.has(what)).length;
+  return {
+    days: told.length,
+    good: good.length,
+    rows: tallied.map((what) => ({ what, good: count(good, what), others: count(others, what) })),
+  };
+}
+
+function sharesOf(
+  { done }: LogEntry,
+  readingOf: Parameters<typeof tallyOf>[1],
+  { washDay }: Practice,
+): Set<Tallied> | undefined {
+  const steps = done.steps
+    .filter(({ label }) => label !== undefined)
+    .map((step) => dayStep(step, readingOf(step.label!, step), washDay, true));
+  if (steps.length === 0 || steps.some(({ traits }) => traits.read === 'none')) return undefined;
+  const leaveOns = steps.filter(({ use }) => staysOn(use));
+  const size = (which: 'small' | 'large') =>
+    steps.some(({ reading, traits }) =>
+      traits.doses.some((at) => reading!.mentions[at]!.protein!.size === which),
+    );
+  const is: Record<Tallied, boolean> = {
+    'no-protein': steps.every(({ traits }) => traits.protein === 'no'),
+    'small-protein': size('small'),
+    'large-protein': size('large'),
+    'leave-on-protein': leaveOns.some(({ traits }) => traits.protein === 'yes'),
+    treatment: done.steps.some(({ kind }) => washDay.kinds.strengthening.includes(kind)),
+    'humectants-in-front': leaveOns.some(({ traits }) => traits.humectantsInFront.length > 0),
+    'rich-leave-on': leaveOns.some(({ traits }) => traits.heavy.length > 0),
+  };
+  return new Set(tallied.filter((what) => is[what]));
+}
