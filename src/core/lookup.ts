@@ -1,3 +1,4 @@
+import { createClose } from './close.ts';
 import type {
   Allergen,
   Entry,
@@ -9,6 +10,8 @@ import type {
   Thresholds,
   Use,
 } from './entry.ts';
+import { nameForms } from './name-forms.ts';
+import { keyOf, normalName } from './normal-form.ts';
 
 /** How a printed name was found. `none` carries close spellings: offered to the reader, never used. */
 export type Found = { how: 'exact' | 'alias' | 'pattern'; name: string } | { how: 'none'; close: string[] };
@@ -41,33 +44,65 @@ export function createLookup(
   patterns: readonly Pattern[],
   limits: Limits,
 ): Lookup {
-  const byName = new Map<string, Entry>();
-  const byAlias = new Map<string, Entry>();
-  for (const entry of entries) byName.set(normal(entry.name), entry);
+  const filed = new Map<string, Filed>();
+  const names: { normal: string; name: string }[] = [];
+  // INCI names are filed before any alias: a name that is both is the INCI name.
+  for (const entry of entries) {
+    const normal = normalName(entry.name);
+    names.push({ normal, name: entry.name });
+    filed.set(keyOf(normal), { entry, how: 'exact' });
+  }
   for (const entry of entries)
-    for (const alias of entry.aliases ?? [])
-      if (!byName.has(normal(alias))) byAlias.set(normal(alias), entry);
+    for (const alias of entry.aliases ?? []) {
+      const normal = normalName(alias);
+      const key = keyOf(normal);
+      if (filed.has(key)) continue;
+      names.push({ normal, name: entry.name });
+      filed.set(key, { entry, how: 'alias' });
+    }
   const rules = patterns.map((pattern) => ({
     pattern,
     match: new RegExp(pattern.match, 'u'),
     not: pattern.not ? new RegExp(pattern.not, 'u') : undefined,
   }));
-  const caps = new Map(limits.limits.map((limit) => [normal(limit.name), limit]));
-  const ruleOf = (name: string) =>
-    rules.find(({ match, not }) => match.test(name) && !not?.test(name))?.pattern;
+  const ruleOf = (normal: string) =>
+    normal.length <= longestPattern
+      ? rules.find(({ match, not }) => match.test(normal) && !not?.test(normal))?.pattern
+      : undefined;
+  const caps = new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit]));
+  const close = createClose(names);
+  const met = new Map<string, Met>();
+
+  const meet = (raw: string): Met => {
+    const known = met.get(raw);
+    if (known) return known;
+    const answer = search(raw);
+    if (met.size >= mostRemembered) met.clear();
+    met.set(raw, answer);
+    return answer;
+  };
+  const search = (raw: string): Met => {
+    const direct = byKey(keyOf(normalName(raw)));
+    if (direct) return direct;
+    for (const form of nameForms(raw)) {
+      const normal = normalName(form);
+      const entry = byKey(keyOf(normal));
+      if (entry) return entry;
+      const rule = ruleOf(normal);
+      if (rule) return { found: { how: 'pattern', name: form }, fact: rule };
+    }
+    return { found: { how: 'none', close: [] }, fact: undefined };
+  };
+  const byKey = (key: string): Met | undefined => {
+    const hit = filed.get(key);
+    return hit && { found: { how: hit.how, name: hit.entry.name }, fact: hit.entry };
+  };
+
   return {
     thresholds: limits.thresholds,
-    find(raw) {
-      const name = normal(raw);
-      const exact = byName.get(name);
-      if (exact) return { how: 'exact', name: exact.name };
-      const alias = byAlias.get(name);
-      if (alias) return { how: 'alias', name: alias.name };
-      return ruleOf(name) ? { how: 'pattern', name: raw.trim() } : { how: 'none', close: [] };
-    },
+    find: (raw) => meet(raw).found,
     known(found) {
-      const fact =
-        found.how === 'none' ? undefined : (byName.get(normal(found.name)) ?? ruleOf(normal(found.name)));
+      const fact = found.how === 'none' ? undefined : meet(found.name).fact;
       return {
         ...(fact?.protein ? { protein: fact.protein } : {}),
         moisture: fact?.moisture ?? [],
@@ -77,9 +112,9 @@ export function createLookup(
         sources: fact?.sources ?? [],
       };
     },
-    close: () => [],
+    close: (raw, most = 3) => close(normalName(nameForms(raw)[1] ?? raw), most),
     ceiling(found, use) {
-      const cap = found.how === 'none' ? undefined : caps.get(normal(found.name));
+      const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
       if (!cap) return undefined;
       if (use === 'rinse-off') return cap.rinseOff;
       if (use === 'leave-on') return cap.leaveOn;
@@ -90,4 +125,8 @@ export function createLookup(
   };
 }
 
-const normal = (name: string) => name.normalize('NFKC').toLowerCase().replace(/\s+/g, ' ').trim();
+type Filed = { entry: Entry; how: 'exact' | 'alias' };
+type Met = { found: Found; fact: Entry | Pattern | undefined };
+
+const mostRemembered = 5000; // answers kept by one lookup
+const longestPattern = 160; // letters: no pattern is tried on longer text

@@ -1,0 +1,67 @@
+/** What one printed name may be read as, best first: whole, without its brackets, its pieces, what its brackets say. */
+
+const percent =
+  /[([{]?\s*(?:[<>≤≥~±]\s*)?\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)\s*[)\]}]?/gi;
+// Words shops put before or after a name that say how it was grown or made, not what it is.
+const qualifiers =
+  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
+const origin =
+  /\s+(?:\(?(?:derived |obtained |sourced |made |extracted )?from|derived|aus|issue? de|source:)\s.*$/i;
+
+/** Up to a dozen forms of a printed name. Linear in the name's length; names over 300 letters have one form. */
+export function nameForms(printed: string): string[] {
+  const whole = tidy(printed);
+  if (whole.length > 300) return [whole];
+  const forms = [whole];
+  const inside: string[] = [];
+  const bare = withoutBrackets(whole, inside);
+  forms.push(bare);
+  if (bare !== whole) {
+    const [before, after] = aroundFirstBracket(whole);
+    forms.push(whole.replace(/[[\](){}]/g, ' '), before);
+    for (const text of inside) if (after) forms.push(`${text} ${after}`);
+  }
+  forms.push(...pieces(bare, /\s*[/|\\]\s*/));
+  for (const text of inside) forms.push(text, ...pieces(text, /\s*[/|\\,=;]\s*/));
+  forms.push(...pieces(bare, /\s+[-–—=:]\s+|:\s+/), bare.replace(origin, ''));
+  for (const form of [...forms]) forms.push(form.replace(qualifiers, ' '));
+  return [...new Set(forms.map(tidy))].filter((form) => /\p{L}{2}/u.test(form));
+}
+
+const tidy = (name: string) =>
+  name
+    .replace(percent, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/^[\s.,;:•·*†‡#/-]+|[\s.,;:•·*†‡#/-]+$/g, '');
+
+function pieces(text: string, at: RegExp): string[] {
+  const found = text.split(at);
+  return found.length > 1 ? found.filter((piece) => piece.length > 2) : [];
+}
+
+/** The text outside brackets of any depth; what the outermost ones hold is put into `inside`. */
+function withoutBrackets(name: string, inside: string[]): string {
+  let outside = '';
+  let held = '';
+  let depth = 0;
+  for (const letter of name) {
+    if ('([{'.includes(letter)) {
+      if (depth++ > 0) held += ' ';
+    } else if (')]}'.includes(letter)) {
+      if (depth > 0 && --depth === 0) {
+        inside.push(held);
+        held = '';
+        outside += ' ';
+      }
+    } else if (depth > 0) held += letter;
+    else outside += letter;
+  }
+  if (held) inside.push(held);
+  return outside.replace(/\s+([/,])/g, '$1');
+}
+
+function aroundFirstBracket(name: string): [string, string] {
+  const open = name.search(/[[({]/);
+  const close = name.search(/[\])}]/);
+  return [open < 0 ? name : name.slice(0, open), close < 0 ? '' : name.slice(close + 1).trim()];
+}

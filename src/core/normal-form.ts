@@ -1,0 +1,82 @@
+/** How printed names are compared: one spelling for what printers, shops and countries write differently. */
+
+// Letters of other scripts that look like Latin ones and slip into Latin names (case as printed).
+const lookAlikes: Record<string, string> = Object.fromEntries(
+  [
+    ['АВЕКМНОРСТУХІЈЅԁһӏаекмнорстухіјѕё', 'ABEKMHOPCTYXIJSdhlaekmhopctyxijse'],
+    ['ΑΒΕΖΗΙΚΜΝΟΡΤΥΧαεικνορτυχ', 'ABEZHIKMNOPTYXaeikvoptux'],
+  ].flatMap(([from, to]) => [...from!].map((letter, i) => [letter, to![i] ?? letter])),
+);
+const unmarked: Record<string, string> = {
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ı: 'i',
+  Æ: 'AE',
+  Œ: 'OE',
+  Ø: 'O',
+  Ł: 'L',
+  Đ: 'D',
+};
+const greekPrefix: Record<string, string> = { α: 'alpha', β: 'beta', γ: 'gamma', δ: 'delta', ω: 'omega' };
+
+// Two spellings of one word; INCI's own spelling wins. Regular plurals that INCI prints in the singular.
+const spellings: [RegExp, string][] = [
+  [/\bhydrol[yi][sz](?:e|ed|at|ated|ised|ized)\b/g, 'hydrolyzed'],
+  [/sulph/g, 'sulf'],
+  [/\bcolour/g, 'color'],
+  [/\baluminium\b/g, 'aluminum'],
+  [/\bglycerine\b/g, 'glycerin'],
+  [/\bfibre/g, 'fiber'],
+  [/is(ed|ation)\b/g, 'iz$1'],
+  [/\b(extract|oil|protein|peptide|butter|wax|powder|ferment)s\b/g, '$1'],
+  [/\bamino acid\b/g, 'amino acids'],
+  [/\bext\b\.?/g, 'extract'],
+  [/\bhydrochloride\b/g, 'hcl'],
+];
+const mayNeedSpelling =
+  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|glycerine|fibre|is(?:ed|ation)\b|[tlnexrk]s\b|amino acid\b|\bext\b|hydrochloride/;
+const clean = /^[a-z0-9]+(?:[ /-][a-z0-9]+)*$/;
+
+/**
+ * The normal form of a printed name: lower case, marks and look-alike letters folded, one kind of dash and
+ * space, trade marks and footnote signs gone, one spelling. Patterns are written over it.
+ */
+export function normalName(printed: string): string {
+  let name = /[^\x20-\x7e]/.test(printed) ? toLatin(printed) : printed;
+  name = name.toLowerCase();
+  if (!clean.test(name)) {
+    name = name
+      .replace(/[*^~`"”“#]+|\((?:r|tm|c)\)|\\/g, (sign) => (sign === '\\' ? '/' : ''))
+      .replace(/\s+/g, ' ')
+      .replace(/ ?([/-]) ?/g, '$1')
+      .replace(/(\d) ?[.,] ?(\d)(?=[\d,]*-)/g, '$1,$2')
+      .replace(/[\s.,;:]+$|^[\s.,;:/-]+/g, '')
+      .replace(/([[({]) | ([\])}])/g, '$1$2');
+  }
+  if (mayNeedSpelling.test(name)) for (const [from, to] of spellings) name = name.replace(from, to);
+  return name;
+}
+
+/** What names are filed under: the normal form without spaces, hyphens, full stops and apostrophes. */
+export function keyOf(normal: string): string {
+  return normal.replace(/[ \-.']+/g, '');
+}
+
+function toLatin(printed: string): string {
+  let name = printed
+    .replace(/[™®©℠*†‡§¶¹²³⁰⁴-⁹]/g, '')
+    .replace(/[αβγδω](?=[\s-])/g, (letter) => greekPrefix[letter]!)
+    .normalize('NFKD')
+    .replace(/[\p{M}\p{Cf}\0]+/gu, '')
+    .replace(/[‐-―−﹘﹣]/g, '-')
+    .replace(/[‘’ʼ′]/g, "'")
+    .replace(/[⁄∕]/g, '/')
+    .replace(/[ßæœøłđıÆŒØŁĐ]/g, (letter) => unmarked[letter]!);
+  // Whole words of another script stay as they are; single letters inside Latin words are folded.
+  if (/[a-z]/i.test(name)) name = name.replace(/[\u0370-\u052f]/g, (letter) => lookAlikes[letter] ?? letter);
+  return name;
+}
