@@ -1,9 +1,14 @@
+import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
+import { createLookup } from '../../src/core/lookup.ts';
+import { readLabel } from '../../src/core/reading.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change, Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { World } from '../../src/ui/world.ts';
 import { slowArea } from './area.ts';
+
+const lookup = createLookup(entries, patterns, limits);
 
 /**
  * A world over a real keeper (with a storage area of the tests), for views that keep things: what is shown next
@@ -30,7 +35,7 @@ export async function keptWorld(over: Partial<World> = {}, start: Change[] = [])
     now: () => `2026-03-01T12:00:00.${String(nth).padStart(3, '0')}Z`,
     remembered,
     page: null,
-    reading: () => undefined,
+    reading: (text, use) => readLabel(text, lookup, use ? { use } : {}),
     close: async () => [],
     change: async (...changes) => {
       const outcome = await keeper.change(changes);

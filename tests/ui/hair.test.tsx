@@ -6,30 +6,12 @@ import type { Change } from '../../src/store/remembered.ts';
 import { HairPlace } from '../../src/ui/places/hair.tsx';
 import { keptWorld } from '../keeping/kept-world.ts';
 import { madeHead, madeLog, madeRoutine } from '../keeping/made.ts';
+import { choose, press, settle, type, withWords } from './pressing.ts';
 
-const settle = () => act(() => new Promise((done) => setTimeout(done, 20)));
 async function open(start: Change[] = []) {
   const kept = await keptWorld({}, start);
   await act(() => kept.onDraw((world) => render(<HairPlace world={world} />, document.body)));
   return kept;
-}
-const withWords = (selector: string, words: string | RegExp) =>
-  [...document.querySelectorAll<HTMLElement>(selector)].find((element) =>
-    typeof words === 'string' ? element.textContent?.includes(words) : words.test(element.textContent ?? ''),
-  );
-async function press(selector: string, words: string | RegExp) {
-  const element = withWords(selector, words);
-  if (!element) throw new Error(`nothing to press: ${selector} ${words}`);
-  await act(() => element.click());
-  await settle();
-}
-async function type(label: string, text: string) {
-  const id = withWords('label', label)!.getAttribute('for')!;
-  const field = document.getElementById(id) as HTMLInputElement;
-  await act(() => {
-    field.value = text;
-    field.dispatchEvent(new Event('input', { bubbles: true }));
-  });
 }
 const put = (value = madeHead()): Change => ({ do: 'put', thing: 'heads', value });
 const text = () => document.body.textContent ?? '';
@@ -155,11 +137,7 @@ describe('the avoid list', () => {
     await press('button', /^Add$/);
     expect(text()).toContain('on the list already');
     await type('Name on the label', '');
-    const family = withWords('.field', 'or a family')!.querySelector('select')!;
-    await act(() => {
-      family.value = 'drying-alcohol';
-      family.dispatchEvent(new Event('change', { bubbles: true }));
-    });
+    await choose('or a family', 'drying-alcohol');
     await press('button', /^Add$/);
     expect(remembered().heads[0]!.avoid[1]).toMatchObject({ role: 'drying-alcohol', reacted: false });
     await press('button[aria-label="Remove Isopropyl Alcohol"]', '×');

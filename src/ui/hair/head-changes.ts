@@ -1,10 +1,6 @@
 import type { Head } from '../../core/head.ts';
 import type { World } from '../world.ts';
 
-/** The head in view: the one in use, else the first. */
-export const headInUse = ({ remembered: { heads, settings } }: World): Head | undefined =>
-  heads.find(({ id }) => id === settings.headInUse) ?? heads[0];
-
 export const newHead = (world: World, name: string): Head => ({
   id: world.newId(),
   name,

@@ -1,14 +1,15 @@
+import { headInUse } from '../heads.ts';
 import { Button } from '../parts/button.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
-import { headInUse, keepHead, newHead } from './head-changes.ts';
+import { keepHead, newHead } from './head-changes.ts';
 
 const buttonsUpTo = 4;
 
 /** Whose hair is in view: buttons for a few heads, a menu for many. The choice holds for every place. */
 export function HeadPicker({ world }: { world: World }) {
   const { t, remembered } = world;
-  const inUse = headInUse(world);
+  const inUse = headInUse(world.remembered);
   const { heads } = remembered;
   const use = (id: string) => void world.change({ do: 'set', settings: { headInUse: id } });
   const add = () => void keepHead(world, newHead(world, t('hair.nth-head', { n: heads.length + 1 })));

@@ -3,8 +3,8 @@ import type { Head } from '../../core/head.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
-import { TextField } from '../parts/field.tsx';
 import { Help } from '../parts/help.tsx';
+import { KeptText } from '../parts/kept-text.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
 import { DensityDrawing, ShapeDrawing } from './drawings.tsx';
@@ -13,32 +13,6 @@ import { keepHead } from './head-changes.ts';
 const shapes = ['wavy', 'curly', 'coily'] as const;
 const densities = ['low', 'medium', 'high'] as const;
 const climates = ['dry', 'temperate', 'humid'] as const;
-
-/** A text kept when it is left, not at every letter. */
-function KeptText(props: {
-  label: string;
-  hint: string;
-  value: string;
-  rows?: number;
-  onKeep: (value: string) => void;
-}) {
-  const [draft, setDraft] = useState<string | undefined>();
-  const keep = () => {
-    if (draft !== undefined && draft.trim() !== props.value) props.onKeep(draft.trim());
-    setDraft(undefined);
-  };
-  return (
-    <div onFocusOut={keep}>
-      <TextField
-        label={props.label}
-        hint={props.hint}
-        value={draft ?? props.value}
-        onInput={setDraft}
-        {...(props.rows && { rows: props.rows })}
-      />
-    </div>
-  );
-}
 
 /** The rest of the profile: nothing here moves the allowance. */
 export function MoreAbout({ world, head }: { world: World; head: Head }) {

@@ -6,6 +6,7 @@ import { headInUse } from '../heads.ts';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
 import { Select } from '../parts/select.tsx';
+import { MetAgain } from '../products/met-again.tsx';
 import type { World } from '../world.ts';
 import { Cautions } from './cautions.tsx';
 import { ListActions } from './list-actions.tsx';
@@ -61,6 +62,7 @@ export function ListReading({ world, text, facts }: { world: World; text: string
         />
         <ListActions world={world} text={text} facts={told} />
       </Card>
+      {kept && <MetAgain world={world} kept={kept} text={text} facts={told} />}
       <MentionList world={world} reading={reading} decides={weighed?.decides ?? []} />
       <UnknownNames world={world} reading={reading} />
       <Cautions world={world} />

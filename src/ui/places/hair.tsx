@@ -6,11 +6,12 @@ import { pictureFile } from '../charts/picture-file.ts';
 import '../hair/hair.css';
 import { AllowanceCard } from '../hair/allowance-card.tsx';
 import { AvoidList } from '../hair/avoid-list.tsx';
-import { headInUse, keepHead, newHead } from '../hair/head-changes.ts';
+import { keepHead, newHead } from '../hair/head-changes.ts';
 import { HeadPicker } from '../hair/head-picker.tsx';
 import { MoreAbout } from '../hair/more-about.tsx';
 import { Questions } from '../hair/questions.tsx';
 import { StretchTestCard } from '../hair/stretch-test.tsx';
+import { headInUse } from '../heads.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';
@@ -18,7 +19,7 @@ import type { World } from '../world.ts';
 /** A head of hair: three questions, what they come to and why, the picture of it, and the rest when wanted. */
 export function HairPlace({ world }: { world: World }) {
   const { t, remembered } = world;
-  const head = headInUse(world);
+  const head = headInUse(world.remembered);
   // Before the first answer there is no head to keep; the first answer makes one.
   const first = useRef<Head | undefined>(undefined);
   if (!head) first.current ??= newHead(world, t('hair.my-hair'));

@@ -1,5 +1,118 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { type ProductKind, productKinds } from '../../core/product.ts';
+import { Button } from '../parts/button.tsx';
+import { Choice } from '../parts/choice.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { TextField } from '../parts/field.tsx';
+import { Select } from '../parts/select.tsx';
+import { WindowList } from '../parts/window-list.tsx';
+import { AddProduct } from '../products/add-product.tsx';
+import { ProductDetail } from '../products/product-detail.tsx';
+import { ProductRow } from '../products/product-row.tsx';
+import '../products/products.css';
+import { createSearch } from '../products/search.ts';
 import type { World } from '../world.ts';
 
+type Show = 'all' | 'owned' | 'considered';
+
+/** Products on hand and considered: search, add, and one of them opened. `detail` is the id of one to open. */
 export function ProductsPlace({ world }: { world: World }) {
-  return <h2>{world.t('shell.place.products')}</h2>;
+  const { t, remembered, detail } = world;
+  const { products } = remembered;
+  const [opened, setOpened] = useState<string | undefined>(detail === 'add' ? undefined : detail);
+  const [adding, setAdding] = useState(detail === 'add');
+  useEffect(() => {
+    if (detail && detail !== 'add') setOpened(detail);
+  }, [detail]);
+  const [query, setQuery] = useState('');
+  const [show, setShow] = useState<Show>('all');
+  const [kind, setKind] = useState<ProductKind | undefined>();
+  const search = useMemo(() => createSearch(products, t), [products, t]);
+  const open = products.find(({ id }) => id === opened);
+  const owned = products.filter((product) => product.owned).length;
+
+  if (open)
+    return (
+      <>
+        <h2>{t('shell.place.products')}</h2>
+        <ProductDetail key={open.id} world={world} product={open} onClose={() => setOpened(undefined)} />
+      </>
+    );
+  if (adding || products.length === 0)
+    return (
+      <>
+        <h2>{t('shell.place.products')}</h2>
+        {adding ? (
+          <AddProduct
+            world={world}
+            onDone={(id) => {
+              setAdding(false);
+              setOpened(id);
+            }}
+          />
+        ) : (
+          <Empty
+            title={t('products.empty')}
+            actions={
+              <Button look="strong" onClick={() => setAdding(true)}>
+                {t('products.add')}
+              </Button>
+            }
+          >
+            <p>{t('products.empty.what')}</p>
+          </Empty>
+        )}
+      </>
+    );
+  const found = search(query).filter(
+    (product) => (show === 'all' || product.owned === (show === 'owned')) && (!kind || product.kind === kind),
+  );
+  return (
+    <>
+      <h2>{t('shell.place.products')}</h2>
+      <div class="actions">
+        <Button look="strong" onClick={() => setAdding(true)}>
+          {t('products.add')}
+        </Button>
+      </div>
+      <search class="stack">
+        <TextField
+          type="search"
+          label={t('products.search')}
+          hint={t('products.search.hint')}
+          value={query}
+          onInput={setQuery}
+        />
+        <Choice
+          legend={t('products.show')}
+          value={show}
+          onChange={setShow}
+          options={[
+            { value: 'all', label: t('products.show.all', { n: products.length }) },
+            { value: 'owned', label: t('products.show.owned', { n: owned }) },
+            { value: 'considered', label: t('products.show.considered', { n: products.length - owned }) },
+          ]}
+        />
+        <Select
+          label={t('products.kind')}
+          empty={t('products.kind.any')}
+          value={kind}
+          onChange={setKind}
+          options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
+        />
+      </search>
+      <p class="hint" role="status">
+        {found.length === 0 ? t('products.none-found') : t('products.found', { n: found.length })}
+      </p>
+      <WindowList
+        key={`${query}|${show}|${kind}`}
+        items={found}
+        keyOf={({ id }) => id}
+        label={t('products.list')}
+        estimate={96}
+      >
+        {(product) => <ProductRow world={world} product={product} onOpen={setOpened} />}
+      </WindowList>
+    </>
+  );
 }

@@ -1,0 +1,95 @@
+import { useState } from 'preact/hooks';
+import { type ProductFacts, type ProductKind, productKinds } from '../../core/product.ts';
+import { factsOfList } from '../page/facts.ts';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import { Check } from '../parts/choice.tsx';
+import { TextField } from '../parts/field.tsx';
+import { Select } from '../parts/select.tsx';
+import type { World } from '../world.ts';
+import { keep } from './product-changes.ts';
+
+const longest = 40_000; // as long as a text may be to be read at all
+
+/** Adds a product: from the page in view, or by hand with its label typed or pasted. */
+export function AddProduct(props: { world: World; onDone: (id: string | undefined) => void }) {
+  const { world, onDone } = props;
+  const { t, page } = world;
+  const [name, setName] = useState('');
+  const [maker, setMaker] = useState('');
+  const [kind, setKind] = useState<ProductKind | undefined>();
+  const [text, setText] = useState('');
+  const [owned, setOwned] = useState(true);
+  const [tried, setTried] = useState(false);
+  const tooLong = text.length > longest;
+
+  const submit = async (event: Event) => {
+    event.preventDefault();
+    setTried(true);
+    if (!name.trim() || tooLong) return;
+    const facts: ProductFacts = {
+      name: name.trim(),
+      ...(maker.trim() && { maker: maker.trim() }),
+      ...(kind && { kind }),
+    };
+    const id = await keep(world, { facts, text: text.trim() }, owned);
+    if (id) onDone(id);
+  };
+  return (
+    <>
+      {page && page.lists.length > 0 && (
+        <Card title={t('products.new.from-page')}>
+          <ul class="plain-list from-page">
+            {page.lists.map((list) => {
+              const facts = factsOfList(list, page);
+              return (
+                <li key={list.id}>
+                  <span>{facts.name}</span>
+                  <Button
+                    label={t('products.new.keep-what', { name: facts.name })}
+                    onClick={async () => onDone(await keep(world, { facts, text: list.text }))}
+                  >
+                    {t('products.new.keep')}
+                  </Button>
+                </li>
+              );
+            })}
+          </ul>
+        </Card>
+      )}
+      <Card title={t('products.new.title')}>
+        <form class="stack" onSubmit={submit}>
+          <TextField
+            label={t('products.name')}
+            value={name}
+            onInput={setName}
+            error={tried && !name.trim() ? t('products.name.missing') : undefined}
+          />
+          <TextField label={t('products.maker')} value={maker} onInput={setMaker} />
+          <Select
+            label={t('products.kind')}
+            empty={t('products.kind.unknown')}
+            value={kind}
+            onChange={setKind}
+            options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
+          />
+          <TextField
+            label={t('products.label')}
+            hint={t('products.label.hint')}
+            rows={5}
+            value={text}
+            onInput={setText}
+            error={tooLong ? t('products.label.too-long') : undefined}
+          />
+          <Check label={t('products.is-owned')} checked={owned} onChange={setOwned} />
+          <div class="actions">
+            <Button submit look="strong">
+              {t('products.save')}
+            </Button>
+            <Button onClick={() => onDone(undefined)}>{t('products.not-now')}</Button>
+          </div>
+        </form>
+      </Card>
+    </>
+  );
+}

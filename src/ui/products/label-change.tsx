@@ -1,0 +1,59 @@
+import type { Use } from '../../core/entry.ts';
+import { labelDifference } from '../../core/label-difference.ts';
+import type { Mention } from '../../core/reading.ts';
+import { glyphsOf } from '../describe/mark.ts';
+import { Glyph } from '../glyphs/glyph.tsx';
+import type { World } from '../world.ts';
+
+type Props = { world: World; before: string; after: string; use?: Use | undefined };
+
+/**
+ * What changed between two labels of one product: what came and went in a sentence ("Now with hydrolyzed soy
+ * protein"), then name by name, each told by a word and a sign, never by colour alone.
+ */
+export function LabelChange({ world, before, after, use }: Props) {
+  const { t } = world;
+  const [was, is] = [world.reading(before, use), world.reading(after, use)];
+  if (!was || !is) return <p class="hint">{t('panel.reading')}</p>;
+  if (was.refused || is.refused) return <p class="hint">{t('products.change.unread')}</p>;
+  const { added, removed, moved } = labelDifference(was.mentions, is.mentions);
+  const list = new Intl.ListFormat(t.lang, { type: 'conjunction' });
+  const names = (mentions: Mention[]) => list.format(mentions.map(({ raw }) => raw));
+  // Protein and moisture first: they are why labels are read.
+  const telling = (mentions: Mention[]) => {
+    const told = mentions.filter((mention) => glyphsOf(mention).length > 0);
+    return told.length > 0 ? told : mentions;
+  };
+  const rows = [
+    ...added.map((mention) => ({ mention, sign: '+', word: 'added' })),
+    ...removed.map((mention) => ({ mention, sign: '−', word: 'removed' })),
+    ...moved.map(({ mention, up }) => ({ mention, sign: up ? '↑' : '↓', word: up ? 'up' : 'down' })),
+  ];
+  return (
+    <div class="stack label-change">
+      {added.length > 0 && <p>{t('products.change.with', { names: names(telling(added)) })}</p>}
+      {removed.length > 0 && <p>{t('products.change.without', { names: names(telling(removed)) })}</p>}
+      {added.length + removed.length === 0 && (
+        <p>{t(moved.length > 0 ? 'products.change.order' : 'products.change.none')}</p>
+      )}
+      {rows.length > 0 && (
+        <ul class="plain-list changes">
+          {rows.map(({ mention, sign, word }) => (
+            <li key={word + mention.raw} class={word}>
+              <span class="sign" aria-hidden="true">
+                {sign}
+              </span>
+              <span>
+                {mention.raw}{' '}
+                {glyphsOf(mention).map((name) => (
+                  <Glyph key={name} name={name} ground="var(--raised)" />
+                ))}
+              </span>
+              <span class="hint">{t(`products.change.${word}`)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,99 @@
+import { useState } from 'preact/hooks';
+import type { LabelText, Product } from '../../core/product.ts';
+import { plainLabel } from '../../core/same-product.ts';
+import { sumsOf } from '../describe/strip.ts';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
+import { TextField } from '../parts/field.tsx';
+import type { World } from '../world.ts';
+import { LabelChange } from './label-change.tsx';
+import { dayWords, shopOf } from './price.ts';
+
+const seen = ({ t }: World, { url, seen: when }: LabelText) =>
+  url
+    ? t('products.label.seen-at', { date: dayWords(t, when), shop: shopOf(url) })
+    : t('products.label.typed', { date: dayWords(t, when) });
+
+/** The newest label with its reading, what changed from the one before, and every earlier one. */
+export function LabelHistory(props: { world: World; product: Product; onKeep: (product: Product) => void }) {
+  const { world, product, onKeep } = props;
+  const { t } = world;
+  const [now, before] = product.labels;
+  const reading = now && world.reading(now.text, product.use);
+  return (
+    <Card title={t('products.label.now')}>
+      {now ? (
+        <>
+          <p class="hint">{seen(world, now)}</p>
+          {reading && <p>{sumsOf(reading, t)}</p>}
+          <p class="label-text">{now.text}</p>
+        </>
+      ) : (
+        <p>{t('products.no-label')}</p>
+      )}
+      {now && before && (
+        <section class="stack">
+          <h4>{t('products.change.since', { date: dayWords(t, before.seen) })}</h4>
+          <LabelChange world={world} before={before.text} after={now.text} use={product.use} />
+        </section>
+      )}
+      {before && (
+        <Disclosure summary={t('products.label.earlier', { n: product.labels.length - 1 })}>
+          {product.labels.slice(1).map((label, i) => {
+            const older = product.labels[i + 2];
+            return (
+              <section class="stack earlier" key={label.seen + label.text}>
+                <p class="hint">{seen(world, label)}</p>
+                <p class="label-text">{label.text}</p>
+                {older && (
+                  <LabelChange world={world} before={older.text} after={label.text} use={product.use} />
+                )}
+              </section>
+            );
+          })}
+        </Disclosure>
+      )}
+      <NewLabel world={world} product={product} onKeep={onKeep} />
+    </Card>
+  );
+}
+
+function NewLabel(props: { world: World; product: Product; onKeep: (product: Product) => void }) {
+  const { world, product, onKeep } = props;
+  const { t } = world;
+  const [text, setText] = useState('');
+  const [error, setError] = useState<string | undefined>();
+  const first = product.labels.length === 0;
+  const add = (event: Event) => {
+    event.preventDefault();
+    const written = text.trim();
+    if (!written) return;
+    if (product.labels[0] && plainLabel(product.labels[0].text) === plainLabel(written))
+      return setError(t('products.label.same'));
+    const labels = product.labels.filter((label) => plainLabel(label.text) !== plainLabel(written));
+    onKeep({ ...product, labels: [{ text: written, seen: world.now?.() ?? world.today }, ...labels] });
+    if (!first) world.say(t('products.label.added'), true);
+    setText('');
+  };
+  return (
+    <Disclosure summary={t(first ? 'products.label.add' : 'products.label.new')} open={first}>
+      <form class="stack" onSubmit={add}>
+        <TextField
+          label={t(first ? 'products.label' : 'products.label.new.field')}
+          hint={t('products.label.hint')}
+          rows={4}
+          value={text}
+          error={error}
+          onInput={(value) => {
+            setText(value);
+            setError(undefined);
+          }}
+        />
+        <div class="actions">
+          <Button submit>{t('products.save')}</Button>
+        </div>
+      </form>
+    </Disclosure>
+  );
+}

@@ -1,0 +1,29 @@
+import type { Product, ProductFacts } from '../../core/product.ts';
+import { keepMet } from '../../core/same-product.ts';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import type { World } from '../world.ts';
+import { LabelChange } from './label-change.tsx';
+import { dayWords } from './price.ts';
+import { keep } from './product-changes.ts';
+import './products.css';
+
+/** A kept product met again with another label: what changed, and a press that keeps both. Else nothing. */
+export function MetAgain(props: { world: World; kept: Product; text: string; facts: ProductFacts }) {
+  const { world, kept, text, facts } = props;
+  const { t } = world;
+  const [label] = kept.labels;
+  const now = world.now?.() ?? world.today;
+  if (!label || keepMet([kept], { facts, text, now }, kept.id).happened !== 'label-changed') return null;
+  return (
+    <Card
+      over={t('products.change.since', { date: dayWords(t, label.seen) })}
+      title={t('products.change.met')}
+    >
+      <LabelChange world={world} before={label.text} after={text} use={kept.use} />
+      <div class="actions">
+        <Button onClick={() => void keep(world, { facts, text })}>{t('products.change.keep')}</Button>
+      </div>
+    </Card>
+  );
+}

@@ -1,0 +1,52 @@
+import { type Product, type ProductSource, pricePer100 } from '../../core/product.ts';
+import type { Translate } from '../words/index.ts';
+
+const money = (lang: string, price: number, currency: string | undefined) => {
+  try {
+    return new Intl.NumberFormat(lang, currency ? { style: 'currency', currency } : {}).format(price);
+  } catch {
+    return `${price} ${currency}`; // a page may print any three letters as its currency
+  }
+};
+
+/** "€14.00 · €7.00 for 100 ml": what a source asks, and for how much; undefined where it says no price. */
+export function priceWords(
+  t: Translate,
+  product: Pick<Product, 'size' | 'sizeUnit'>,
+  source: Pick<ProductSource, 'price' | 'currency' | 'size' | 'sizeUnit'>,
+): string | undefined {
+  if (source.price === undefined) return undefined;
+  const { size, sizeUnit = 'ml' } = source.size === undefined ? product : source;
+  const per = pricePer100({ price: source.price, ...(size !== undefined && { size }) });
+  const price = money(t.lang, source.price, source.currency);
+  if (per === undefined) return price;
+  return `${price} · ${t('products.per-100', { price: money(t.lang, per, source.currency), unit: sizeUnit })}`;
+}
+
+/** The cheapest source for its amount, else the first with a price. Prices in other currencies are not compared. */
+export function bestSource(product: Product): ProductSource | undefined {
+  const priced = product.sources.filter(({ price }) => price !== undefined);
+  const [first] = priced;
+  const per = (source: ProductSource) => {
+    const size = source.size ?? product.size;
+    return pricePer100({ ...source, ...(size !== undefined && { size }) }) ?? Number.POSITIVE_INFINITY;
+  };
+  return priced.filter(({ currency }) => currency === first?.currency).toSorted((a, b) => per(a) - per(b))[0];
+}
+
+/** "200 ml" in the reader's own digits. */
+export const sizeWords = (t: Translate, { size, sizeUnit }: Pick<Product, 'size' | 'sizeUnit'>) =>
+  size === undefined ? undefined : `${new Intl.NumberFormat(t.lang).format(size)} ${sizeUnit ?? 'ml'}`;
+
+/** A day as people write it. */
+export const dayWords = (t: Translate, iso: string) =>
+  new Intl.DateTimeFormat(t.lang, { dateStyle: 'medium' }).format(new Date(iso));
+
+/** Host of a page, without www. */
+export function shopOf(url: string): string {
+  try {
+    return new URL(url).host.replace(/^www\./, '');
+  } catch {
+    return url;
+  }
+}

@@ -1,0 +1,205 @@
+import { useState } from 'preact/hooks';
+import type { Use } from '../../core/entry.ts';
+import { type Product, productKinds, usualUse } from '../../core/product.ts';
+import { isSameProduct } from '../../core/same-product.ts';
+import { headInUse } from '../heads.ts';
+import { Verdict } from '../page/verdict.tsx';
+import { weigh } from '../page/weigh.ts';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import { Check, Choice } from '../parts/choice.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
+import { NumberField } from '../parts/field.tsx';
+import { KeptText } from '../parts/kept-text.tsx';
+import { Select } from '../parts/select.tsx';
+import type { World } from '../world.ts';
+import { LabelHistory } from './label-history.tsx';
+import { dayWords, priceWords, shopOf } from './price.ts';
+import { merging, removing } from './product-changes.ts';
+import { factsOf } from './product-row.tsx';
+
+type Props = { world: World; product: Product; onClose: () => void };
+
+/** All that is kept of one product; kind, use and the rest can be corrected. */
+export function ProductDetail({ world, product, onClose }: Props) {
+  const { t, remembered } = world;
+  const keep = (changed: Product) => void world.change({ do: 'put', thing: 'products', value: changed });
+  const [label] = product.labels;
+  const reading = label && world.reading(label.text, product.use);
+  const head = headInUse(remembered);
+  const remove = async () => {
+    if (!(await world.change(...removing(world, product.id))).ok) return;
+    world.say(t('products.removed', { name: product.name }), true);
+    onClose();
+  };
+  const used = remembered.routines.filter(({ steps }) => steps.some((step) => step.product === product.id));
+  return (
+    <>
+      <div class="actions">
+        <Button look="quiet" onClick={onClose}>
+          ← {t('products.back')}
+        </Button>
+      </div>
+      <Card over={factsOf(world, product)} title={product.name}>
+        {reading && !reading.refused && (
+          <Verdict
+            world={world}
+            reading={reading}
+            weighed={head && weigh(world, head, reading, product.kind, product.use)}
+          />
+        )}
+        <Check
+          label={t('products.is-owned')}
+          checked={product.owned}
+          onChange={(owned) => keep({ ...product, owned })}
+        />
+        <KeptText
+          key={`${product.id}-notes`}
+          label={t('products.notes')}
+          hint={t('products.notes.hint')}
+          rows={2}
+          value={product.notes}
+          onKeep={(notes) => keep({ ...product, notes })}
+        />
+      </Card>
+      <LabelHistory world={world} product={product} onKeep={keep} />
+      <Sources world={world} product={product} />
+      <Corrections key={product.id} world={world} product={product} onKeep={keep} />
+      <Merge world={world} product={product} />
+      <div class="actions">
+        <Button look="quiet" label={t('products.remove-what', { name: product.name })} onClick={remove}>
+          {t('products.remove')}
+        </Button>
+        {used.length > 0 && <span class="hint">{t('products.remove.used', { n: used.length })}</span>}
+      </div>
+    </>
+  );
+}
+
+function Sources({ world: { t }, product }: { world: World; product: Product }) {
+  return (
+    <Card title={t('products.sources')}>
+      {product.sources.length === 0 ? (
+        <p class="hint">{t('products.sources.none')}</p>
+      ) : (
+        <ul class="plain-list sources">
+          {product.sources.map((source) => (
+            <li key={source.url + (source.variant ?? '')}>
+              {/^https?:/.test(source.url) ? (
+                <a href={source.url} target="_blank" rel="noreferrer">
+                  {shopOf(source.url)}
+                </a>
+              ) : (
+                shopOf(source.url)
+              )}
+              {source.variant && <span> · {source.variant}</span>}
+              <span class="hint">
+                {[priceWords(t, product, source), dayWords(t, source.seen)].filter(Boolean).join(' · ')}
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+    </Card>
+  );
+}
+
+type Corrected = { world: World; product: Product; onKeep: (product: Product) => void };
+
+function Corrections({ world: { t }, product, onKeep }: Corrected) {
+  const without = (name: 'kind' | 'use' | 'size' | 'maker') => {
+    const { [name]: _, ...rest } = product;
+    return rest;
+  };
+  const [size, setSize] = useState(product.size);
+  const keepSize = () => {
+    if (size !== product.size) onKeep(size === undefined ? without('size') : { ...product, size });
+  };
+  return (
+    <Disclosure summary={t('products.correct')}>
+      <KeptText
+        label={t('products.name')}
+        value={product.name}
+        onKeep={(name) => name && onKeep({ ...product, name })}
+      />
+      <KeptText
+        label={t('products.maker')}
+        value={product.maker ?? ''}
+        onKeep={(maker) => onKeep(maker ? { ...product, maker } : without('maker'))}
+      />
+      <Select
+        label={t('products.kind')}
+        empty={t('products.kind.unknown')}
+        value={product.kind}
+        onChange={(kind) => onKeep(kind ? { ...product, kind, use: usualUse[kind] } : without('kind'))}
+        options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
+      />
+      <Choice<Use | 'unknown'>
+        legend={t('products.use')}
+        value={product.use ?? 'unknown'}
+        onChange={(use) => onKeep(use === 'unknown' ? without('use') : { ...product, use })}
+        options={(['unknown', 'leave-on', 'rinse-off'] as const).map((value) => ({
+          value,
+          label: t(`products.use.${value}`),
+        }))}
+      />
+      <div onFocusOut={keepSize}>
+        <NumberField
+          label={t('products.size')}
+          unit={product.sizeUnit ?? 'ml'}
+          min={0.1}
+          max={20_000}
+          wrong={t('products.size.wrong', { min: 0.1, max: 20_000 })}
+          value={size}
+          onNumber={setSize}
+        />
+      </div>
+      <Choice
+        legend={t('products.size.unit')}
+        value={product.sizeUnit ?? 'ml'}
+        onChange={(sizeUnit) => onKeep({ ...product, sizeUnit })}
+        options={(['ml', 'g'] as const).map((value) => ({ value, label: value }))}
+      />
+    </Disclosure>
+  );
+}
+
+/** Two entries that are one product: likely ones first. */
+function Merge({ world, product }: { world: World; product: Product }) {
+  const { t, remembered } = world;
+  const [other, setOther] = useState<string | undefined>();
+  const chosen = remembered.products.find(({ id }) => id === other);
+  const others = remembered.products
+    .filter(({ id }) => id !== product.id)
+    .map((each) => ({
+      each,
+      likely: isSameProduct(product, { facts: each, text: each.labels[0]?.text ?? '' }),
+    }))
+    .toSorted((a, b) => Number(b.likely) - Number(a.likely) || (a.each.name < b.each.name ? -1 : 1));
+  if (others.length === 0) return null;
+  const merge = async () => {
+    if (!chosen || !(await world.change(...merging(world, product, chosen))).ok) return;
+    setOther(undefined);
+    world.say(t('products.merged', { name: product.name, other: chosen.name }), true);
+  };
+  return (
+    <Disclosure summary={t('products.merge')}>
+      <Select
+        label={t('products.merge')}
+        empty={t('products.merge.choose')}
+        hint={t('products.merge.hint', { name: product.name })}
+        value={other}
+        onChange={setOther}
+        options={others.map(({ each: { id, name, maker } }) => ({
+          value: id,
+          label: [name, maker].filter(Boolean).join(' · '),
+        }))}
+      />
+      <div class="actions">
+        <Button disabled={!chosen} onClick={merge}>
+          {t('products.merge.do')}
+        </Button>
+      </div>
+    </Disclosure>
+  );
+}
