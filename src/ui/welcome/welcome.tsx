@@ -1,8 +1,9 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Head } from '../../core/head.ts';
 import '../hair/hair.css';
-import { headInUse, keepHead, newHead } from '../hair/head-changes.ts';
+import { keepHead, newHead } from '../hair/head-changes.ts';
 import { Questions } from '../hair/questions.tsx';
+import { headInUse } from '../heads.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
@@ -124,7 +125,7 @@ function Where({ world }: { world: World }) {
 
 function Hair({ world }: { world: World }) {
   const { t } = world;
-  const head = headInUse(world);
+  const head = headInUse(world.remembered);
   // Before the first answer there is no head to keep; the first answer makes one.
   const first = useRef<Head | undefined>(undefined);
   if (!head) first.current ??= newHead(world, t('hair.my-hair'));
