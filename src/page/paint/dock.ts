@@ -95,6 +95,7 @@ export function dock(
   };
 
   function update() {
+    if (!strip.isConnected) return;
     const held = strip.matches(':focus-within');
     const views = painted.map((list) => inView(win, list.element));
     const best = views.indexOf(Math.max(...views));
@@ -182,8 +183,8 @@ export function dock(
 
 /** Height of an element that is in view, 0 where it is out of view, hidden or printed nowhere. */
 function inView(win: Window, element: Element | undefined): number {
-  const at = element?.getBoundingClientRect();
-  if (!at || at.width === 0) return 0;
+  const at = element?.checkVisibility({ visibilityProperty: true }) && element.getBoundingClientRect();
+  if (!at) return 0;
   return Math.max(0, Math.min(at.bottom, win.innerHeight) - Math.max(at.top, 0));
 }
 

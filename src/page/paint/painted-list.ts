@@ -25,6 +25,7 @@ export type PaintedList = {
   undo(): void;
 };
 
+const nowhere: Measured = { fragments: [], spot: undefined };
 const sizes = { small: 0.62, medium: 0.74, large: 0.92 };
 
 /** Underlines the names of one list and sets a glyph by each. */
@@ -112,7 +113,9 @@ export function paintList(
       const { scale } = host.frame();
       if (!now) return;
       measuredAt = { x: now.left, y: now.top };
-      for (const name of names) name.at = ruler.measure(name.points);
+      // In a closed accordion letters may have boxes and still not be shown.
+      const shown = letters.element?.checkVisibility({ visibilityProperty: true, opacityProperty: true });
+      for (const name of names) name.at = shown ? ruler.measure(name.points) : nowhere;
       for (const { button, at, index } of names) {
         const last = at.fragments.at(-1);
         button.hidden = last === undefined;
