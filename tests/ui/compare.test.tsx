@@ -102,9 +102,7 @@ describe('the place', () => {
         (th) => th.textContent,
       ),
     ).toEqual(['Cream', 'Passing Gel']);
-    await act(async () =>
-      (document.querySelector('[aria-label="Pin Passing Gel while you browse"]') as HTMLElement).click(),
-    );
+    await act(async () => (document.querySelector('[aria-label="Pin: Passing Gel"]') as HTMLElement).click());
     expect(told.changes[0]).toMatchObject({
       do: 'set',
       settings: { pinned: [expect.any(String), expect.stringContaining('Passing Gel')] },

@@ -45,15 +45,15 @@ describe('sites', () => {
   it('an allowed shop is withdrawn by name', async () => {
     const gone: string[] = [];
     await draw({ reach: { ...reach, withdraw: async (what) => gone.push(what) > 0 } });
-    await act(async () => button('Stop reading a.example by itself').click());
+    await act(async () => button('Stop: a.example').click());
     expect(gone).toEqual(['https://a.example']);
   });
   it('a paused shop is taken up again; what it was taught stays', async () => {
     const site = { origin: 'https://b.example', paused: true, notLists: ['x'], listsAt: [] };
     const told = await draw({ reach, remembered: { ...nothing, sites: [site] } });
-    await act(async () => button('Read b.example again').click());
+    await act(async () => button('Read this shop again: b.example').click());
     expect(told.changes).toEqual([{ do: 'put', thing: 'sites', value: { ...site, paused: false } }]);
-    await act(async () => button('Forget what you said about lists on b.example').click());
+    await act(async () => button('Forget that: b.example').click());
     expect(told.changes[1]).toEqual({ do: 'put', thing: 'sites', value: { ...site, notLists: [] } });
   });
 });
@@ -83,7 +83,7 @@ describe('choices', () => {
   });
   it('a name read as another has a way back', async () => {
     const told = await draw({ remembered: { ...nothing, readAs: { Glycerine: 'Glycerin' } } });
-    await act(async () => button('Stop reading Glycerine as another name').click());
+    await act(async () => button('Stop: Glycerine').click());
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine', name: null }]);
   });
 });

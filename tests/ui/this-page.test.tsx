@@ -120,7 +120,7 @@ describe('a name that is not known', () => {
     await act(async () => {});
     expect(document.querySelector('.unknown-name')?.textContent).toBe('Glycerine Extra');
     expect(told.changes).toEqual([]);
-    await press('Read Glycerine Extra as Glycerin');
+    await press('Read as Glycerin: Glycerine Extra');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: 'Glycerin' }]);
     expect(told.said[0]).toMatch('Glycerine Extra is now read as Glycerin');
   });
@@ -128,7 +128,7 @@ describe('a name that is not known', () => {
     const remembered = { ...nothing, readAs: { 'Glycerine Extra': 'Glycerin' } };
     const told = await draw({ page: gel, remembered });
     expect(words()).toContain('Glycerine Extra is read as Glycerin, as you said.');
-    await press('Stop reading Glycerine Extra as another name');
+    await press('Stop: Glycerine Extra');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: null }]);
   });
 });

@@ -6,17 +6,31 @@ import type { World } from '../world.ts';
 import { type Aligned, align, split } from './align.ts';
 import { Row, Rows } from './table.tsx';
 
-/** Names aligned by what they are: what only one has, what some have, what all have. */
-export function AlignedNames(props: {
-  world: World;
-  names: readonly string[];
-  readings: readonly (Reading | undefined)[];
-}) {
-  const { world, names, readings } = props;
+type Sides = { world: World; names: readonly string[]; readings: readonly (Reading | undefined)[] };
+
+/** A name that only one product has: what it is and how much of it there may be. */
+function OnlyHere({ world, reading, index }: { world: World; reading: Reading | undefined; index: number }) {
   const { t } = world;
-  const groups = split(align(readings), names.length);
-  const Names = ({ rows, columns }: { rows: readonly Aligned[]; columns: readonly number[] }) => (
-    <Rows columns={columns.map((column) => names[column] ?? '')}>
+  const mention = reading?.mentions[index];
+  if (!mention) return null;
+  return (
+    <li>
+      <span class="mention-name">
+        {mention.found.how === 'none' ? mention.raw : mention.found.name} <Glyphs mention={mention} />
+      </span>
+      <span class="mention-share">
+        <ShareBar t={t} share={mention.share} hue={hueOf(mention)} silent />
+        <span>{t('compare.place', { place: index + 1, share: rangeWords(mention.share, t) })}</span>
+      </span>
+    </li>
+  );
+}
+
+/** Names that several have, each product's place and share side by side. */
+function Shared({ world, names, readings, rows }: Sides & { rows: readonly Aligned[] }) {
+  const { t } = world;
+  return (
+    <Rows columns={names}>
       {rows.map((row) => {
         const first = row.at.findIndex((place) => place !== undefined);
         const mention = readings[first]?.mentions[row.at[first] ?? 0];
@@ -28,8 +42,7 @@ export function AlignedNames(props: {
                 {row.name} {mention && <Glyphs mention={mention} />}
               </>
             }
-            cells={columns.map((column) => {
-              const index = row.at[column];
+            cells={row.at.map((index, column) => {
               const here = index === undefined ? undefined : readings[column]?.mentions[index];
               if (!here || index === undefined) return <span class="none">{t('compare.not-on-it')}</span>;
               return (
@@ -46,7 +59,13 @@ export function AlignedNames(props: {
       })}
     </Rows>
   );
-  const everyColumn = names.map((_, column) => column);
+}
+
+/** Names aligned by what they are: what only one has, what some have, what all have. */
+export function AlignedNames(props: Sides) {
+  const { world, names, readings } = props;
+  const { t } = world;
+  const groups = split(align(readings), names.length);
   return (
     <section class="stack">
       <h3>{t('compare.names.title')}</h3>
@@ -57,13 +76,22 @@ export function AlignedNames(props: {
             open
             summary={t('compare.only', { name: names[column] ?? '', n: rows.length })}
           >
-            <Names rows={rows} columns={[column]} />
+            <ul class="plain-list only">
+              {rows.map((row) => (
+                <OnlyHere
+                  key={row.name}
+                  world={world}
+                  reading={readings[column]}
+                  index={row.at[column] ?? 0}
+                />
+              ))}
+            </ul>
           </Disclosure>
         ),
       )}
       {groups.some.length > 0 && (
         <Disclosure open summary={t('compare.some', { n: groups.some.length })}>
-          <Names rows={groups.some} columns={everyColumn} />
+          <Shared {...props} rows={groups.some} />
         </Disclosure>
       )}
       {groups.all.length > 0 && (
@@ -75,7 +103,7 @@ export function AlignedNames(props: {
               : t('compare.all', { n: groups.all.length })
           }
         >
-          <Names rows={groups.all} columns={everyColumn} />
+          <Shared {...props} rows={groups.all} />
         </Disclosure>
       )}
     </section>

@@ -52,7 +52,7 @@ export function UnknownNames({ world, reading }: { world: World; reading: Readin
                 {close[printed]?.map((name) => (
                   <Button
                     key={name}
-                    label={t('panel.read-as.label', { printed, name })}
+                    label={`${t('panel.read-as')} ${name}: ${printed}`}
                     onClick={() => readAs(printed, name)}
                   >
                     {name}
@@ -71,7 +71,7 @@ export function UnknownNames({ world, reading }: { world: World; reading: Readin
             </span>
             <Button
               look="quiet"
-              label={t('panel.read-as.drop-label', { printed: raw })}
+              label={`${t('panel.read-as.drop')}: ${raw}`}
               onClick={() => readAs(raw, null)}
             >
               {t('panel.read-as.drop')}

@@ -82,7 +82,7 @@ export function ComparePlace({ world }: { world: World }) {
                     {pins.includes(product.pin) ? (
                       <Button
                         look="quiet"
-                        label={t('compare.unpin-label', { name: product.name })}
+                        label={`${t('compare.unpin')}: ${product.name}`}
                         onClick={() => unpin(product)}
                       >
                         {t('compare.unpin')}
@@ -90,7 +90,7 @@ export function ComparePlace({ world }: { world: World }) {
                     ) : (
                       <Button
                         look="quiet"
-                        label={t('compare.pin-label', { name: product.name })}
+                        label={`${t('compare.pin')}: ${product.name}`}
                         onClick={() => pin([...pins, product.pin])}
                       >
                         {t('compare.pin')}

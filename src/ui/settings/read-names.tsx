@@ -15,7 +15,7 @@ export function ReadNames({ world }: { world: World }) {
             <span>{t('settings.read-as.row', { printed, name })}</span>
             <Button
               look="quiet"
-              label={t('panel.read-as.drop-label', { printed })}
+              label={`${t('panel.read-as.drop')}: ${printed}`}
               onClick={async () => {
                 const { ok } = await world.change({ do: 'read-as', printed, name: null });
                 if (ok) world.say(t('panel.read-as.dropped', { printed }), true);

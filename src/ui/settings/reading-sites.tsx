@@ -56,7 +56,6 @@ export function ReadingSites({ world }: { world: World }) {
         none={t('settings.sites.allowed-none')}
         origins={origins}
         word={t('settings.sites.withdraw')}
-        label={(host) => t('settings.sites.withdraw-label', { host })}
         onPress={(origin) =>
           void reach?.withdraw(origin).then((done) => {
             world.say(t(done ? 'settings.sites.withdrawn' : 'panel.reach.refused', { host: hostOf(origin) }));
@@ -68,7 +67,6 @@ export function ReadingSites({ world }: { world: World }) {
         none={t('settings.sites.paused-none')}
         origins={paused.map(({ origin }) => origin)}
         word={t('panel.reach.resume')}
-        label={(host) => t('settings.sites.resume-label', { host })}
         onPress={(origin) => void put(origin, { paused: false }, 'panel.reach.resumed')}
       />
       {taught.length > 0 && (
@@ -76,7 +74,6 @@ export function ReadingSites({ world }: { world: World }) {
           title={t('settings.sites.taught')}
           origins={taught.map(({ origin }) => origin)}
           word={t('settings.sites.unlearn')}
-          label={(host) => t('settings.sites.unlearn-label', { host })}
           onPress={(origin) => void put(origin, { notLists: [], listsAt: [] }, 'settings.sites.unlearnt')}
         />
       )}
@@ -89,7 +86,6 @@ function Sites(props: {
   none?: string;
   origins: readonly string[];
   word: string;
-  label: (host: string) => string;
   onPress: (origin: string) => void;
 }) {
   return (
@@ -100,7 +96,11 @@ function Sites(props: {
         {props.origins.map((origin) => (
           <li key={origin} class="with-button">
             <span>{hostOf(origin)}</span>
-            <Button look="quiet" label={props.label(hostOf(origin))} onClick={() => props.onPress(origin)}>
+            <Button
+              look="quiet"
+              label={`${props.word}: ${hostOf(origin)}`}
+              onClick={() => props.onPress(origin)}
+            >
               {props.word}
             </Button>
           </li>

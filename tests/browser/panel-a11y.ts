@@ -1,0 +1,69 @@
+// WCAG 2.2 AA by axe-core: no violation on any view of the built extension, in both schemes.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { root } from '../run/steps.ts';
+import { type Harness, openShop, until } from './harness.ts';
+import { look, places, seed, tabOf } from './views.ts';
+
+const axe = readFileSync(join(root, 'node_modules/axe-core/axe.min.js'), 'utf8');
+let shop: Harness;
+let panel: Page;
+let tab = -1;
+beforeAll(async () => {
+  shop = await openShop();
+  const shown = await shop.open('/goods/heavy-weather-mask');
+  await until(
+    () => shop.badge(shown),
+    (text) => text !== '',
+  );
+  tab = await tabOf(shop, shown);
+  panel = await shop.panelPage();
+  await panel.setViewportSize({ width: 320, height: 800 });
+});
+afterAll(() => shop.close());
+
+type Violation = { id: string; nodes: { target: string[]; failureSummary?: string }[] };
+type Axe = { run(where: Document, options: object): Promise<{ violations: Violation[] }> };
+
+/** What axe finds against WCAG 2.0–2.2 A and AA and its best practices, one line a node. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const found = await page.evaluate(async () => {
+    for (const each of document.querySelectorAll('details')) each.open = true;
+    const { axe } = globalThis as unknown as { axe: Axe };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    return (await axe.run(document, { runOnly: tags, resultTypes: ['violations'] })).violations;
+  });
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary ?? ''}`),
+  );
+}
+
+describe.each(['light', 'dark'] as const)('%s', (colorScheme) => {
+  describe.each(['empty', 'many', 'long'] as const)('%s', (state) => {
+    beforeAll(async () => {
+      await panel.emulateMedia({ colorScheme });
+      await seed(panel, state);
+    });
+    it.each(places)('%s', async (place) => {
+      await look(shop, panel, place, state === 'empty' ? -1 : tab);
+      expect(await violations(panel)).toEqual([]);
+    });
+  });
+  it('welcome', async () => {
+    await seed(panel, 'empty');
+    await panel.goto(`chrome-extension://${shop.id}/welcome.html`);
+    await panel.waitForSelector('.painted');
+    expect(await violations(panel)).toEqual([]);
+  });
+});
+
+it('axe would have found a fault', async () => {
+  await look(shop, panel, 'page');
+  await panel.evaluate(() => {
+    document.querySelector('main')!.append(document.createElement('button'));
+  });
+  expect(await violations(panel)).toEqual([expect.stringContaining('button-name')]);
+});

@@ -1,0 +1,42 @@
+// The panel's views in the built extension, in any state: for the gallery, the accessibility checks and the bench.
+import type { Page } from 'playwright-core';
+import type { Change } from '../../src/store/remembered.ts';
+import type { PlaceName } from '../../src/ui/world.ts';
+import type { Harness } from './harness.ts';
+import { type SeedName, seeds } from './seeds.ts';
+
+export const places: PlaceName[] = ['page', 'compare', 'routine', 'products', 'log', 'hair', 'settings'];
+
+/** Asks the background as the panel does, from a page of the extension. */
+export const asks = (page: Page, name: string, request: unknown = null) =>
+  page.evaluate(
+    (message) => chrome.runtime.sendMessage(message) as Promise<{ ok: boolean; value?: unknown }>,
+    { strandline: name, request },
+  );
+
+/** Forgets everything and brings the store to a state, through the one writer. Throws where that is refused. */
+export async function seed(page: Page, state: SeedName, more: Change[] = []) {
+  await asks(page, 'forget');
+  const changes = [...seeds[state], ...more];
+  if (changes.length === 0) return;
+  const answered = await asks(page, 'change', changes);
+  const outcome = answered.value as { ok: boolean; reason?: string } | undefined;
+  if (!outcome?.ok) throw new Error(`seed ${state}: ${JSON.stringify(answered)}`);
+}
+
+/** The id of the tab that shows a page. */
+export const tabOf = async (shop: Harness, page: Page): Promise<number> =>
+  (await shop.worker()).evaluate(
+    async (url) => (await chrome.tabs.query({})).find((tab) => tab.url === url)?.id ?? -1,
+    page.url(),
+  );
+
+/** Goes to a place of the panel, looking at a tab, and waits until nothing is being read. */
+export async function look(shop: Harness, page: Page, place: PlaceName, tab = -1) {
+  // A new document each time, whatever stood there.
+  await page.goto('about:blank');
+  await page.goto(`chrome-extension://${shop.id}/sidepanel.html?tab=${tab}#${place}`);
+  await page.waitForSelector(`#tab-${place}[aria-selected=true]`);
+  await page.waitForFunction(() => !/Reading…|\[Réàd/.test(document.body.textContent ?? ''));
+  await page.waitForTimeout(80);
+}
