@@ -21,6 +21,7 @@ const flags = [
   '--disable-component-update',
   '--disable-sync',
   '--enable-unsafe-extension-debugging',
+  '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost',
 ];
 
 export type Opened = {

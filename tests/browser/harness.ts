@@ -1,7 +1,7 @@
 // What every end-to-end test needs: a real Chromium with the built extension, and the invented shop.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Frame, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { ask as askOver, type MessageName, type Messages } from '../../src/messages.ts';
 import { root } from '../run/steps.ts';
 import { serveStore } from '../store/serve.ts';
@@ -32,13 +32,14 @@ export async function openShop(options: Options = {}) {
     return page;
   };
 
-  /** The toolbar badge of the tab that shows the page. */
-  const badge = async (page: Page): Promise<string> =>
-    (await worker()).evaluate(async (url) => {
-      const tabs = await chrome.tabs.query({});
-      const at = tabs.find((tab) => tab.url === url);
-      return at?.id === undefined ? '' : chrome.action.getBadgeText({ tabId: at.id });
-    }, page.url());
+  /** The toolbar badge of the page, brought to front. */
+  const badge = async (page: Page): Promise<string> => {
+    await page.bringToFront();
+    return (await worker()).evaluate(async () => {
+      const [tab] = await chrome.tabs.query({ active: true });
+      return tab?.id === undefined ? '' : chrome.action.getBadgeText({ tabId: tab.id });
+    });
+  };
 
   let asker: Page | undefined;
   /** Asks the background as a view of the extension does. */
@@ -70,6 +71,16 @@ export async function openShop(options: Options = {}) {
       const page = await context.newPage();
       await page.goto(`chrome-extension://${id}/${path}`);
       return page;
+    },
+    /** The panel as a whole page, held to the tab that shows this page of the shop. */
+    panelFor: async (page: Page, place = 'page'): Promise<Page> => {
+      const tab = await (await worker()).evaluate(
+        async (url) => (await chrome.tabs.query({})).find((each) => each.url === url)?.id,
+        page.url(),
+      );
+      const panel = await context.newPage();
+      await panel.goto(`chrome-extension://${id}/sidepanel.html?tab=${tab}#${place}`);
+      return panel;
     },
     /** Stops the background's worker as the browser would; the next message wakes it. */
     killWorker: async () => {
@@ -109,7 +120,7 @@ export async function openShop(options: Options = {}) {
 export type Painted = { lines: Record<string, string[]>; strip: string };
 
 /** Reads what is painted in a page or frame. Lines are `free`, `small`, `large`, `bearing`, `moisture`. */
-export const painted = (page: Page | Frame): Promise<Painted> =>
+export const painted = (page: { evaluate<T>(read: () => T): Promise<T> }): Promise<Painted> =>
   page.evaluate(() => {
     const lines: Record<string, string[]> = {};
     for (const [name, highlight] of CSS.highlights)

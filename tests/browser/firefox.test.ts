@@ -1,0 +1,72 @@
+// The three moments in a real Firefox, driven by WebDriver BiDi.
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findFirefox } from '../run/browsers.ts';
+import { root } from '../run/steps.ts';
+import { expected } from '../store/expected.ts';
+import { type Store, serveStore } from '../store/serve.ts';
+import { badgeFor, underlined } from './counted.ts';
+import { openFirefox } from './firefox.ts';
+import { painted, proteinLetters, until } from './harness.ts';
+
+const screens = join(root, '.output', 'screens');
+const keep = async (page: Page, name: string) => {
+  mkdirSync(screens, { recursive: true });
+  await page.screenshot({ path: join(screens, `firefox-${name}.png`) });
+};
+
+let store: Store;
+beforeAll(async () => {
+  store = await serveStore();
+});
+afterAll(() => store.close());
+
+describe.skipIf(!findFirefox())('Firefox', () => {
+  describe('with the pages of localhost granted', () => {
+    let firefox: Awaited<ReturnType<typeof openFirefox>>;
+    beforeAll(async () => {
+      firefox = await openFirefox('localhost');
+    });
+    afterAll(() => firefox.close());
+
+    it.each(['oakum-protein-treatment', 'low-tide-deep-conditioner', 'soapwort-gentle-cleanser'])(
+      'browse: %s',
+      async (id) => {
+        const page = await firefox.open(`${store.url}/goods/${id}`);
+        if (id === 'soapwort-gentle-cleanser') await page.click('[data-loads]');
+        const now = await until(
+          () => painted(page),
+          ({ strip }) => strip !== '',
+        );
+        expect(now.strip).toMatch(/protein/);
+        expect(proteinLetters(now).sort()).toEqual(underlined(expected[id]!));
+        expect(await firefox.badge(page)).toBe(badgeFor(id));
+        await keep(page, `browse-${id}`);
+        await page.close();
+      },
+    );
+  });
+
+  describe('with the shipped manifest', () => {
+    let firefox: Awaited<ReturnType<typeof openFirefox>>;
+    beforeAll(async () => {
+      firefox = await openFirefox('shipped');
+    });
+    afterAll(() => firefox.close());
+
+    it('leaves a page alone until the toolbar button is pressed', async () => {
+      const page = await firefox.open(`${store.url}/goods/oakum-protein-treatment`);
+      await new Promise((later) => setTimeout(later, 700));
+      expect(await page.$('strandline-label')).toBeNull();
+      await firefox.press(page);
+      await until(
+        () => page.$('strandline-label'),
+        (host) => host !== null,
+      );
+      expect(await page.$('strandline-label')).not.toBeNull();
+      expect(await firefox.badge(page)).toBe(badgeFor('oakum-protein-treatment'));
+    });
+  });
+});

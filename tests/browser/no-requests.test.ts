@@ -1,0 +1,45 @@
+// The extension sends nothing: held against Chromium's own log of every request it makes.
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { badgeFor } from './counted.ts';
+import { openShop } from './harness.ts';
+
+/** Who began each request of the whole browser, and where to. */
+function requestsIn(netLog: string) {
+  return readFileSync(netLog, 'utf8')
+    .split('\n')
+    .filter((line) => line.includes('"initiator"'))
+    .map((line) => JSON.parse(line.replace(/,$/, '')) as { params: { initiator: string; url: string } })
+    .map(({ params }) => ({ by: params.initiator, to: params.url }));
+}
+
+it('no request while pages are read, the panel is used and the worker is stopped', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'strandline-net-'));
+  const netLog = join(folder, 'net.json');
+  const shop = await openShop({ netLog });
+  for (const path of ['/', '/goods/oakum-protein-treatment', '/goods/heavy-weather-mask', '/shelf'])
+    await shop.open(path);
+  const page = await shop.open('/goods/gossamer-leave-in');
+  await shop.badgeBecomes(page, badgeFor('gossamer-leave-in'));
+  for (const place of ['page', 'compare', 'routine', 'products', 'log', 'hair', 'settings'])
+    await (await shop.panelFor(page, place)).waitForTimeout(150);
+  await shop.killWorker();
+  await page.reload();
+  await shop.badgeBecomes(page, badgeFor('gossamer-leave-in'));
+  const before = shop.store.asked.length;
+  // One request of our own making, to show that the log would tell.
+  await (await shop.worker()).evaluate((url) => fetch(url, { mode: 'no-cors' }), `${shop.store.url}/help`);
+  const { url, asked } = shop.store;
+  await shop.close();
+  const requests = requestsIn(netLog);
+  rmSync(folder, { recursive: true });
+
+  const ours = requests.filter(({ by }) => by.startsWith('chrome-extension:'));
+  expect(ours.map(({ to }) => to)).toEqual([`${url}/help`]);
+  // A content script's request would bear the page's own name: pages of the shop ask for these and no more.
+  expect(requests.filter(({ by, to }) => by.startsWith(url) && !to.startsWith(url))).toEqual([]);
+  const known = /^\/($|shop\.(css|js)$|pictures\/|goods\/|shelf$|parts\/)/;
+  expect(asked.slice(0, before).filter((path) => !known.test(path))).toEqual([]);
+});

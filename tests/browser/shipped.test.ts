@@ -1,0 +1,44 @@
+// The manifest as it ships: nothing is read until the reader presses the toolbar button.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { builtAt } from './chromium.ts';
+import { badgeFor } from './counted.ts';
+import { type Harness, openShop, painted, until } from './harness.ts';
+
+let shop: Harness;
+beforeAll(async () => {
+  shop = await openShop({ build: 'shipped' });
+});
+afterAll(() => shop.close());
+
+describe('the shipped manifest', () => {
+  it('asks for nothing at install beyond what is written here', () => {
+    const manifest = JSON.parse(readFileSync(join(builtAt('shipped'), 'manifest.json'), 'utf8'));
+    expect(manifest.permissions.toSorted()).toEqual(
+      ['activeTab', 'contextMenus', 'scripting', 'sidePanel', 'storage'].filter((name) =>
+        manifest.permissions.includes(name),
+      ),
+    );
+    expect(manifest.host_permissions).toBeUndefined();
+    expect(manifest.content_scripts).toBeUndefined();
+    expect(manifest.optional_host_permissions).toEqual(['https://*/*']);
+  });
+
+  it('leaves a page alone until the button is pressed, then reads this page and no other', async () => {
+    const page = await shop.open('/goods/oakum-protein-treatment');
+    const other = await shop.open('/goods/isinglass-gel');
+    await page.waitForTimeout(700);
+    expect(await page.locator('strandline-label').count()).toBe(0);
+    await shop.press(page);
+    // What we draw is closed to the page here, so the underlines speak.
+    const { lines } = await until(
+      () => painted(page),
+      (now) => now.lines.large !== undefined,
+    );
+    expect(lines.large).toContain('Hydrolyzed Wheat Protein');
+    expect(await shop.badge(page)).toBe(badgeFor('oakum-protein-treatment'));
+    await other.bringToFront();
+    expect(await other.locator('strandline-label').count()).toBe(0);
+  });
+});
