@@ -1,0 +1,71 @@
+// How many mentions on labels are found, by set. Called by `npm run coverage`; also runs by itself.
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { createLookup } from '../../src/core/lookup.ts';
+import { readLabel } from '../../src/core/reading.ts';
+import { root } from './steps.ts';
+
+const shared = process.env.STRANDLINE_SHARED ?? join(root, '..', 'shared');
+const counts = [
+  join(shared, 'data', 'label-names.tsv'),
+  join(root, '..', '..', 'shared', 'data', 'label-names.tsv'),
+];
+const ownLines = join(root, 'tests', 'dictionary', 'label-lines.txt');
+
+type Row = { name: string; weight: number };
+type Coverage = { found: number; of: number; how: Record<string, number>; unread: Row[] };
+
+const lookup = createLookup(entries, patterns, limits);
+
+/** Weighted share of names that are read whole: every mention in the printed name is found. */
+function coverageOf(rows: Row[]): Coverage {
+  const sum: Coverage = { found: 0, of: 0, how: {}, unread: [] };
+  for (const { name, weight } of rows) {
+    const { mentions } = readLabel(name, lookup);
+    sum.of += weight;
+    const read = mentions.length > 0 && mentions.every(({ found }) => found.how !== 'none');
+    const how = read ? mentions[0]!.found.how : 'none';
+    sum.how[how] = (sum.how[how] ?? 0) + weight;
+    if (read) sum.found += weight;
+    else sum.unread.push({ name, weight });
+  }
+  return sum;
+}
+
+function print(set: string, { found, of, how, unread }: Coverage) {
+  const percent = (part: number) => `${((100 * part) / of).toFixed(2)} %`;
+  const kinds = ['exact', 'alias', 'pattern', 'none'].map((kind) => `${kind} ${percent(how[kind] ?? 0)}`);
+  console.log(`${set}: ${percent(found)} of ${of} mentions found (${kinds.join(', ')})`);
+  if (process.argv.includes('--unread'))
+    for (const { name, weight } of unread.sort((a, b) => b.weight - a.weight).slice(0, 400))
+      console.log(`${String(weight).padStart(6)} × ${name}`);
+}
+
+/** Prints coverage of the counted label names where they are present, else of the project's own label lines. */
+export function printNameCoverage(): void {
+  const file = counts.find(existsSync);
+  if (file) {
+    const rows = readFileSync(file, 'utf8')
+      .split('\n')
+      .slice(1)
+      .filter(Boolean)
+      .map((line) => line.split('\t'))
+      .map(([hair, all, name]) => ({ hair: Number(hair), all: Number(all), name: name! }));
+    const set = (of: 'hair' | 'all') =>
+      rows.filter((row) => row[of] > 0).map((row) => ({ name: row.name, weight: row[of] }));
+    print('names on hair-care labels', coverageOf(set('hair')));
+    print('names on all cosmetics labels', coverageOf(set('all')));
+  } else {
+    console.log(
+      'Coverage of counted label names: skipped, label-names.tsv is not here (STRANDLINE_SHARED names its folder).',
+    );
+  }
+  const lines = readFileSync(ownLines, 'utf8')
+    .split('\n')
+    .filter((line) => line && !line.startsWith('#'));
+  const names = lines.flatMap((line) => readLabel(line, lookup).mentions.map(({ raw }) => raw));
+  print('names on the project’s own label lines', coverageOf(names.map((name) => ({ name, weight: 1 }))));
+}
+
+if (import.meta.main) printNameCoverage();

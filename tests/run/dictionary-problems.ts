@@ -1,0 +1,104 @@
+// What is wrong with the dictionary, in sentences that name the entry: sources, clashes, kinds.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Entry, Limits, Pattern } from '../../src/core/entry.ts';
+import { createLookup } from '../../src/core/lookup.ts';
+import { root } from './steps.ts';
+
+export type Dictionary = {
+  families: Record<string, Entry[]>;
+  patterns: Pattern[];
+  limits: Limits;
+  /** Keys of sources.json. */
+  sources: string[];
+  /** Every other text in which a source may be named (allowance.json and the like). */
+  elsewhere: string[];
+};
+
+const read = (path: string) => readFileSync(join(root, 'dictionary', path), 'utf8');
+
+/** The dictionary as it lies on disk. */
+export function readDictionary(): Dictionary {
+  const json = (folder: string) =>
+    readdirSync(join(root, 'dictionary', folder)).filter((file) => file.endsWith('.json'));
+  const families = json('entries').map((file) => [
+    file.replace('.json', ''),
+    JSON.parse(read(`entries/${file}`)),
+  ]);
+  const own = ['patterns.json', 'limits.json', 'sources.json'];
+  return {
+    families: Object.fromEntries(families),
+    patterns: JSON.parse(read('patterns.json')),
+    limits: JSON.parse(read('limits.json')),
+    sources: Object.keys(JSON.parse(read('sources.json'))),
+    elsewhere: json('.')
+      .filter((file) => !own.includes(file))
+      .map(read),
+  };
+}
+
+/** Every problem, one sentence each; empty when all is well. */
+export function problemsOf(dictionary: Dictionary): string[] {
+  return [...sourceProblems(dictionary), ...clashes(dictionary), ...misplaced(dictionary)];
+}
+
+function sourceProblems({ families, patterns, limits, sources, elsewhere }: Dictionary): string[] {
+  const used = new Map<string, string>();
+  const use = (by: string, keys: string[]) => {
+    for (const key of keys) used.set(key, by);
+  };
+  for (const each of [...Object.values(families).flat(), ...patterns]) {
+    const by = 'name' in each ? each.name : each.id;
+    use(by, each.sources);
+    use(by, each.protein?.sources ?? []);
+  }
+  for (const limit of limits.limits) use(`limit of ${limit.name}`, limit.sources);
+  const named = (key: string) => used.has(key) || elsewhere.some((text) => text.includes(`"${key}"`));
+  return [
+    ...[...used]
+      .filter(([key]) => !sources.includes(key))
+      .map(([key, by]) => `“${by}” names the source “${key}”, which is not in sources.json.`),
+    ...sources.filter((key) => !named(key)).map((key) => `The source “${key}” is used by nothing.`),
+  ];
+}
+
+/** One normal form, one entry: an alias is neither its own entry's name again, nor another's name or alias. */
+function clashes({ families, limits }: Dictionary): string[] {
+  const entries = Object.values(families).flat();
+  const lookup = createLookup(entries, [], limits);
+  const names = entries.flatMap((entry) => {
+    const found = lookup.find(entry.name);
+    const own = found.how === 'exact' && found.name === entry.name;
+    return own ? [] : [`“${entry.name}” has the same normal form as another entry’s name.`];
+  });
+  const twice = entries
+    .filter((entry, i) => entries.findIndex(({ name }) => name === entry.name) !== i)
+    .map(({ name }) => `“${name}” stands twice.`);
+  const aliases = entries.flatMap((entry) =>
+    (entry.aliases ?? []).flatMap((alias) => {
+      const found = lookup.find(alias);
+      if (found.how === 'none') return [`“${alias}” (alias of “${entry.name}”) is not found at all.`];
+      if (found.name !== entry.name)
+        return [`“${alias}” is an alias of “${entry.name}” and also leads to “${found.name}”.`];
+      if (found.how === 'exact')
+        return [`“${alias}” repeats the name of its own entry “${entry.name}”: leave it out.`];
+      const rest = { ...entry, aliases: entry.aliases!.filter((other) => other !== alias) };
+      return createLookup([rest], [], limits).find(alias).how === 'none'
+        ? []
+        : [`“${alias}” repeats another alias of “${entry.name}”: leave it out.`];
+    }),
+  );
+  return [...names, ...twice, ...aliases];
+}
+
+/** Names that a protein pattern reads belong to the pattern or to a proteins file: elsewhere they would hide it. */
+function misplaced({ families, patterns, limits }: Dictionary): string[] {
+  const rules = createLookup([], patterns, limits);
+  return Object.entries(families)
+    .filter(([family]) => !family.startsWith('proteins'))
+    .flatMap(([family, entries]) =>
+      entries
+        .filter(({ name, protein }) => protein || rules.known(rules.find(name)).protein)
+        .map(({ name }) => `“${name}” is protein matter: it belongs in a proteins file, not in ${family}.`),
+    );
+}
