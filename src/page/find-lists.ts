@@ -1,5 +1,6 @@
 import type { ProductFacts } from '../core/product.ts';
 import { attribute, parentOf, tagOf } from './dom.ts';
+import { embeddedLines } from './embedded.ts';
 import { type Piece, rangeOf, textAndPieces } from './pieces.ts';
 import { blockAt, findSegments, type Segment } from './segments.ts';
 import { readStream, type Stream } from './stream.ts';
@@ -24,10 +25,13 @@ export type FoundList = {
 
 /** Finds the ingredient lists under `root`. Reads letters only: no layout is forced, nothing is changed. */
 export function findLists(root: Document | ShadowRoot | Element): FoundList[] {
-  const stream = readStream(root);
-  const places = findSegments(stream).map((segment) => placeOf(stream, segment));
-  return merge(places);
+  const places = placesIn(readStream(root));
+  if (places.length > 0 || root.nodeType !== 9) return merge(places);
+  const data = embeddedLines(root as Document);
+  return merge(placesIn({ text: data, nodes: [], starts: [] }).map((place) => ({ ...place, via: 'data' })));
 }
+
+const placesIn = (stream: Stream): Found[] => findSegments(stream).map((segment) => placeOf(stream, segment));
 
 type Found = Place & { label: string; hidden: boolean };
 
@@ -76,13 +80,14 @@ function merge(places: Found[]): FoundList[] {
       if (key.length > group.key.length) group.key = key;
     }
   }
+  const several = groups.length > 1;
   return groups.map(({ places: same }) => {
     const longest = Math.max(...same.map((place) => letters(place.text).length));
     const rank = (place: Found) =>
       (letters(place.text).length >= longest * 0.98 ? 2 : 0) + (place.hidden ? 0 : 1);
     const sorted = [...same].sort((a, b) => rank(b) - rank(a));
     const best = sorted[0]!;
-    const product = same.find((place) => place.label)?.label;
+    const product = several && same.find((place) => place.label)?.label;
     return {
       text: best.text,
       via: best.via,

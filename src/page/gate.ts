@@ -23,11 +23,10 @@ export function gate(root: Document | ShadowRoot | Element): boolean {
 }
 
 function holdsNames(text: string): boolean {
+  const low = text.toLowerCase();
   const names = new Set<string>();
   nameHints.lastIndex = 0;
-  for (let hit = nameHints.exec(text); hit; hit = nameHints.exec(text)) {
-    names.add(hit[0].toLowerCase());
-    if (names.size >= enough) return true;
-  }
+  for (let hit = nameHints.exec(low); hit; hit = nameHints.exec(low))
+    if (names.add(hit[0]).size >= enough) return true;
   return false;
 }

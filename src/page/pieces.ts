@@ -42,8 +42,7 @@ function addPieces(stream: Stream, at: number, length: number, from: number, pie
   let index = nodeAt(stream, at);
   let offset = at;
   const end = at + length;
-  while (offset < end && index < stream.nodes.length) {
-    const node = stream.nodes[index]!;
+  for (let node = stream.nodes[index]; node && offset < end; node = stream.nodes[++index]) {
     const start = offset - stream.starts[index]!;
     const take = Math.min(end, stream.starts[index]! + node.data.length) - offset;
     const last = pieces.at(-1);
@@ -59,7 +58,6 @@ function addPieces(stream: Stream, at: number, length: number, from: number, pie
       else pieces.push({ node, from: place, start, length: take });
       offset += take;
     }
-    index++;
   }
 }
 

@@ -1,7 +1,8 @@
 import { parentOf, tagOf } from './dom.ts';
-import { denial, endsHere, goesOn, headingAlone, headingAnywhere, prose, tail, teaser } from './headings.ts';
-import { classOf, type NameClass, nameHints, waterName } from './names.ts';
-import { nodeAt, SOFT, type Stream } from './stream.ts';
+import { labelOf } from './far-label.ts';
+import { denial, endsHere, goesOn, headingAnywhere, prose, teaser } from './headings.ts';
+import { botanicalName, classOf, fold, type NameClass, nameHints, waterName } from './names.ts';
+import { nodeAt, type Stream } from './stream.ts';
 
 /** Part of a stream that reads as a cosmetic list. */
 export type Segment = {
@@ -9,231 +10,281 @@ export type Segment = {
   to: number;
   /** Edges of inline elements are the separators. */
   soft: boolean;
-  /** A heading stands right before, and where. */
+  /** A known heading stands before it: on a line of its own, or in the same line. */
   headed: 'line' | 'inline' | undefined;
-  /** Words right before the list that are no known heading: a product's name in a kit. */
+  /** Words right before the list that are no known heading: a product's name where there are several lists. */
   label: string;
-  names: number;
 };
 
-const windowBefore = 8; // lines looked at around a line that holds names
-const windowAfter = 12;
-const headingReach = 5; // lines between a heading and its list
-const longestName = 160;
-const mostWords = 12;
-const mostItems = 1500;
+const reachBack = 6; // lines before a line of names that may hold its heading
+const reachOn = 4; // lines after it that may hold more of it
+const fewestHints = 3; // names in one line, or lines of one name, worth a look without a heading
+const mostLines = 12_000;
+const longestName = 140;
+const mostWords = 11;
 
-type Item = { from: number; to: number; kind: NameClass | 'prose'; line: number };
-type Break = { stop: 'heading' | 'teaser' | 'denial' | 'end'; line: number; inline: boolean; label: string };
-type Step = Item | Break;
-type Line = { from: number; to: number; index: number };
+type Item = { from: number; to: number; kind: NameClass; line: number; after: 'line' | 'stop' | 'mark' };
+type Stop = {
+  stop: 'heading' | 'label' | 'teaser' | 'denial' | 'end';
+  line: number;
+  words: string;
+  inline: boolean;
+};
+type Step = Item | Stop;
+type Line = { from: number; to: number };
+type Page = { stream: Stream; text: string; low: string; lines: Line[] };
 
 /** Every part of the stream that reads as a cosmetic list, in order. */
 export function findSegments(stream: Stream): Segment[] {
   const { text } = stream;
-  const lines = linesOf(text);
+  const page: Page = { stream, text, low: fold(text), lines: linesOf(text) };
   const found: Segment[] = [];
-  for (const [first, last] of windows(text, lines)) {
+  let budget = mostLines;
+  for (const [first, last] of windows(page)) {
     const steps: Step[] = [];
-    for (let i = first; i <= last && steps.length < mostItems; i++) stepsOf(text, lines[i]!, steps);
-    found.push(...segmentsOf(stream, lines, steps));
+    for (let i = first; i <= last && budget > 0; i++, budget--) stepsOf(page, i, steps);
+    segmentsOf(page, steps, found);
   }
   return found;
 }
 
 function linesOf(text: string): Line[] {
   const lines: Line[] = [];
-  for (let from = 0; from <= text.length; ) {
+  for (let from = 0; from <= text.length; from = lines.at(-1)!.to + 1) {
     const next = text.indexOf('\n', from);
-    const to = next < 0 ? text.length : next;
-    lines.push({ from, to, index: lines.length });
-    from = to + 1;
+    lines.push({ from, to: next < 0 ? text.length : next });
   }
   return lines;
 }
 
-/** Runs of lines around those that hold names, as first and last index. */
-function windows(text: string, lines: Line[]): [number, number][] {
-  const result: [number, number][] = [];
+/** Runs of lines worth a look, as first and last index: many names in a line or in a row, or a name under a heading. */
+function windows({ low, lines }: Page): [number, number][] {
+  const headed = new Set<number>();
   let line = 0;
-  nameHints.lastIndex = 0;
-  for (let hit = nameHints.exec(text); hit; hit = nameHints.exec(text)) {
+  headingAnywhere.lastIndex = 0;
+  for (let hit = headingAnywhere.exec(low); hit; hit = headingAnywhere.exec(low)) {
     while (lines[line]!.to < hit.index) line++;
-    nameHints.lastIndex = Math.max(nameHints.lastIndex, lines[line]!.to); // one hit a line is enough
-    const first = Math.max(0, line - windowBefore);
-    const last = Math.min(lines.length - 1, line + windowAfter);
+    headed.add(line);
+  }
+  const result: [number, number][] = [];
+  let recent: number[] = []; // lines of the last few hits
+  line = 0;
+  nameHints.lastIndex = 0;
+  for (let hit = nameHints.exec(low); hit; hit = nameHints.exec(low)) {
+    while (lines[line]!.to < hit.index) line++;
+    recent = [...recent.slice(1 - fewestHints), line];
+    let worth = recent.length === fewestHints && line - recent[0]! <= fewestHints;
+    for (let back = 0; back < reachBack && !worth; back++) worth = headed.has(line - back);
+    if (!worth) continue;
+    const first = Math.max(0, recent[0]! - reachBack);
+    const last = Math.min(lines.length - 1, line + reachOn);
     const before = result.at(-1);
     if (before && first <= before[1] + 1) before[1] = last;
     else result.push([first, last]);
+    nameHints.lastIndex = Math.max(nameHints.lastIndex, lines[line]!.to);
   }
   return result;
 }
 
-// A comma parts names unless it stands between digits; a full stop only before a capital or at the end.
-const separators =
-  /[;،、，；•·●∙▪◦‧・｜|\v\u2022]+|(?<!\d),|,(?!\d)|(?<!\b(?:denat|var|ssp|spp|subsp|no|alc|c|st|ext|fd&c|d&c|approx|l|f))\.(?=[\s\v]+[\p{Lu}*\d(]|[\s\v]*$)|[ \v][-–—*/+][ \v]/giu;
-
-/** One line as names, running text and breaks. */
-function stepsOf(text: string, line: Line, steps: Step[]): void {
-  const whole = text.slice(line.from, line.to);
-  if (whole.length < 160 && headingAlone.test(whole)) {
-    steps.push(breakFor(whole, line.index, false));
-    return;
-  }
+/** One line as names and stops. */
+function stepsOf(page: Page, line: number, steps: Step[]): void {
+  const { from: start, to: end } = page.lines[line]!;
+  const whole = page.low.slice(start, end);
   let from = 0;
   for (const match of whole.matchAll(headingAnywhere)) {
+    if (match.index < from || isLetter(whole[match.index - 1])) continue;
     const before = whole.slice(from, match.index);
     const rest = whole.slice(match.index + match[0].length);
-    // "Ingredients: …", "INGREDIENTS Aqua, …" at the start, "Ingredients of the shampoo: …"
-    const mark =
-      /^[\s\v]*(?:(?:[:：=>]|[-–—][\s\v])[\s\v:：.*-]*|\.[\s\v]+)/u.exec(rest) ??
-      (/^[^\p{L}\p{N}]*$/u.test(before) ? /^[\s\v]+(?=[\p{Lu}\p{N}(*])/u.exec(rest) : null) ??
-      /^(?:[\s\v]+[^:,;.\v]{1,60}[:：]|[\s\v]*\([^)]{1,60}\)[\s\v]*[:：])[\s\v]*/u.exec(rest);
-    if (!mark || match.index < from) continue;
-    const end = match.index + match[0].length + mark[0].length;
-    if (/\p{L}{3}/u.test(before)) itemsOf(text, line.from + from, line.from + match.index, line.index, steps);
-    steps.push(breakFor(`${before.slice(-60)}${match[0]}${mark[0]}`, line.index, true));
-    from = end;
+    if (isLetter(rest[0])) continue;
+    const short = whole.length < 120 && !/[.,;]/.test(before) && !/[,;]|[:：]\s*\S/.test(rest);
+    const alone = short && (!/(?:[\s\v][^\s\v]+){3}/.test(rest) || denial.test(whole));
+    // "Ingredients: …", "Ingredients of the shampoo: …", "INGREDIENTS Aqua, …" at the start of a line
+    const mark = alone
+      ? [rest]
+      : (/^[\s\v]*(?:[:：=>.]|[-–—][\s\v])[\s\v:：.*•–-]*/.exec(rest) ??
+        /^[\s\v]*(?:\([^)]{1,60}\)|[^:,;.\v(]{1,60})[:：][\s\v]*/.exec(rest) ??
+        (/^[^a-zà-žа-я0-9]*(?:full |complete |inactive |other |all |product )?$/.test(before)
+          ? /^[\s\v)]*/.exec(rest)
+          : null));
+    if (!mark) continue;
+    const till: number = match.index + match[0].length + (mark[0] ?? '').length;
+    const words = before.slice(-80) + match[0] + (mark[0] ?? '');
+    if (/[^\s\v][,;.][\s\v]/.test(before)) itemsOf(page, start + from, start + match.index, line, steps);
+    const near = words.slice(Math.max(0, before.slice(-80).search(/[^.:;!?\n]*$/)));
+    steps.push({
+      stop: denial.test(near) ? 'denial' : teaser.test(near) && !/inactive/.test(near) ? 'teaser' : 'heading',
+      line,
+      words: wordsOf(page.text.slice(start + match.index - before.slice(-80).length, start + till)),
+      inline: !alone,
+    });
+    from = till;
   }
-  itemsOf(text, line.from + from, line.to, line.index, steps);
+  if (
+    from === 0 &&
+    whole.length < 120 &&
+    denial.test(whole) &&
+    /[:：][\s\v]*$|^\W*\S+(?:[\s\v]\S+){0,2}$/.test(whole)
+  )
+    steps.push({ stop: 'denial', line, words: '', inline: false });
+  else itemsOf(page, start + from, end, line, steps);
 }
 
-const breakFor = (words: string, line: number, inline: boolean): Break => ({
-  stop: denial.test(words) ? 'denial' : teaser.test(words) ? 'teaser' : 'heading',
-  line,
-  inline,
-  label: words
-    .replace(headingAnywhere, ' ')
-    .replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '')
-    .slice(0, 80),
-});
+const isLetter = (letter = '') => letter.toLowerCase() !== letter.toUpperCase();
 
-function itemsOf(text: string, from: number, to: number, line: number, steps: Step[]): void {
-  const part = text.slice(from, to);
+/** What a heading says beyond being one: "Shampoo ingredients:" → "Shampoo". */
+const wordsOf = (words: string) =>
+  words
+    .replace(/^.*[.!?]\s/, '')
+    .replace(new RegExp(headingAnywhere.source, 'gi'), ' ')
+    .replace(/\b(?:full|complete|inactive|other|all|product|list|of|the|for|inci)\b/gi, ' ')
+    .replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '');
+
+const marks =
+  /[;،、，；•·●∙▪◦‧・｜|]+|,(?!\d)|(?<!\d),|\.(?=[\s\v]+[A-ZÀ-ÞА-Я*\d(]|[\s\v]*$)|[\s\v][-–—*/+](?=[\s\v])/g;
+const softMarks = new RegExp(`${marks.source}|\\v`, 'g');
+const abbreviated = /(?:denat|var|ssp|spp|no|alc|st|ext|\bc\.?i|\bf|\bl)$/;
+
+/** Whether the edges of inline elements part the names of these letters. */
+const isSoft = (part: string) => {
+  const edges = part.split('\v').length - 1;
+  return edges >= 3 && part.split(/[,;•·|、，]/).length - 1 < edges / 2;
+};
+
+function itemsOf(page: Page, from: number, to: number, line: number, steps: Step[]): void {
+  const part = page.text.slice(from, to);
   let start = 0;
+  let after: Item['after'] = 'line';
   const add = (end: number) => {
-    const raw = part.slice(start, end);
-    const lead = /^[\s\v]*(?:[*+–—-][\s\v]+)?/.exec(raw)![0].length;
-    const name = raw.slice(lead).trimEnd();
-    if (!name) return;
+    const lead = /^[\s\v]*(?:[+–—-][\s\v]+)?/.exec(part.slice(start, end))![0].length;
     const at = from + start + lead;
-    // "Shampoo: Aqua": the words before the colon are a label, unless the list goes on there
-    const label = goesOn.test(name) ? null : /^([^:：()]{2,60})[:：][\s\v]*(?=\S)/u.exec(name);
-    if (label && !/\d$/.test(label[1]!)) {
-      const first = name.slice(label[0].length);
-      if (denial.test(label[1]!) || endsHere.test(name) || classOf(first) === 'other')
-        steps.push({ stop: denial.test(name) ? 'denial' : 'end', line, inline: true, label: '' });
-      else {
-        steps.push({
-          stop: teaser.test(label[1]!) ? 'teaser' : 'heading',
-          line,
-          inline: true,
-          label: label[1]!.trim(),
-        });
-        pushItem(first, at + label[0].length, line, steps);
-      }
-      return;
-    }
-    pushItem(name, at, line, steps);
+    const name = page.low.slice(at, from + end).trimEnd();
+    if (/[^\s\v\d.,*]/.test(name)) after = addItem(page, name, at, line, after, steps) ? 'mark' : after;
   };
-  for (const match of part.matchAll(separators)) {
+  for (const match of part.matchAll(isSoft(part) ? softMarks : marks)) {
+    const stop = match[0] === '.';
+    if (stop && abbreviated.test(page.low.slice(from + start, from + match.index))) continue;
     add(match.index);
     start = match.index + match[0].length;
-    // keep the full stop of "Alcohol Denat." style ends with the name
+    if (stop) after = 'stop';
   }
   add(part.length);
 }
 
-function pushItem(name: string, at: number, line: number, steps: Step[]): void {
-  if (!/[\p{L}\d]/u.test(name)) return;
+/** Adds one name, or the stop that these letters are. */
+function addItem(
+  page: Page,
+  name: string,
+  at: number,
+  line: number,
+  after: Item['after'],
+  steps: Step[],
+): boolean {
+  const stop = (what: Stop['stop'], words = '') => steps.push({ stop: what, line, words, inline: true });
+  const item = (from: number, to: number, kind: NameClass) => steps.push({ from, to, kind, line, after });
+  if (goesOn.test(name)) return item(at, at + name.length, 'shared') > 0;
+  // "Shampoo: Aqua": the words before the colon are a label
+  const label = /^([^:：()]{2,60})[:：][\s\v]*(?=\S)/.exec(name);
+  if (label && !/\d$/.test(label[1]!)) {
+    const first = name.slice(label[0].length);
+    const known = classOf(first);
+    if (denial.test(label[1]!)) stop('denial');
+    else if (endsHere.test(name) || known === 'other' || known === 'edible') stop('end');
+    else {
+      stop(teaser.test(label[1]!) ? 'teaser' : 'label', page.text.slice(at, at + label[1]!.length).trim());
+      item(at + label[0].length, at + name.length, known);
+    }
+    return true;
+  }
   const kind = name.length > 400 ? 'other' : classOf(name);
-  if (goesOn.test(name)) {
-    steps.push({ from: at, to: at + name.length, kind: 'shared', line });
-    return;
+  if (endsHere.test(name) || (/^[*†°]/.test(name) && /[a-z] [a-z]+ [a-z]/.test(name) && after !== 'mark')) {
+    stop(denial.test(name) ? 'denial' : 'end');
+    return true;
   }
-  if (endsHere.test(name) && !(kind === 'cosmetic' && name.length < 60)) {
-    steps.push({ stop: denial.test(name) ? 'denial' : 'end', line, inline: true, label: '' });
-    return;
+  const words = name.split(/[\s\v]+/).length;
+  const cut = cutOf(name, page.text.slice(at, at + name.length));
+  if (
+    cut < 0 &&
+    name.length <= longestName &&
+    words <= mostWords &&
+    !(after === 'stop' && kind === 'other' && words > 3)
+  )
+    item(at, at + name.length, kind);
+  else {
+    const kept = name.slice(0, Math.max(0, cut)).replace(/[\s\v.([…*]+$/, '');
+    const keptKind = classOf(kept);
+    const sentence = after === 'mark' && /^\W*[A-ZÀ-Þ][a-zà-ž]/.test(page.text.slice(at + cut));
+    if (kept.length > 2 && (/^[csl]/.test(keptKind) || sentence) && !denial.test(kept))
+      item(at, at + kept.length, keptKind);
+    stop(denial.test(name) ? 'denial' : 'end');
   }
-  const cut = tail.exec(name);
-  const kept = cut && cut.index > 2 ? name.slice(0, cut.index) : name;
-  const words = kept.split(/[\s\v]+/).length;
-  const common = kept.match(prose)?.length ?? 0;
-  const running =
-    kept.length > longestName ||
-    words > mostWords ||
-    common > (kind === 'cosmetic' ? 2 : 1) ||
-    (common === 1 && kind === 'other' && words > 3);
-  steps.push({
-    from: at,
-    to: at + kept.length,
-    kind: running ? 'prose' : cut ? classOf(kept) : kind,
-    line,
-  });
-  if (cut) steps.push({ stop: 'end', line, inline: true, label: '' });
+  return true;
 }
 
+/** Where running text begins within a name: at a word no name holds, at a new sentence, at a button; -1 nowhere. */
+function cutOf(name: string, text: string): number {
+  const cuts = [name.search(prose), text.search(/[\s\v.…](?=[\s\v]*[A-ZÀ-Þ][a-zà-ž]+(?: [a-zà-ž]{2,}){2})/)];
+  const button = /^([^\v]{3,}?)[\s…]*\v(\S+(?: \S+)?)$/.exec(name);
+  if (button && classOf(button[1]!) !== 'other' && classOf(button[2]!) === 'other')
+    cuts.push(button[1]!.length);
+  const found = cuts.filter((at) => at >= 0);
+  return found.length > 0 ? Math.min(...found) : -1;
+}
+
+const isKnown = (item: Item) => item.kind !== 'other' && item.kind !== 'edible';
+
 /** Joins names into segments and keeps those that read as cosmetic lists. */
-function segmentsOf(stream: Stream, lines: Line[], steps: Step[]): Segment[] {
-  const found: Segment[] = [];
+function segmentsOf(page: Page, steps: Step[], found: Segment[]): void {
   let run: Item[] = [];
-  let lead: Break | undefined; // the last break, as long as it is near
-  let start: Break | undefined; // the break the run began after
-  let mute = -1; // line whose rest is not looked at
+  let lead: Stop | undefined; // the last stop that says what follows
+  let muted = -1; // line whose rest is not looked at
   const flush = () => {
-    const segment = judge(stream, lines, run, start);
-    if (segment) found.push(segment);
+    const segment = judge(page, run, lead);
+    if (segment) {
+      found.push(segment);
+      if (lead?.inline) lead = undefined;
+    }
     run = [];
   };
   for (const step of steps) {
     if ('stop' in step) {
       flush();
-      lead = step;
-      mute = step.stop === 'end' || step.stop === 'denial' ? step.line : -1;
-      continue;
+      if (step.stop !== 'end') lead = step;
+      else if (lead && lead.stop !== 'heading') lead = undefined;
+      muted = step.stop === 'end' || step.stop === 'denial' ? step.line : -1;
+    } else if (step.line !== muted) {
+      if (run.length > 0 && !joins(page, run, step)) flush();
+      run.push(step);
     }
-    if (step.line === mute) continue;
-    if (step.kind === 'prose') {
-      flush();
-      continue;
-    }
-    const last = run.at(-1);
-    if (last && !joins(stream, lines, run, last, step)) flush();
-    if (run.length === 0) start = lead && step.line - lead.line <= headingReach ? lead : undefined;
-    run.push(step);
   }
   flush();
-  return found;
 }
 
-const known = (item: Item) => item.kind === 'cosmetic' || item.kind === 'shared' || item.kind === 'plant';
-
-/** Whether the list goes on from `last` to `next`. */
-function joins(stream: Stream, lines: Line[], run: Item[], last: Item, next: Item): boolean {
-  const { text } = stream;
-  const startsAnew =
-    run.length >= 4 &&
-    waterName.test(text.slice(next.from, next.to)) &&
-    run.some((item) => waterName.test(text.slice(item.from, item.to)));
-  if (last.line === next.line) return !(startsAnew && /[.\n]/.test(text.slice(last.to, next.from)));
-  if (startsAnew) return false;
-  const line = lines[next.line]!;
+/** Whether the list goes on with `next`. */
+function joins({ stream, text, low, lines }: Page, run: Item[], next: Item): boolean {
+  const last = run.at(-1)!;
+  const water = (item: Item) => waterName.test(low.slice(item.from, item.to));
+  const anew = run.length >= 4 && next.after !== 'mark' && water(next) && run.some(water);
+  if (anew) return false;
+  if (last.line === next.line) return true;
   const between = text.slice(last.to, next.from);
-  if (/^[.)*\s]*[,;•·/|&]|[,;•·/|&][\s\v]*$/.test(between)) return next.line - last.line <= 2;
-  if (goesOn.test(text.slice(next.from, next.to))) return true;
-  const lastAlone = run.filter((item) => item.line === last.line).length === 1;
-  const nextWords = text.slice(line.from, line.to);
-  const nextMany = (nextWords.match(/[,;•·]/g)?.length ?? 0) >= 2;
-  if (!sameKin(stream, last.from, next.from))
-    return nextMany && known(next) && known(last) && !lastAlone && next.line - last.line === 1;
-  if (nextMany) return lastAlone ? run.filter(known).length * 2 > run.length : known(next);
-  return lastAlone || known(next);
+  if (/^[)*\s\v]*[,;•·/|&]|[,;•·/|&][\s\v]*$/.test(between)) return next.line - last.line <= 2;
+  if (goesOn.test(low.slice(next.from, next.to))) return true;
+  const lastMany = run.at(-2)?.line === last.line;
+  const { from, to } = lines[next.line]!;
+  const nextMany = text.slice(from, to).split(/[,;•·]/).length > 2;
+  if (next.line - last.line > 2) return false;
+  if (!sameKin(stream, last.from, next.from)) return false;
+  if (lastMany !== nextMany)
+    return lastMany
+      ? isKnown(next) && next.line - last.line === 1
+      : run.filter(isKnown).length * 2 > run.length;
+  return !lastMany || isKnown(next);
 }
 
 /** Whether two places stand in one block, in sibling blocks, or in the same place of sibling blocks. */
 function sameKin(stream: Stream, a: number, b: number): boolean {
-  let first: Element | null = blockAt(stream, a);
-  let second: Element | null = blockAt(stream, b);
+  let first = blockAt(stream, a);
+  let second = blockAt(stream, b);
   for (let level = 0; level < 4 && first && second; level++) {
     if (first === second) return true;
     if (tagOf(first) !== tagOf(second)) return false;
@@ -243,64 +294,88 @@ function sameKin(stream: Stream, a: number, b: number): boolean {
   return false;
 }
 
-const inlineTags = /^(?:a|abbr|b|bdi|bdo|big|button|em|font|i|mark|s|small|span|strong|sub|sup|u)$/;
-
+/** Nearest element around a place that is no inline element. */
 export function blockAt(stream: Stream, at: number): Element | null {
   const node = stream.nodes[nodeAt(stream, at)];
   let element = node ? parentOf(node) : null;
-  while (element && inlineTags.test(tagOf(element))) element = parentOf(element);
+  while (element && /^(?:a|b|button|em|font|i|mark|s|small|span|strong|sub|sup|u)$/.test(tagOf(element)))
+    element = parentOf(element);
   return element;
 }
 
-/** Decides by the share of names. */
-function judge(stream: Stream, lines: Line[], items: Item[], lead: Break | undefined): Segment | undefined {
-  const { text } = stream;
-  if (lead?.stop === 'denial' || items.length === 0) return undefined;
-  const headed = lead?.stop === 'heading' ? lead : undefined;
+/** Decides by the names. */
+function judge(page: Page, items: Item[], lead: Stop | undefined): Segment | undefined {
+  const { text, low, stream } = page;
   let run = items;
-  // names the reader's shop put around the list, each on a line of its own
-  if (!(headed && headed.line === run[0]!.line)) {
-    const first = run.findIndex((item, i) => known(item) || run[i + 1]?.line === item.line);
-    if (first > 0) run = run.slice(first);
-  }
-  while (run.length > 1 && !known(run.at(-1)!) && run.at(-1)!.line !== run.at(-2)!.line) {
-    if (
-      sameKin(stream, run[0]!.from, run.at(-1)!.from) &&
-      /^(?:li|dd|td)$/.test(tagOf(blockAt(stream, run[0]!.from)!))
-    )
-      break;
+  const inline = lead && run[0]?.line === lead.line;
+  // lines of one unknown name around the list are the shop's, not the list's
+  const alone = (i: number) => run[i - 1]?.line !== run[i]!.line && run[i + 1]?.line !== run[i]!.line;
+  while (!inline && run.length > 1 && run[0]!.kind === 'other' && alone(0)) run = run.slice(1);
+  const inItems =
+    run.length > 1 &&
+    /^(?:li|dd|td|button)$/.test(tagOf(blockAt(stream, run[0]!.from) ?? ({ localName: '' } as Element)));
+  while (
+    run.length > 1 &&
+    run.at(-1)!.kind === 'other' &&
+    (run.at(-1)!.after === 'stop' || (alone(run.length - 1) && !inItems))
+  )
     run = run.slice(0, -1);
-  }
+  if (run.length === 0) return undefined;
   const count = (kind: NameClass) => run.filter((item) => item.kind === kind).length;
-  const n = run.length;
   const cosmetic = count('cosmetic');
   const edible = count('edible');
-  const sure = cosmetic + count('shared') + count('plant');
-  if (edible * 3 > cosmetic) return undefined;
-  const near = headed !== undefined;
+  if (cosmetic === 0 || edible * 3 > cosmetic) return undefined;
+  const n = run.length;
+  const sure = n - edible - count('other');
+  const first = run[0]!;
+  const last = run.at(-1)!;
+  let stop = lead && first.line - lead.line < reachBack ? lead : undefined;
+  if (!stop || (stop.stop === 'label' && n < 12)) {
+    const far = stream.nodes.length > 0 && (n > 5 || sure === n) ? labelOf(blockAt(stream, first.from)) : '';
+    const words = far.toLowerCase();
+    headingAnywhere.lastIndex = 0;
+    if (denial.test(words)) return undefined;
+    if (headingAnywhere.test(words))
+      stop = { stop: teaser.test(words) ? 'teaser' : 'heading', line: first.line, words: '', inline: false };
+  }
+  const lines = new Set(run.map((item) => item.line)).size;
+  const inLines = lines > n / 2 && n > 2;
+  if (stop?.stop === 'denial') return undefined;
+  if (inLines && isSorted(run.map((item) => low.slice(item.from, item.to)))) return undefined;
+  if (run.filter((item) => /\(\d+\)$|\d{2,}-\d\d-\d/.test(low.slice(item.from, item.to))).length > 2)
+    return undefined;
+  const whole = first.after !== 'mark';
   const fine =
-    lead?.stop === 'teaser'
-      ? n >= 12 && cosmetic >= 6 && sure >= n * 0.7
-      : near
-        ? (cosmetic >= 2 && n >= 3 && sure >= n * 0.4) || (cosmetic >= 1 && n <= 4 && sure === n)
-        : cosmetic >= 4 && n >= 6 && sure >= n * 0.6;
+    stop?.stop === 'teaser'
+      ? n >= 15 && cosmetic >= 7 && sure >= n * 0.7
+      : stop?.stop === 'heading'
+        ? (cosmetic >= 2 && n >= (inLines ? 6 : 4) && sure >= n * 0.5) ||
+          (sure === n && n <= 5 && !inLines && botanicalName.test(low.slice(first.from, last.to)))
+        : whole && cosmetic >= (inLines ? 6 : 4) && n >= 7 && sure >= n * 0.65;
   if (!fine) return undefined;
-  let from = run[0]!.from;
-  let to = run.at(-1)!.to;
-  const batch = /^(?:[A-Z]{0,3}\d{4,}[\w/-]*(?: \d{1,2})?[\s\v]*[-–•:]?[\s\v]+)(?=\p{L})/u.exec(
-    text.slice(from, to),
+  let from = first.from + /^[\u200b-\u200f\ufeff]*/.exec(text.slice(first.from, last.to))![0].length;
+  let { to } = last;
+  const batch = /^[a-z]{0,3}\d{4,}[\w/]*(?: \d{1,2})?[\s\v]*[-–•:]?[\s\v]+(?=[a-z])/.exec(
+    low.slice(from, to),
   );
   if (batch) from += batch[0].length;
-  const closing = /^[\s\v]*[.*)\]†‡]+/.exec(text.slice(to, to + 4));
-  if (closing) to += closing[0].trimEnd().length;
-  const letters = text.slice(from, to);
-  void lines;
+  const closing = /^[\s\v]*[.*)\]†‡]+/.exec(text.slice(to, to + 4).split('\n')[0]!);
+  if (closing) to += closing[0].length;
   return {
     from,
     to,
-    soft: letters.split(SOFT).length > n / 2 && letters.split(/[,;•·|]/).length < n / 2,
-    headed: headed ? (headed.inline ? 'inline' : 'line') : undefined,
-    label: headed?.label ?? '',
-    names: n,
+    soft: isSoft(text.slice(from, to)),
+    headed: stop?.stop === 'heading' ? (stop.inline ? 'inline' : 'line') : undefined,
+    label: stop?.words || lineBefore(page, first.line),
   };
+}
+
+const isSorted = (names: string[]) =>
+  names.length > 5 && names.every((name, i) => i === 0 || names[i - 1]! <= name);
+
+/** A short line right before a list may be the name of its product. */
+function lineBefore({ text, lines }: Page, line: number): string {
+  const before = lines[line - 1];
+  const words = before ? text.slice(before.from, before.to).trim() : '';
+  return words.length < 80 && !/[.!?,;]/.test(words) ? wordsOf(words) : '';
 }

@@ -53,7 +53,8 @@ export function readStream(root: Node): Stream {
     }
     if (length > 0) {
       if (edge === '\n') push('\n');
-      else if (space || edge) push(space ? ` ${edge}` : edge);
+      else if (space) push(edge ? ` ${edge}` : ' ');
+      else if (edge && /^\s*[^a-zà-ž]/.test(data) && !/[A-Z]$/.test(parts.at(-1)!)) push(edge);
     }
     edge = '';
     space = false;
@@ -83,6 +84,7 @@ export function readStream(root: Node): Stream {
         else if (!rejected.has(tag) && !isTooltip(element, tag)) {
           const kind = tag === 'pre' ? 2 : inline.has(tag) ? 0 : 1;
           if (kind > 0) edge = '\n';
+          else if (!edge) edge = SOFT;
           if (kind === 2) pre++;
           const shadow: unknown = tag === 'form' ? null : element.shadowRoot;
           if (shadow && (shadow as Node).nodeType === 11) walk(shadow as Node);
@@ -123,9 +125,7 @@ const looksPreformatted = (data: string): boolean => {
 };
 
 const isTooltip = (element: Element, tag: string): boolean =>
-  (tag === 'span' || tag === 'div') &&
-  element.attributes.length > 0 &&
-  element.getAttribute('role') === 'tooltip';
+  (tag === 'span' || tag === 'div') && element.getAttribute('role') === 'tooltip';
 
 /** Index in `nodes` of the node that holds offset `at`, or of the last one before it; -1 when there is none. */
 export function nodeAt(stream: Stream, at: number): number {
