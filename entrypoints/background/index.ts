@@ -91,6 +91,8 @@ export default defineBackground(() => {
     remembered: () => keeper.remembered(),
     async forget() {
       await keeper.forget();
+      await browser.storage.session.clear();
+      await reach.forget();
       return null;
     },
     async 'open-panel'({ place, list }, { tab }) {
@@ -160,7 +162,10 @@ export default defineBackground(() => {
       browser.contextMenus.create({ id: 'pick', contexts: ['page'], title: t('page.menu.pick') });
     });
   });
-  browser.runtime.onStartup.addListener(() => void reach.sync());
+  browser.runtime.onStartup.addListener(() => {
+    void reach.sync();
+    void keeper.sweep();
+  });
   browser.permissions.onAdded.addListener(() => void reach.sync());
   browser.permissions.onRemoved.addListener(() => void reach.sync());
 

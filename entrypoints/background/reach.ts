@@ -57,6 +57,14 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
 
   return {
     read,
+    /** Gives back every origin that may be given back (those the build itself asks for stay) and takes the script off. */
+    async forget(): Promise<void> {
+      const { origins = [] } = await browser.permissions.getAll();
+      for (const origin of origins)
+        await browser.permissions.remove({ origins: [origin] }).catch(() => false);
+      await browser.scripting.unregisterContentScripts({ ids: [id] }).catch(() => undefined);
+      await this.sync();
+    },
     /** One at a time; called whenever grants or paused sites change. */
     sync(): Promise<void> {
       const done = turn.then(register);

@@ -18,6 +18,15 @@ import type { PlaceName, Reach, World } from '../../src/ui/world.ts';
 import { reachOf } from './reach.ts';
 import { readingCache } from './reading-cache.ts';
 
+/** Files and photos: read in this window, with the code for them loaded when it is first asked for. */
+const openStore: NonNullable<World['store']> = async () => {
+  const [{ openDoor }, { createKeeper }] = await Promise.all([
+    import('../../src/store/door.ts'),
+    import('../../src/store/keeper.ts'),
+  ]);
+  return openDoor(createKeeper());
+};
+
 export type PanelState = { world: World; place: PlaceName; said: Said | undefined };
 
 const nothingYet: Remembered = {
@@ -146,6 +155,7 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     save,
     newId: () => crypto.randomUUID(),
     forget,
+    store: openStore,
     ...(reach && { reach }),
     ...(held === undefined && {
       openWide: () => {

@@ -11,7 +11,8 @@ export function parsed<T>(
   const result = schema.safeParse(value);
   if (result.success) return { ok: true, value: result.data };
   const issue = result.error.issues[0]!;
-  return { ok: false, why: [issue.path.join('.'), issue.message].filter(Boolean).join(': ') };
+  const expected = 'expected' in issue ? ` ${issue.expected}` : '';
+  return { ok: false, why: [issue.path.join('.'), issue.code + expected].filter(Boolean).join(': ') };
 }
 
 /** What identifies a thing within its kind. */

@@ -2,6 +2,7 @@ import { browser } from 'wxt/browser';
 import * as z from 'zod/mini';
 import { type Area, bytesOf, type Locks, oneAtATime } from './area.ts';
 import { contentsOf, idOf, parsed, schemaForKey } from './contents.ts';
+import { type Everything, everythingOf, everythingOfCopy, orphanPhotos } from './everything.ts';
 import {
   asideKey,
   isApart,
@@ -124,7 +125,9 @@ export function createKeeper(
       if (!asked.ok) return { ok: false, reason: 'keeping.unfit' };
       const { readOnly } = await ready();
       if (readOnly) return { ok: false, reason: `keeping.${readOnly}` };
-      const keys = [...new Set((asked.value as Change[]).map(keyOf))];
+      const wanted = asked.value as Change[];
+      const keyed = wanted.filter((one) => one.do !== 'snapshot');
+      const keys = [...new Set(keyed.map(keyOf))];
       const before = await area.get([...keys, journalKey]);
       await finishJournal(before);
       const when = now();
@@ -134,11 +137,13 @@ export function createKeeper(
       for (const key of keys)
         if (before[key] !== undefined && after[key] === undefined)
           write[asideKey(key, when)] = { key, value: before[key], why: 'did not parse', when };
-      for (const one of asked.value as Change[]) {
+      for (const one of keyed) {
         const key = keyOf(one);
         undo.unshift(inverse(one, after[key]));
         after[key] = applied(one, after[key]);
       }
+      if (keyed.length < wanted.length)
+        write[snapshotKey('import')] = { version: currentVersion, when, values: await stored() };
       const gone = keys.filter((key) => after[key] === undefined && before[key] !== undefined);
       for (const key of keys) if (after[key] !== undefined) write[key] = after[key];
       try {
@@ -186,10 +191,28 @@ export function createKeeper(
     };
   }
 
+  /** Everything as the export file holds it; photos and values set aside as well. */
+  async function everything(): Promise<Everything> {
+    const { version } = await turn(ready);
+    return everythingOf(afterJournal(await area.get(null)), version, now());
+  }
+
+  /** The copy made before the last update or import, in the form of the export file. */
+  async function copy(why: 'migration' | 'import'): Promise<Raw | undefined> {
+    return everythingOfCopy((await area.get([snapshotKey(why)]))[snapshotKey(why)]);
+  }
+
+  /** Removes photos whose log entry is gone; at the start of a session, when nothing can be undone any more. */
+  const sweep = () =>
+    turn(async () => {
+      const orphans = orphanPhotos(await area.get(null));
+      if (orphans.length > 0) await area.remove(orphans);
+    });
+
   /** Removes every key of the store. */
   const forget = () => turn(() => area.clear());
 
-  return { remembered, change, photo, state, forget };
+  return { remembered, change, photo, state, everything, copy, sweep, forget };
 }
 
 function afterJournal(values: Raw): Raw {
@@ -216,7 +239,9 @@ export function keysOf(document: Raw, when: string): Raw {
   return set;
 }
 
-function keyOf(change: Change): string {
+type Keyed = Exclude<Change, { do: 'snapshot' }>;
+
+function keyOf(change: Keyed): string {
   switch (change.do) {
     case 'put':
       return thingKey(change.thing, idOf(change.thing, change.value));
@@ -240,7 +265,7 @@ function valueBefore(key: string, value: unknown): unknown {
   return typeof value === 'string' ? value : undefined;
 }
 
-function applied(change: Change, before: unknown): unknown {
+function applied(change: Keyed, before: unknown): unknown {
   switch (change.do) {
     case 'put':
       return change.value;
@@ -258,7 +283,7 @@ function applied(change: Change, before: unknown): unknown {
   }
 }
 
-function inverse(change: Change, before: unknown): Change {
+function inverse(change: Keyed, before: unknown): Change {
   switch (change.do) {
     case 'put':
     case 'remove': {

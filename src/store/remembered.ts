@@ -46,7 +46,9 @@ export type Change =
   | { do: 'set'; settings: Partial<Settings>; unset?: string[] }
   | { do: 'read-as'; printed: string; name: string | null }
   /** A picture of the log as a data URL, under a key of its own; null removes it. */
-  | { do: 'photo'; key: string; data: string | null };
+  | { do: 'photo'; key: string; data: string | null }
+  /** Keeps a copy of everything but photos as it was before this batch; comes first in an import. */
+  | { do: 'snapshot' };
 
 /**
  * `undo` holds the changes that take this one back. `nearlyFull`: the browser's room for the store is almost

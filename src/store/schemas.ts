@@ -202,6 +202,7 @@ export const change = z.union([
   }),
   z.object({ do: z.literal('read-as'), printed: id, name: z.nullable(text) }),
   z.object({ do: z.literal('photo'), key: id, data: z.nullable(photo) }),
+  z.object({ do: z.literal('snapshot') }),
 ]);
 
 // The shapes of `core` and these schemas are one: a field added there and forgotten here does not compile.

@@ -2,6 +2,7 @@ import type { Use } from '../core/entry.ts';
 import type { Practice } from '../core/practice.ts';
 import type { ReadAs, Reading } from '../core/reading.ts';
 import type { TabPage } from '../messages.ts';
+import type { StoreDoor } from '../store/door.ts';
 import type { Change, Outcome, Remembered } from '../store/remembered.ts';
 import type { Translate } from './words/index.ts';
 
@@ -56,6 +57,8 @@ export type World = {
   newId(): string;
   /** Forgets everything that is kept, for good; false when it could not. */
   forget?(): Promise<boolean>;
+  /** Files in and out, photos, and how the store stands; loaded when first asked for. */
+  store?(): Promise<StoreDoor>;
   /** Titles of the dictionary's sources by key. */
   sources?: Record<string, { title: string }>;
   /** Absent where there is no browser to ask (a plain page, a test). */

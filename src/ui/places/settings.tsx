@@ -1,3 +1,4 @@
+import { Backup } from '../keeping/backup.tsx';
 import { Cautions } from '../page/cautions.tsx';
 import { Forget } from '../settings/forget.tsx';
 import { Looks } from '../settings/looks.tsx';
@@ -16,6 +17,7 @@ export function SettingsPlace({ world }: { world: World }) {
       <ReadNames world={world} />
       <Privacy world={world} />
       <Cautions world={world} />
+      <Backup world={world} />
       <Forget world={world} />
     </>
   );

@@ -1,0 +1,64 @@
+import Papa from 'papaparse';
+import type { Remembered } from './remembered.ts';
+
+// A spreadsheet runs cells that begin with = + - @: they are written with a mark before (papaparse's own guard).
+// The mark at the start tells spreadsheets that the letters are UTF-8.
+const written = (rows: Record<string, string | number | boolean | undefined>[], fields: string[]) =>
+  `\uFEFF${Papa.unparse({ fields, data: rows.map((row) => fields.map((field) => row[field] ?? '')) }, { escapeFormulae: true, newline: '\r\n' })}`;
+
+/** One row for each label of each product, newest first. RFC 4180 with a byte order mark. */
+export function productsCsv({ products }: Pick<Remembered, 'products'>): string {
+  const fields = [
+    'name',
+    'maker',
+    'kind',
+    'use',
+    'size',
+    'unit',
+    'owned',
+    'price',
+    'currency',
+    'page',
+    'label',
+    'label seen',
+    'notes',
+  ];
+  const rows = products.flatMap(({ labels, sources, ...product }) =>
+    (labels.length > 0 ? labels : [undefined]).map((label) => {
+      const priced = sources.find(({ price }) => price !== undefined) ?? sources[0];
+      return {
+        name: product.name,
+        maker: product.maker,
+        kind: product.kind,
+        use: product.use,
+        size: product.size,
+        unit: product.size === undefined ? undefined : (product.sizeUnit ?? 'ml'),
+        owned: product.owned ? 'yes' : 'no',
+        price: priced?.price,
+        currency: priced?.currency,
+        page: priced?.url,
+        label: label?.text,
+        'label seen': label?.seen,
+        notes: product.notes,
+      };
+    }),
+  );
+  return written(rows, fields);
+}
+
+/** One row for each wash day, oldest first. */
+export function logCsv({ log, heads }: Pick<Remembered, 'log' | 'heads'>): string {
+  const feels = ['soft', 'springy', 'defined', 'dry', 'elastic'] as const;
+  const fields = ['date', 'head', 'routine', 'products', ...feels, 'celsius', 'humidity', 'notes'];
+  const rows = log.map(({ date, head, done, feel, weather, notes }) => ({
+    date,
+    head: heads.find(({ id }) => id === head)?.name ?? head,
+    routine: done.name,
+    products: done.steps.map(({ kind, productName }) => productName ?? kind).join('; '),
+    ...Object.fromEntries(feels.map((name) => [name, feel[name]])),
+    celsius: weather?.celsius,
+    humidity: weather?.humidity,
+    notes,
+  }));
+  return written(rows, fields);
+}

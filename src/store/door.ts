@@ -1,0 +1,38 @@
+import { logCsv, productsCsv } from './csv.ts';
+import type { Everything } from './everything.ts';
+import { type ImportHow, type ImportPlan, planImport } from './import-plan.ts';
+import type { Keeper, StoreState } from './keeper.ts';
+import { type FileReading, readFile } from './read-file.ts';
+import type { Remembered } from './remembered.ts';
+
+/** What the panel may ask of the store beyond changes: files in and out, how it stands, photos. */
+export type StoreDoor = {
+  state(): Promise<StoreState>;
+  /** Everything as one JSON file. */
+  everything(): Promise<string>;
+  /** The copy made before the last update or import, as a file; undefined where there is none. */
+  copy(why: 'migration' | 'import'): Promise<{ when: string; text: string } | undefined>;
+  readFile(text: string): FileReading;
+  plan(file: Everything, how: ImportHow): Promise<ImportPlan>;
+  csv(what: 'products' | 'log', remembered: Remembered): string;
+  photo(key: string): Promise<string | undefined>;
+};
+
+export type { FileIssue, FileReading } from './read-file.ts';
+export type { ImportHow, ImportPlan, StoreState };
+
+/** Opens it over a keeper. Files are written with an indent, so that a line says something. */
+export function openDoor(keeper: Keeper): StoreDoor {
+  return {
+    state: keeper.state,
+    everything: async () => JSON.stringify(await keeper.everything(), null, 1),
+    copy: async (why) => {
+      const copy = await keeper.copy(why);
+      return copy && { when: String(copy.made), text: JSON.stringify(copy, null, 1) };
+    },
+    readFile,
+    plan: async (file, how) => planImport(file, await keeper.everything(), how),
+    csv: (what, remembered) => (what === 'products' ? productsCsv(remembered) : logCsv(remembered)),
+    photo: keeper.photo,
+  };
+}

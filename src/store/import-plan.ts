@@ -1,0 +1,150 @@
+import type { Product } from '../core/product.ts';
+import { isSameProduct, mergeProducts } from '../core/same-product.ts';
+import type { Everything } from './everything.ts';
+import { type Change, type Remembered, type Thing, type ThingOf, things } from './remembered.ts';
+
+export type ImportHow = 'merge' | 'replace';
+
+/** What an import would do to one kind of thing, to be shown before it is done. */
+export type Tally = {
+  thing: Thing | 'photos' | 'readAs' | 'settings';
+  added: number;
+  changed: number;
+  removed: number;
+  same: number;
+  /** Names of what is changed or removed, for the reader to see. */
+  changedNames: string[];
+  removedNames: string[];
+};
+
+export type ImportPlan = { how: ImportHow; changes: Change[]; tallies: Tally[] };
+
+/** What is there now, as far as an import needs it. */
+export type There = Pick<Everything, 'photos'> & Remembered;
+
+/**
+ * The changes by which a file is taken in. `merge` adds what is missing, makes one of products met in both, and
+ * takes the file's word where both know a thing; `replace` also removes what the file does not hold. Nothing is
+ * done here: the changes are one batch, with a copy of what was there before it.
+ */
+export function planImport(file: Everything, there: There, how: ImportHow): ImportPlan {
+  const changes: Change[] = [{ do: 'snapshot' }];
+  const { products, routines, log, settings } = how === 'merge' ? merged(file, there) : file;
+  const wanted: Remembered = { ...file, products, routines, log, settings };
+  const tallies: Tally[] = [];
+  for (const thing of things) {
+    const { tally, made } = of(thing, wanted[thing], there[thing], how);
+    tallies.push(tally);
+    changes.push(...made);
+  }
+  const photos = record('photos', file.photos, there.photos, how);
+  const readAs = record('readAs', file.readAs, there.readAs, how);
+  for (const [key, data] of photos.set) changes.push({ do: 'photo', key, data });
+  for (const [printed, name] of readAs.set) changes.push({ do: 'read-as', printed, name });
+  tallies.push(photos.tally, readAs.tally);
+  const unset = Object.keys(there.settings).filter((key) => !(key in settings));
+  const sameSettings = alike(settings, there.settings);
+  if (!sameSettings)
+    changes.push({ do: 'set', settings, ...(how === 'replace' && unset.length > 0 && { unset }) });
+  tallies.push({ ...nothing('settings'), [sameSettings ? 'same' : 'changed']: 1 });
+  return { how, changes, tallies };
+}
+
+const nothing = (thing: Tally['thing']): Tally => ({
+  thing,
+  added: 0,
+  changed: 0,
+  removed: 0,
+  same: 0,
+  changedNames: [],
+  removedNames: [],
+});
+
+type Item = ThingOf[Thing];
+const idOf = (item: Item) => ('origin' in item ? item.origin : item.id);
+const nameOf = (item: Item) => ('origin' in item ? item.origin : 'name' in item ? item.name : item.date);
+
+function of(thing: Thing, wanted: readonly Item[], there: readonly Item[], how: ImportHow) {
+  const tally = nothing(thing);
+  const made: Change[] = [];
+  const before = new Map(there.map((item) => [idOf(item), item]));
+  for (const item of wanted) {
+    const was = before.get(idOf(item));
+    before.delete(idOf(item));
+    if (was && alike(was, item)) {
+      tally.same++;
+      continue;
+    }
+    made.push({ do: 'put', thing, value: item } as Change);
+    if (was) tally.changedNames.push(nameOf(was));
+    tally[was ? 'changed' : 'added']++;
+  }
+  if (how === 'replace')
+    for (const [id, item] of before) {
+      made.push({ do: 'remove', thing, id });
+      tally.removed++;
+      tally.removedNames.push(nameOf(item));
+    }
+  return { tally, made };
+}
+
+function record(
+  thing: 'photos' | 'readAs',
+  wanted: Record<string, string>,
+  there: Record<string, string>,
+  how: ImportHow,
+) {
+  const tally = nothing(thing);
+  const set: [string, string | null][] = [];
+  for (const [key, value] of Object.entries(wanted)) {
+    if (there[key] === value) tally.same++;
+    else {
+      tally[key in there ? 'changed' : 'added']++;
+      set.push([key, value]);
+    }
+  }
+  if (how === 'replace')
+    for (const key of Object.keys(there))
+      if (!(key in wanted)) {
+        tally.removed++;
+        set.push([key, null]);
+      }
+  return { tally, set };
+}
+
+/** The file's products under the ids they have here, merged with what is known of them; references follow. */
+function merged(file: Everything, there: There) {
+  const here = new Map<string, string>();
+  const products = file.products.map((product): Product => {
+    const same =
+      there.products.find(({ id }) => id === product.id) ??
+      there.products.find((kept) =>
+        isSameProduct(kept, { facts: product, text: product.labels[0]?.text ?? '' }),
+      );
+    if (!same) return product;
+    here.set(product.id, same.id);
+    return { ...mergeProducts(product, same), id: same.id };
+  });
+  const follow = <S extends { product?: string }>(step: S): S => {
+    const to = step.product && here.get(step.product);
+    return to ? { ...step, product: to } : step;
+  };
+  return {
+    products,
+    routines: file.routines.map((routine) => ({ ...routine, steps: routine.steps.map(follow) })),
+    log: file.log.map((entry) => ({
+      ...entry,
+      done: { ...entry.done, steps: entry.done.steps.map(follow) },
+    })),
+    // Whose hair is in use and what is pinned stay as they are here; the file's own only fill gaps.
+    settings: { ...file.settings, ...there.settings },
+  };
+}
+
+/** Equal as JSON, whatever the order of the keys. */
+function alike(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [one, two] = [Object.entries(a), new Map(Object.entries(b))];
+  return one.length === two.size && one.every(([key, value]) => two.has(key) && alike(value, two.get(key)));
+}
