@@ -5,6 +5,7 @@ import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
 import { dayWords } from '../products/price.ts';
 import type { World } from '../world.ts';
+import './keeping.css';
 import { TakeIn } from './take-in.tsx';
 
 type Copies = Partial<Record<'import' | 'migration', string>>;
