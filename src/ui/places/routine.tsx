@@ -1,5 +1,121 @@
+import { useState } from 'preact/hooks';
+import { washDay } from '../../core/routine.ts';
+import type { Routine } from '../../core/wash-day.ts';
+import { headInUse, routineInUse } from '../heads.ts';
+import { Button } from '../parts/button.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { AddPreview, metOf } from '../routine/add-preview.tsx';
+import { CalendarCard } from '../routine/calendar-card.tsx';
+import { ChartCard } from '../routine/chart-card.tsx';
+import { dayInput, stillReading } from '../routine/day-input.ts';
+import { DaySummary } from '../routine/day-summary.tsx';
+import '../routine/routine.css';
+import { keepRoutine, newRoutine } from '../routine/routine-changes.ts';
+import { RoutinePicker } from '../routine/routine-picker.tsx';
+import { StepList } from '../routine/step-list.tsx';
+import { SuggestionsCard } from '../routine/suggestions.tsx';
 import type { World } from '../world.ts';
 
+const usualSteps = ['cleanser', 'conditioner', 'leave-in', 'gel'] as const;
+
+/** The wash day: its steps, what they add up to, the smallest change that settles it, when, and the picture. */
 export function RoutinePlace({ world }: { world: World }) {
-  return <h2>{world.t('shell.place.routine')}</h2>;
+  const { t, remembered } = world;
+  const head = headInUse(remembered);
+  const routine = routineInUse(remembered, head);
+  if (!head)
+    return (
+      <>
+        <h2>{t('shell.place.routine')}</h2>
+        <Empty
+          title={t('routine.no-head')}
+          actions={
+            <Button look="strong" onClick={() => world.go('hair')}>
+              {t('routine.no-head.do')}
+            </Button>
+          }
+        >
+          <p>{t('routine.no-head.why')}</p>
+        </Empty>
+      </>
+    );
+  if (!routine) {
+    const met = metOf(world.detail);
+    const begin = (kinds: typeof usualSteps | []) =>
+      void keepRoutine(world, newRoutine(world, head.id, t('routine.first'), kinds), t('routine.begun'));
+    return (
+      <>
+        <h2>{t('shell.place.routine')}</h2>
+        {met ? (
+          <Adding key={world.detail} world={world} routine={newRoutine(world, head.id, t('routine.first'))} />
+        ) : (
+          <Empty
+            title={t('routine.empty')}
+            actions={
+              <>
+                <Button look="strong" onClick={() => begin(usualSteps)}>
+                  {t('routine.empty.usual')}
+                </Button>
+                <Button onClick={() => begin([])}>{t('routine.empty.bare')}</Button>
+              </>
+            }
+          >
+            <p>{t('routine.empty.why')}</p>
+          </Empty>
+        )}
+      </>
+    );
+  }
+  return <Planned key={routine.id} world={world} routine={routine} />;
+}
+
+/** What was sent here to be added, until it is added or left. */
+function Adding({ world, routine }: { world: World; routine: Routine }) {
+  const met = metOf(world.detail);
+  const [done, setDone] = useState(false);
+  if (!met || done) return null;
+  return <AddPreview world={world} routine={routine} met={met} onDone={() => setDone(true)} />;
+}
+
+function Planned({ world, routine }: { world: World; routine: Routine }) {
+  const { t, remembered } = world;
+  const head = headInUse(remembered)!;
+  const routines = remembered.routines.filter((one) => one.head === head.id);
+  const input = dayInput(world, routine);
+  const day = washDay(input);
+  const reading = stillReading(world, input);
+  const empty = routine.steps.every(({ product }) => product === undefined);
+  return (
+    <>
+      <h2>{routine.name}</h2>
+      <RoutinePicker world={world} head={head} routine={routine} routines={routines} />
+      <Adding key={world.detail} world={world} routine={routine} />
+      {reading ? (
+        <p class="hint" role="status">
+          {t('routine.reading')}
+        </p>
+      ) : empty ? (
+        <p>{t('routine.fill')}</p>
+      ) : (
+        <>
+          <DaySummary world={world} routine={routine} day={day} />
+          <SuggestionsCard world={world} input={input} day={day} />
+        </>
+      )}
+      <StepList
+        world={world}
+        routine={routine}
+        input={input}
+        findings={reading || empty ? [] : day.findings}
+      />
+      {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
+      {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
+      <div class="actions">
+        {routine.steps.length > 0 && (
+          <Button onClick={() => world.go('log', 'new')}>{t('routine.log-it')}</Button>
+        )}
+      </div>
+      <p class="hint">{t('routine.caution')}</p>
+    </>
+  );
 }

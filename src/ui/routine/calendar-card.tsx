@@ -1,0 +1,225 @@
+import { useState } from 'preact/hooks';
+import { type PlannedDay, plannedDays } from '../../core/calendar.ts';
+import { addDays } from '../../core/days.ts';
+import type { WashDayInput } from '../../core/routine.ts';
+import { Glyph } from '../glyphs/glyph.tsx';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import { Choice } from '../parts/choice.tsx';
+import type { World } from '../world.ts';
+import { fileName } from './exports.ts';
+import { iCalendar } from './icalendar.ts';
+
+const exportedDays = 92;
+
+/** First day of the week where the reader lives: 1 Monday … 7 Sunday. */
+function firstDay(lang: string): number {
+  const locale = new Intl.Locale(lang) as Intl.Locale & {
+    getWeekInfo?(): { firstDay: number };
+    weekInfo?: { firstDay: number };
+  };
+  return (locale.getWeekInfo?.() ?? locale.weekInfo)?.firstDay ?? 1;
+}
+
+/** The ISO date on which the week of a date begins. */
+const weekStart = (date: string, first: number) =>
+  addDays(date, -((new Date(date).getUTCDay() - (first % 7) + 7) % 7));
+
+/** Wash days of a week or a month, with treatments and what follows them placed so that the allowance holds. */
+export function CalendarCard({ world, input }: { world: World; input: WashDayInput }) {
+  const { t, today } = world;
+  const { routine } = input;
+  const [span, setSpan] = useState<'week' | 'month'>('month');
+  const [at, setAt] = useState(today);
+  const [chosen, setChosen] = useState<string | undefined>();
+  const first = firstDay(t.lang);
+  const from = weekStart(span === 'week' ? at : `${at.slice(0, 7)}-01`, first);
+  const inMonth = (date: string) => span === 'week' || date.slice(0, 7) === at.slice(0, 7);
+  const weeks =
+    span === 'week'
+      ? 1
+      : [...Array(6).keys()].filter((week) => week === 0 || inMonth(addDays(from, week * 7))).length;
+  const plan = (start: string, days: number) =>
+    plannedDays({
+      routine,
+      log: input.log,
+      allowance: input.allowance,
+      practice: world.practice,
+      from: start,
+      days,
+      today,
+    });
+  const planned = new Map(plan(from, weeks * 7).map((day) => [day.date, day]));
+  const dates = [...Array(weeks * 7).keys()].map((day) => addDays(from, day));
+  const format = (date: string, options: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat(t.lang, { ...options, timeZone: 'UTC' }).format(new Date(date));
+  const move = (by: number) => {
+    setChosen(undefined);
+    setAt(
+      span === 'week'
+        ? addDays(at, by * 7)
+        : addDays(`${at.slice(0, 7)}-15`, by * 30)
+            .slice(0, 8)
+            .concat('01'),
+    );
+  };
+  const shown = [...planned.values()].filter(({ date }) => inMonth(date));
+  const save = async () => {
+    const file = await iCalendar(
+      t,
+      routine,
+      plan(today, exportedDays),
+      world.now?.() ?? `${today}T00:00:00Z`,
+    );
+    world.save(fileName(routine.name, 'ics'), 'text/calendar', file);
+  };
+  return (
+    <Card
+      title={t('routine.calendar')}
+      actions={
+        <Button look="quiet" onClick={() => void save()}>
+          {t('routine.calendar.save')}
+        </Button>
+      }
+    >
+      <Choice
+        legend={<span class="sr">{t('routine.calendar.span')}</span>}
+        value={span}
+        onChange={(value) => {
+          setSpan(value);
+          setAt(today);
+        }}
+        options={[
+          { value: 'week', label: t('routine.calendar.week') },
+          { value: 'month', label: t('routine.calendar.month') },
+        ]}
+      />
+      <div class="calendar-head">
+        <Button label={t('routine.calendar.back')} onClick={() => move(-1)}>
+          <span class="turn">‹</span>
+        </Button>
+        <strong aria-live="polite">
+          {span === 'week'
+            ? t('routine.calendar.week-of', { date: format(from, { day: 'numeric', month: 'long' }) })
+            : format(at, { month: 'long', year: 'numeric' })}
+        </strong>
+        <Button label={t('routine.calendar.on')} onClick={() => move(1)}>
+          <span class="turn">›</span>
+        </Button>
+      </div>
+      <table class="calendar">
+        <thead>
+          <tr>
+            {dates.slice(0, 7).map((date) => (
+              <th key={date} scope="col" abbr={format(date, { weekday: 'long' })}>
+                {format(date, { weekday: 'narrow' })}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {[...Array(weeks).keys()].map((week) => (
+            <tr key={week}>
+              {dates.slice(week * 7, week * 7 + 7).map((date) => (
+                <DayCell
+                  key={date}
+                  world={world}
+                  date={date}
+                  day={inMonth(date) ? planned.get(date) : undefined}
+                  dim={!inMonth(date)}
+                  chosen={chosen === date}
+                  words={format(date, { weekday: 'long', day: 'numeric', month: 'long' })}
+                  onChoose={() => setChosen(chosen === date ? undefined : date)}
+                />
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="hint calendar-legend">
+        <span>
+          <i class="dot wash" /> {t('routine.calendar.wash')}
+        </span>
+        <span>
+          <Glyph name="small" ground="var(--raised)" /> {t('routine.calendar.treatment')}
+        </span>
+        <span>
+          <Glyph name="softens" ground="var(--raised)" /> {t('routine.calendar.follow-up')}
+        </span>
+      </p>
+      <DayList
+        world={world}
+        input={input}
+        days={chosen ? shown.filter(({ date }) => date === chosen) : shown}
+        format={format}
+      />
+    </Card>
+  );
+}
+
+function DayCell(props: {
+  world: World;
+  date: string;
+  day: PlannedDay | undefined;
+  dim: boolean;
+  chosen: boolean;
+  words: string;
+  onChoose: () => void;
+}) {
+  const { world, date, day } = props;
+  const { t } = world;
+  const number = Number(date.slice(8));
+  const today = date === world.today;
+  const said = [
+    props.words,
+    ...(day ? [t('routine.calendar.wash')] : []),
+    ...(day?.treatments.length ? [t('routine.calendar.treatment')] : []),
+  ];
+  return (
+    <td class={`${props.dim ? 'dim' : ''}${today ? ' today' : ''}`} aria-current={today ? 'date' : undefined}>
+      {day ? (
+        <button
+          type="button"
+          class="day"
+          aria-pressed={props.chosen}
+          aria-label={said.join(', ')}
+          onClick={props.onChoose}
+        >
+          <span class="number">{number}</span>
+          {day.treatments.length > 0 && <Glyph name="small" ground="var(--raised)" />}
+          {day.followUps.length > 0 && <Glyph name="softens" size={0.8} ground="var(--raised)" />}
+        </button>
+      ) : (
+        <span class="number">{number}</span>
+      )}
+    </td>
+  );
+}
+
+function DayList(props: {
+  world: World;
+  input: WashDayInput;
+  days: PlannedDay[];
+  format: (date: string, options: Intl.DateTimeFormatOptions) => string;
+}) {
+  const { world, input, days, format } = props;
+  const { t } = world;
+  const kindOf = (id: string) =>
+    t(`routine.kind.${input.routine.steps.find((step) => step.id === id)!.kind}`);
+  if (days.length === 0) return <p class="hint">{t('routine.calendar.none')}</p>;
+  return (
+    <ul class="plain-list day-list">
+      {days.map(({ date, steps, treatments, putOff }) => (
+        <li key={date}>
+          <strong>{format(date, { weekday: 'short', day: 'numeric', month: 'short' })}</strong>{' '}
+          {steps.map((id) =>
+            treatments.includes(id) ? <em key={id}>{kindOf(id)} </em> : <span key={id}>{kindOf(id)} </span>,
+          )}
+          {putOff.length > 0 && (
+            <span class="hint">{t('routine.calendar.put-off', { kind: putOff.map(kindOf).join(', ') })}</span>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

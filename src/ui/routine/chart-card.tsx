@@ -1,0 +1,73 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { WashDay } from '../../core/routine.ts';
+import type { Routine } from '../../core/wash-day.ts';
+import { pictureFile } from '../charts/picture-file.ts';
+import { WashDayChart } from '../charts/wash-day-chart.tsx';
+import { chartRows } from '../charts/wash-day-rows.ts';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
+import type { World } from '../world.ts';
+import { fileName, pngOf, productNames, routineCsv, routineText } from './exports.ts';
+import { PrintSheet, printSheet } from './print-sheet.tsx';
+
+const roomForNotes = 620;
+
+/** The wash day in one picture, the same in words, and ways to take it along. */
+export function ChartCard({ world, routine, day }: { world: World; routine: Routine; day: WashDay }) {
+  const { t } = world;
+  const figure = useRef<HTMLElement>(null);
+  const sheet = useRef<HTMLDivElement>(null);
+  const [wide, setWide] = useState(false);
+  const names = productNames(world, routine);
+  useEffect(() => {
+    const box = figure.current;
+    if (!box || typeof ResizeObserver === 'undefined') return;
+    const watch = new ResizeObserver(() => setWide(box.clientWidth >= roomForNotes));
+    watch.observe(box);
+    return () => watch.disconnect();
+  }, []);
+  const name = (ending: string) => fileName(routine.name, ending);
+  const picture = () => pictureFile(sheet.current!.querySelector('svg')!);
+  const rows = chartRows(t, routine, day, names);
+  return (
+    <Card title={t('routine.chart.title')} id="wash-day">
+      <figure class="stack" ref={figure}>
+        <WashDayChart t={t} routine={routine} day={day} names={names} wide={wide} />
+        <figcaption class="hint">{t('routine.chart.caption')}</figcaption>
+      </figure>
+      <Disclosure summary={t('routine.words')}>
+        <ol class="words-beside">
+          {rows.map(({ id, words }) => (
+            <li key={id}>{words}</li>
+          ))}
+        </ol>
+      </Disclosure>
+      <Disclosure summary={t('routine.take')}>
+        <div class="actions">
+          <Button onClick={() => world.save(name('svg'), 'image/svg+xml', picture())}>
+            {t('routine.take.svg')}
+          </Button>
+          <Button
+            onClick={() => void pngOf(picture()).then((blob) => world.save(name('png'), 'image/png', blob))}
+          >
+            {t('routine.take.png')}
+          </Button>
+          <Button
+            onClick={() =>
+              void routineCsv(world, routine, day).then((csv) => world.save(name('csv'), 'text/csv', csv))
+            }
+          >
+            {t('routine.take.csv')}
+          </Button>
+          <Button onClick={() => world.save(name('txt'), 'text/plain', routineText(world, routine, day))}>
+            {t('routine.take.text')}
+          </Button>
+          <Button onClick={() => printSheet('A4')}>{t('routine.take.a4')}</Button>
+          <Button onClick={() => printSheet('letter')}>{t('routine.take.letter')}</Button>
+        </div>
+      </Disclosure>
+      <PrintSheet world={world} routine={routine} day={day} sheet={sheet} />
+    </Card>
+  );
+}

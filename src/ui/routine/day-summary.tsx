@@ -1,0 +1,70 @@
+import type { Finding } from '../../core/finding.ts';
+import type { WashDay } from '../../core/routine.ts';
+import type { Routine } from '../../core/wash-day.ts';
+import { Disclosure } from '../parts/disclosure.tsx';
+import { Note } from '../parts/note.tsx';
+import type { World } from '../world.ts';
+import { Findings, productsWords } from './findings.tsx';
+
+/** What the whole wash day adds up to. Findings that one step decides alone stand by that step instead. */
+export function DaySummary({ world, routine, day }: { world: World; routine: Routine; day: WashDay }) {
+  const { t } = world;
+  const open = day.findings.filter(({ answer }) => answer !== 'suits');
+  const suits = day.findings.filter(({ answer }) => answer === 'suits');
+  const { products, leaveOns } = day.protein;
+  return (
+    <section class="stack" aria-labelledby="routine-sum">
+      <h3 id="routine-sum">{t('routine.sum')}</h3>
+      <p>
+        {productsWords(t, products.sure)}{' '}
+        {products.allowed === undefined
+          ? t('routine.sum.hair-unknown')
+          : t('routine.sum.allowed', { n: products.allowed })}{' '}
+        {leaveOns.sure > 0 && t('routine.sum.leave-ons', { n: leaveOns.sure })}
+      </p>
+      {open.length === 0 && (
+        <Note t={t} answer="suits">
+          <p>{t('routine.sum.settled')}</p>
+        </Note>
+      )}
+      <DayFindings world={world} routine={routine} findings={open} />
+      {suits.length > 0 && (
+        <Disclosure summary={t('routine.sum.suits', { n: suits.length })}>
+          <Findings t={t} findings={suits} />
+        </Disclosure>
+      )}
+    </section>
+  );
+}
+
+/** Each finding with the steps that decided it. */
+function DayFindings({
+  world: { t },
+  routine,
+  findings,
+}: {
+  world: World;
+  routine: Routine;
+  findings: Finding[];
+}) {
+  return (
+    <div class="findings">
+      {findings.map(({ rule, answer, reason, unknown, steps }) => {
+        const of = routine.steps
+          .filter(({ id }) => steps.includes(id))
+          .map(({ kind }) => t(`routine.kind.${kind}`));
+        return (
+          <Note
+            key={`${rule} ${answer} ${reason.key} ${steps.join()}`}
+            t={t}
+            answer={answer}
+            about={of.join(', ')}
+          >
+            <p>{t(reason.key, reason.values)}</p>
+            {unknown && <p class="hint">{t(unknown.key, unknown.values)}</p>}
+          </Note>
+        );
+      })}
+    </div>
+  );
+}

@@ -1,0 +1,116 @@
+import type { WashDay } from '../../core/routine.ts';
+import { exposureOf } from '../../core/stays.ts';
+import type { Routine } from '../../core/wash-day.ts';
+import { chartRows, staysWords } from '../charts/wash-day-rows.ts';
+import type { World } from '../world.ts';
+import { productOf } from './day-input.ts';
+import { productsWords } from './findings.tsx';
+import { cadenceWords } from './step-editor.tsx';
+
+/** File name from what the reader called it. */
+export const fileName = (name: string, ending: string) =>
+  `${
+    name
+      .normalize('NFKD')
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-|-$/g, '')
+      .toLowerCase() || 'routine'
+  }.${ending}`;
+
+export const productNames = (world: World, routine: Routine) =>
+  new Map(
+    routine.steps.flatMap(({ product }) =>
+      product ? [[product, productOf(world, product)?.name ?? ''] as const] : [],
+    ),
+  );
+
+/** A row for each step: what it is, how much is used, and what may stay, in milligrams. */
+export async function routineCsv(world: World, routine: Routine, day: WashDay): Promise<string> {
+  const { default: Papa } = await import('papaparse');
+  const names = productNames(world, routine);
+  const rows = routine.steps.map((step, index) => {
+    const stays = day.stays.steps.find((one) => one.step === step.id);
+    const exposure = exposureOf(step, world.practice.washDay);
+    const amounts = Object.entries({ ...stays?.protein, bearing: stays?.bearing, ...stays?.moisture });
+    return {
+      order: index + 1,
+      kind: step.kind,
+      product: step.product ? (names.get(step.product) ?? '') : '',
+      use: step.use,
+      every: step.cadence.every,
+      n: step.cadence.every === 'wash' ? '' : step.cadence.n,
+      optional: step.optional ? 'yes' : 'no',
+      grams: exposure.grams,
+      retention: exposure.retention,
+      ...Object.fromEntries(
+        amounts.flatMap(([what, range]) => [
+          [`${what}_min_mg`, stays?.unread ? '' : (range?.min ?? '')],
+          [`${what}_max_mg`, stays?.unread ? '' : (range?.max ?? '')],
+        ]),
+      ),
+      findings: day.findings
+        .filter(({ answer, steps }) => answer !== 'suits' && steps.includes(step.id))
+        .map(
+          ({ answer, reason }) =>
+            `${world.t(`shell.answer.${answer}`)}: ${world.t(reason.key, reason.values)}`,
+        )
+        .join(' | '),
+    };
+  });
+  const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
+  // Cells that a spreadsheet would take for a formula are guarded.
+  return Papa.unparse(
+    {
+      fields: columns,
+      data: rows.map((row) => columns.map((one) => (row as Record<string, unknown>)[one] ?? '')),
+    },
+    { escapeFormulae: true },
+  );
+}
+
+/** The routine as plain text, to paste under a post or into a message. */
+export function routineText(world: World, routine: Routine, day: WashDay): string {
+  const { t } = world;
+  const rows = chartRows(t, routine, day, productNames(world, routine));
+  const { products } = day.protein;
+  const lines = routine.steps.flatMap((step, index) => {
+    const { kind, product, notes } = rows[index]!;
+    const more = [
+      ...(step.cadence.every === 'wash' ? [] : [cadenceWords(t, step.cadence)]),
+      ...(step.optional ? [t('routine.step.is-optional')] : []),
+    ];
+    return [
+      `${index + 1}. ${kind}: ${product}${more.length > 0 ? ` (${more.join(', ')})` : ''}`,
+      ...notes.map(({ words, answer }) => `   ${t(`shell.answer.${answer}`)}: ${words}`),
+    ];
+  });
+  return [
+    routine.name,
+    t('routine.wash-every.words', { n: routine.washEvery }),
+    '',
+    ...lines,
+    '',
+    `${productsWords(t, products.sure)} ${
+      products.allowed === undefined
+        ? t('routine.sum.hair-unknown')
+        : t('routine.sum.allowed', { n: products.allowed })
+    }`,
+    staysWords(t, { ...day.stays.day, step: '', grams: 0, retention: 0, source: '', unread: false }),
+    t('routine.caution'),
+    '',
+  ].join('\n');
+}
+
+/** A drawn picture as a PNG of its own size (pictureFile draws at twice the picture's units). */
+export async function pngOf(svg: string): Promise<Blob> {
+  const image = new Image();
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
+  await image.decode();
+  const canvas = document.createElement('canvas');
+  canvas.width = image.naturalWidth;
+  canvas.height = image.naturalHeight;
+  canvas.getContext('2d')!.drawImage(image, 0, 0);
+  return new Promise((done, fail) =>
+    canvas.toBlob((blob) => (blob ? done(blob) : fail(new Error('no picture'))), 'image/png'),
+  );
+}

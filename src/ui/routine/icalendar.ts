@@ -1,0 +1,42 @@
+import type { PlannedDay } from '../../core/calendar.ts';
+import { addDays } from '../../core/days.ts';
+import type { Routine } from '../../core/wash-day.ts';
+import type { Translate } from '../words/index.ts';
+
+/**
+ * Planned wash days as an iCalendar file (RFC 5545): one all-day event a wash day, under a lasting UID, so a
+ * later export replaces an earlier one. No recurrence rule: treatments move with the allowance.
+ */
+export async function iCalendar(
+  t: Translate,
+  routine: Routine,
+  days: readonly PlannedDay[],
+  now: string,
+): Promise<string> {
+  const { default: ICAL } = await import('ical.js');
+  const calendar = new ICAL.Component('vcalendar');
+  calendar.updatePropertyWithValue('version', '2.0');
+  calendar.updatePropertyWithValue('prodid', '-//Strandline//Wash days//EN');
+  calendar.updatePropertyWithValue('calscale', 'GREGORIAN');
+  for (const day of days) {
+    const event = new ICAL.Component('vevent');
+    const words = routine.steps
+      .filter(({ id }) => day.steps.includes(id))
+      .map(({ kind }, index) => `${index + 1}. ${t(`routine.kind.${kind}`)}`);
+    const put = (name: string, value: unknown) => event.updatePropertyWithValue(name, value as string);
+    put('uid', `${routine.id}-${day.date}@strandline.invalid`);
+    put('dtstamp', ICAL.Time.fromJSDate(new Date(now), true));
+    put('dtstart', ICAL.Time.fromDateString(day.date));
+    put('dtend', ICAL.Time.fromDateString(addDays(day.date, 1)));
+    put(
+      'summary',
+      t(day.treatments.length > 0 ? 'routine.calendar.event.treatment' : 'routine.calendar.event', {
+        name: routine.name,
+      }),
+    );
+    put('description', words.join('\n'));
+    put('transp', 'TRANSPARENT');
+    calendar.addSubcomponent(event);
+  }
+  return `${calendar.toString()}\r\n`;
+}

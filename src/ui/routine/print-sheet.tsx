@@ -1,0 +1,57 @@
+import type { RefObject } from 'preact';
+import { createPortal } from 'preact/compat';
+import type { WashDay } from '../../core/routine.ts';
+import type { Routine } from '../../core/wash-day.ts';
+import { WashDayChart } from '../charts/wash-day-chart.tsx';
+import type { World } from '../world.ts';
+import { productNames } from './exports.ts';
+import { Findings } from './findings.tsx';
+import { cadenceWords } from './step-editor.tsx';
+
+/** Prints the sheet alone, on paper of a size. */
+export function printSheet(size: 'A4' | 'letter') {
+  const page = document.createElement('style');
+  page.textContent = `@page { size: ${size} portrait; margin: 14mm; }`;
+  document.head.append(page);
+  document.documentElement.dataset.print = 'sheet';
+  const done = () => {
+    page.remove();
+    delete document.documentElement.dataset.print;
+  };
+  addEventListener('afterprint', done, { once: true });
+  print();
+}
+
+/** For a bathroom wall or a client: the steps large, the picture, the open findings. Seen on paper only. */
+export function PrintSheet(props: {
+  world: World;
+  routine: Routine;
+  day: WashDay;
+  sheet: RefObject<HTMLDivElement | null>;
+}) {
+  const { world, routine, day, sheet } = props;
+  const { t } = world;
+  const names = productNames(world, routine);
+  const head = world.remembered.heads.find(({ id }) => id === routine.head);
+  return createPortal(
+    <div class="print-sheet" ref={sheet} aria-hidden="true" lang={t.lang} dir={t.dir}>
+      <h1>{routine.name}</h1>
+      <p>
+        {[...(head ? [head.name] : []), t('routine.wash-every.words', { n: routine.washEvery })].join(' · ')}
+      </p>
+      <ol>
+        {routine.steps.map((step) => (
+          <li key={step.id}>
+            <strong>{t(`routine.kind.${step.kind}`)}</strong> {step.product ? names.get(step.product) : ''}
+            {step.cadence.every !== 'wash' && ` · ${cadenceWords(t, step.cadence)}`}
+            {step.optional && ` · ${t('routine.step.is-optional')}`}
+          </li>
+        ))}
+      </ol>
+      <WashDayChart t={t} routine={routine} day={day} names={names} wide />
+      <Findings t={t} findings={day.findings.filter(({ answer }) => answer !== 'suits')} />
+      <p class="hint">{t('routine.caution')}</p>
+    </div>,
+    document.body,
+  );
+}

@@ -1,0 +1,105 @@
+import { useState } from 'preact/hooks';
+import type { Head } from '../../core/head.ts';
+import type { Routine } from '../../core/wash-day.ts';
+import { Button } from '../parts/button.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
+import { NumberField, TextField } from '../parts/field.tsx';
+import { Select } from '../parts/select.tsx';
+import type { World } from '../world.ts';
+import { copyOf, keepRoutine, newRoutine } from './routine-changes.ts';
+
+/** Which routine of which head, its name and rhythm, and copies and new ones. */
+export function RoutinePicker(props: {
+  world: World;
+  head: Head;
+  routine: Routine;
+  routines: readonly Routine[];
+}) {
+  const { world, head, routine, routines } = props;
+  const { t, remembered } = world;
+  const [name, setName] = useState<string | undefined>();
+  const use = (id: string | undefined) =>
+    id && void world.change({ do: 'set', settings: { routineInUse: id } });
+  const rename = () => {
+    const wanted = name?.trim();
+    setName(undefined);
+    if (wanted && wanted !== routine.name)
+      void keepRoutine(world, { ...routine, name: wanted }, t('routine.renamed', { name: wanted }));
+  };
+  const remove = async () => {
+    const { ok } = await world.change({ do: 'remove', thing: 'routines', id: routine.id });
+    if (ok) world.say(t('routine.removed', { name: routine.name }), true);
+  };
+  return (
+    <div class="stack">
+      {remembered.heads.length > 1 && (
+        <Select
+          label={t('routine.whose')}
+          options={remembered.heads.map((one) => ({ value: one.id, label: one.name }))}
+          value={head.id}
+          onChange={(id) => id && void world.change({ do: 'set', settings: { headInUse: id } })}
+        />
+      )}
+      {routines.length > 1 && (
+        <Select
+          label={t('routine.which')}
+          options={routines.map((one) => ({ value: one.id, label: one.name }))}
+          value={routine.id}
+          onChange={use}
+        />
+      )}
+      <Disclosure summary={t('routine.about')}>
+        <form
+          class="stack"
+          onSubmit={(event) => {
+            event.preventDefault();
+            rename();
+          }}
+          onFocusOut={rename}
+        >
+          <TextField label={t('routine.name')} value={name ?? routine.name} onInput={setName} />
+        </form>
+        <NumberField
+          label={t('routine.wash-every')}
+          value={routine.washEvery}
+          unit={t('routine.days')}
+          min={1}
+          max={60}
+          wrong={t('routine.whole-number')}
+          onNumber={(washEvery) =>
+            washEvery !== undefined &&
+            Number.isInteger(washEvery) &&
+            void keepRoutine(world, { ...routine, washEvery })
+          }
+        />
+        <div class="actions">
+          <Button
+            onClick={() =>
+              void keepRoutine(
+                world,
+                copyOf(world, routine, t('routine.copy-of', { name: routine.name })),
+                t('routine.copied', { name: routine.name }),
+              )
+            }
+          >
+            {t('routine.copy')}
+          </Button>
+          <Button
+            onClick={() =>
+              void keepRoutine(
+                world,
+                newRoutine(world, head.id, t('routine.nth', { n: routines.length + 1 })),
+                t('routine.begun'),
+              )
+            }
+          >
+            {t('routine.another')}
+          </Button>
+          <Button look="quiet" onClick={() => void remove()}>
+            {t('routine.remove')}
+          </Button>
+        </div>
+      </Disclosure>
+    </div>
+  );
+}

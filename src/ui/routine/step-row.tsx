@@ -1,0 +1,124 @@
+import type { Finding } from '../../core/finding.ts';
+import type { WashDayInput } from '../../core/routine.ts';
+import { rules } from '../../core/rules/index.ts';
+import type { Routine, Step } from '../../core/wash-day.ts';
+import { glyphsOf } from '../describe/mark.ts';
+import { Glyph } from '../glyphs/glyph.tsx';
+import type { GlyphName } from '../paint-order.ts';
+import { Button } from '../parts/button.tsx';
+import type { World } from '../world.ts';
+import { productOf } from './day-input.ts';
+import { Findings } from './findings.tsx';
+import { cadenceWords, StepEditor } from './step-editor.tsx';
+
+const ofProduct = new Set(rules.filter(({ of }) => of === 'product').map(({ id }) => id));
+const glyphOrder: GlyphName[] = ['large', 'small', 'free', 'bearing', 'draws', 'softens', 'seals'];
+
+/** One step of the day: what it is, what its label holds, what the rules say beside it. */
+export function StepRow(props: {
+  world: World;
+  routine: Routine;
+  input: WashDayInput;
+  findings: readonly Finding[];
+  step: Step;
+  place: number;
+  open: boolean;
+  look: string;
+  onToggle: () => void;
+  onMove: (to: number, by: string) => void;
+  onDrag: (event: PointerEvent) => void;
+  onChange: (step: Step) => void;
+  onDuplicate: () => void;
+  onRemove: () => void;
+}) {
+  const { world, routine, step, place, input } = props;
+  const { t } = world;
+  const kind = t(`routine.kind.${step.kind}`);
+  const product = productOf(world, step.product);
+  const reading = input.readings.get(step.id);
+  const there = new Set(reading?.mentions.flatMap(glyphsOf));
+  const glyphs = glyphOrder.filter((name) => there.has(name));
+  const mine = props.findings.filter(({ answer, steps }) => answer !== 'suits' && steps.includes(step.id));
+  const own = mine.filter(({ rule }) => ofProduct.has(rule));
+  const shared = [...new Set(mine.filter(({ rule }) => !ofProduct.has(rule)).map(({ rule }) => rule))];
+  const meta = [
+    ...(step.cadence.every === 'wash' ? [] : [cadenceWords(t, step.cadence)]),
+    ...(step.optional ? [t('routine.step.is-optional')] : []),
+    ...(step.grams === undefined ? [] : [t('routine.step.grams.of', { grams: step.grams })]),
+  ];
+  return (
+    <li class={`step-row${props.look}`} data-step={step.id}>
+      <button
+        type="button"
+        class="handle"
+        aria-label={t('routine.step.handle', { kind, place: place + 1, n: routine.steps.length })}
+        onPointerDown={props.onDrag}
+        onKeyDown={(event) => {
+          const by = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+          if (!by) return;
+          event.preventDefault();
+          props.onMove(place + by, 'handle');
+        }}
+      >
+        <svg viewBox="0 0 10 16" width="10" height="16" aria-hidden="true">
+          <path d="M3 2v12M7 2v12" />
+        </svg>
+      </button>
+      <div class="step-words">
+        <p class="step-head">
+          <strong>{kind}</strong>
+          <span class="glyph-row">
+            {glyphs.map((name) => (
+              <Glyph key={name} name={name} label={t(`routine.glyph.${name}`)} ground="var(--raised)" />
+            ))}
+          </span>
+        </p>
+        <p class={product ? '' : 'hint'}>
+          {product?.name ?? t(step.product ? 'routine.step.product-gone' : 'routine.step.no-product')}
+        </p>
+        {meta.length > 0 && <p class="hint">{meta.join(' · ')}</p>}
+        {shared.length > 0 && (
+          <p class="margin-note">
+            <Glyph
+              name={mine.some(({ answer }) => answer === 'clashes') ? 'clashes' : 'unsure'}
+              ground="var(--raised)"
+            />{' '}
+            {shared.map((rule) => t(`rules.short.${rule}`)).join(' · ')}
+          </p>
+        )}
+        {own.length > 0 && <Findings t={t} findings={own} level="step" />}
+        {props.open && <StepEditor {...props} />}
+      </div>
+      <div class="step-buttons">
+        <span class="up-down">
+          <button
+            type="button"
+            class="button up"
+            disabled={place === 0}
+            aria-label={t('routine.step.up', { kind })}
+            onClick={() => props.onMove(place - 1, 'up')}
+          >
+            ↑
+          </button>
+          <button
+            type="button"
+            class="button down"
+            disabled={place === routine.steps.length - 1}
+            aria-label={t('routine.step.down', { kind })}
+            onClick={() => props.onMove(place + 1, 'down')}
+          >
+            ↓
+          </button>
+        </span>
+        <Button
+          look="quiet"
+          expanded={props.open}
+          label={t(props.open ? 'routine.step.close.what' : 'routine.step.edit.what', { kind })}
+          onClick={props.onToggle}
+        >
+          {t(props.open ? 'routine.step.close' : 'routine.step.edit')}
+        </Button>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,3 @@
+import { type SuggestInput, suggest } from '../../core/suggest.ts';
+
+addEventListener('message', ({ data }: MessageEvent<SuggestInput>) => postMessage(suggest(data)));

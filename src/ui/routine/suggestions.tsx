@@ -1,0 +1,164 @@
+import { useEffect, useState } from 'preact/hooks';
+import { applyMoves, type Fill, type Move } from '../../core/moves.ts';
+import type { WashDay, WashDayInput } from '../../core/routine.ts';
+import type { Suggestions as Answer, Suggestion } from '../../core/suggest.ts';
+import type { Wish } from '../../core/wish.ts';
+import { Button } from '../parts/button.tsx';
+import { Card } from '../parts/card.tsx';
+import { Check } from '../parts/choice.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
+import type { World } from '../world.ts';
+import { askSuggest } from './ask-suggest.ts';
+import { candidatesOf, productOf } from './day-input.ts';
+import { keepRoutine } from './routine-changes.ts';
+import { cadenceWords } from './step-editor.tsx';
+
+/** The smallest change that settles every clash, one press to take it; or what kind of product would. */
+export function SuggestionsCard({ world, input, day }: { world: World; input: WashDayInput; day: WashDay }) {
+  const { t } = world;
+  const [considered, setConsidered] = useState(false);
+  const [answer, setAnswer] = useState<Answer | undefined>();
+  const clashes = day.findings.some((finding) => finding.answer === 'clashes');
+  const candidates = clashes ? candidatesOf(world, considered) : [];
+  const asked = JSON.stringify([
+    input.routine,
+    considered,
+    input.allowance,
+    day.findings,
+    candidates.map(({ product, kind, use, reading }) => [product, kind, use, reading?.mentions.length]),
+  ]);
+  useEffect(() => {
+    let current = true;
+    setAnswer(undefined);
+    if (clashes)
+      void askSuggest({ ...input, candidates }).then((found) => {
+        if (current) setAnswer(found);
+      });
+    return () => {
+      current = false;
+    };
+  }, [asked]);
+  if (!clashes) return null;
+  const others = world.remembered.products.some(({ owned }) => !owned);
+  return (
+    <Card title={t('routine.suggest')} over={t('routine.suggest.over')} id="suggestions">
+      <div aria-live="polite" class="stack">
+        {!answer && <p class="hint">{t('routine.suggest.looking')}</p>}
+        {answer?.answer === 'found' && (
+          <>
+            {!answer.fewest && <p class="hint">{t('routine.suggest.not-fewest')}</p>}
+            <Offer world={world} input={input} suggestion={answer.suggestions[0]!} first />
+            {answer.suggestions.length > 1 && (
+              <Disclosure summary={t('routine.suggest.others', { n: answer.suggestions.length - 1 })}>
+                {answer.suggestions.slice(1).map((suggestion) => (
+                  <Offer
+                    key={JSON.stringify(suggestion.moves)}
+                    world={world}
+                    input={input}
+                    suggestion={suggestion}
+                  />
+                ))}
+              </Disclosure>
+            )}
+          </>
+        )}
+        {answer?.answer === 'none' && (
+          <>
+            <p>
+              {t(answer.complete ? 'routine.suggest.none' : 'routine.suggest.none-within', {
+                n: answer.upTo,
+              })}
+            </p>
+            {answer.wanted[0] ? (
+              <>
+                <p>{t('routine.suggest.wanted')}</p>
+                <Offer world={world} input={input} suggestion={answer.wanted[0]} />
+              </>
+            ) : (
+              <p>{t('routine.suggest.nothing-would')}</p>
+            )}
+          </>
+        )}
+      </div>
+      {others && (
+        <Check label={t('routine.suggest.considered')} checked={considered} onChange={setConsidered} />
+      )}
+    </Card>
+  );
+}
+
+const wishOf = (move: Move): Wish | undefined =>
+  'with' in move && 'wish' in move.with ? move.with.wish : undefined;
+
+function Offer(props: { world: World; input: WashDayInput; suggestion: Suggestion; first?: boolean }) {
+  const { world, input, suggestion } = props;
+  const { t } = world;
+  const { moves, because, untold } = suggestion;
+  const wishes = moves.flatMap((move) => wishOf(move) ?? []);
+  const take = () => {
+    const routine = applyMoves(input.routine, moves, world.practice.washDay.kinds.order, world.newId);
+    void keepRoutine(world, routine, t('routine.suggest.taken'));
+  };
+  return (
+    <div class="offer">
+      <ul class="plain-list stack">
+        {moves.map((move, index) => (
+          <li key={JSON.stringify(move)}>
+            <p>{moveWords(world, input, move)}</p>
+            {because[index]!.map(({ rule, reason }) => (
+              <p key={rule + reason.key} class="hint">
+                {t('routine.suggest.because')} {t(reason.key, reason.values)}
+              </p>
+            ))}
+          </li>
+        ))}
+      </ul>
+      {untold.length > 0 && <p class="hint">{t('routine.suggest.untold', { n: untold.length })}</p>}
+      <div class="actions">
+        {wishes.length === 0 && (
+          <Button look={props.first ? 'strong' : 'plain'} onClick={take}>
+            {t('routine.suggest.take')}
+          </Button>
+        )}
+        {wishes.map((wish) => (
+          <Button
+            key={JSON.stringify(wish)}
+            onClick={() => world.go('products', `wish:${JSON.stringify(wish)}`)}
+          >
+            {t('routine.suggest.look-for', { what: wishWords(world, wish) })}
+          </Button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+/** "protein-free gel" */
+export const wishWords = ({ t }: Pick<World, 't'>, wish: Wish): string =>
+  t(`routine.wish.${wish.lifts ? 'lifting-' : ''}${wish.protein}`, { kind: t(`routine.kind.${wish.kind}`) });
+
+function moveWords(world: World, { routine }: WashDayInput, move: Move): string {
+  const { t } = world;
+  const step = routine.steps.find(({ id }) => id === move.step);
+  const old = productOf(world, step?.product)?.name;
+  const kind = t(`routine.kind.${'kind' in move ? move.kind : step!.kind}`);
+  const fillWords = (fill: Fill) => {
+    if ('wish' in fill) return t('routine.suggest.a', { what: wishWords(world, fill.wish) });
+    const names = [fill.product, ...fill.alternatives].flatMap((id) => productOf(world, id)?.name ?? []);
+    return names.length > 1
+      ? t('routine.suggest.or', { name: names[0]!, others: names.slice(1).join(', ') })
+      : (names[0] ?? '');
+  };
+  switch (move.do) {
+    case 'omit':
+      return t('routine.suggest.omit', { kind, name: old ?? kind });
+    case 'space':
+      return t('routine.suggest.space', { kind, cadence: cadenceWords(t, move.cadence) });
+    case 'add':
+      return t('routine.suggest.add', { kind, name: fillWords(move.with) });
+    default:
+      return old
+        ? t('routine.suggest.swap', { kind, old, name: fillWords(move.with) })
+        : t('routine.suggest.fill', { kind, name: fillWords(move.with) });
+  }
+}
