@@ -32,13 +32,19 @@ export async function openShop(options: Options = {}) {
     return page;
   };
 
-  /** The toolbar badge of the page, brought to front. */
-  const badge = async (page: Page): Promise<string> => {
+  /** The browser's number of a page's tab, brought to front. */
+  const tabOf = async (page: Page): Promise<number> => {
     await page.bringToFront();
     return (await worker()).evaluate(async () => {
       const [tab] = await chrome.tabs.query({ active: true });
-      return tab?.id === undefined ? '' : chrome.action.getBadgeText({ tabId: tab.id });
+      return tab?.id ?? -1;
     });
+  };
+
+  /** The toolbar badge of the page, brought to front. */
+  const badge = async (page: Page): Promise<string> => {
+    const tab = await tabOf(page);
+    return (await worker()).evaluate((tabId) => chrome.action.getBadgeText({ tabId }), tab);
   };
 
   let asker: Page | undefined;
@@ -72,12 +78,10 @@ export async function openShop(options: Options = {}) {
       await page.goto(`chrome-extension://${id}/${path}`);
       return page;
     },
+    tabOf,
     /** The panel as a whole page, held to the tab that shows this page of the shop. */
     panelFor: async (page: Page, place = 'page'): Promise<Page> => {
-      const tab = await (await worker()).evaluate(
-        async (url) => (await chrome.tabs.query({})).find((each) => each.url === url)?.id,
-        page.url(),
-      );
+      const tab = await tabOf(page);
       const panel = await context.newPage();
       await panel.goto(`chrome-extension://${id}/sidepanel.html?tab=${tab}#${place}`);
       return panel;

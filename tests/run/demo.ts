@@ -1,8 +1,10 @@
 // `npm run demo`: builds the extension, serves the invented shop, and opens a real browser with both.
 import { mkdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
+import type { Page } from 'playwright-core';
+import { usualUse } from '../../src/core/product.ts';
 import type { Mention, Reading } from '../../src/core/reading.ts';
-import { openShop, painted, until } from '../browser/harness.ts';
+import { type Harness, openShop, painted, until } from '../browser/harness.ts';
 import { reveal } from '../browser/reveal.ts';
 import { type Good, goodOf } from '../store/goods.ts';
 import { findChromium, noChromium } from './browsers.ts';
@@ -28,20 +30,31 @@ function inWords(reading: Reading): string {
   return [...rows, `      protein: ${reading.protein}; moisture: ${reading.moisture}`].join('\n');
 }
 
-async function visit(shop: Awaited<ReturnType<typeof openShop>>, good: Good) {
+/** Brings the first underlined name to the middle of the view. */
+const scrollToList = (page: Page) =>
+  page.evaluate(() => {
+    const [first] = [...CSS.highlights.values()].flatMap((highlight) => [...highlight]);
+    first?.startContainer.parentElement?.scrollIntoView({ block: 'center' });
+  });
+
+async function visit(shop: Harness, good: Good) {
   const page = await shop.open(`/goods/${good.id}`);
   await reveal((control) => page.click(control), good.structure);
-  const { strip } = await until(
+  await until(
     () => painted(page),
     (now) => now.strip !== '',
   );
-  const [, reading] = await Promise.all([
-    page.screenshot({ path: join(folder, `${good.id}.png`) }),
-    shop.ask('read', [{ text: good.list }]),
-  ]);
-  console.log(`\n${good.name}, ${good.maker} · toolbar badge: ${(await shop.badge(page)) || 'empty'}`);
+  await scrollToList(page);
+  await page.waitForTimeout(400);
+  await page.screenshot({ path: join(folder, `${good.id}.png`) });
+  const { strip } = await painted(page);
+  const badge = await shop.badge(page);
+  const found = await shop.ask('tab-page', { tab: await shop.tabOf(page) });
+  const texts = (found?.lists ?? []).map(({ text }) => ({ text, use: usualUse[good.kind] }));
+  const readings = await shop.ask('read', texts);
+  console.log(`\n${good.name}, ${good.maker} · toolbar badge: ${badge || 'empty'}`);
   console.log(`   on the page: ${strip || 'nothing'}`);
-  if (reading[0]) console.log(inWords(reading[0]));
+  for (const reading of readings) console.log(inWords(reading));
   await page.close();
 }
 
