@@ -1,5 +1,5 @@
 import { native } from './dom.ts';
-import { nameHints } from './names.ts';
+import { botanicalName, nameHints } from './names.ts';
 
 /** Distinct names a page must print before it is looked at closely. */
 const enough = 2;
@@ -27,6 +27,6 @@ function holdsNames(text: string): boolean {
   const names = new Set<string>();
   nameHints.lastIndex = 0;
   for (let hit = nameHints.exec(low); hit; hit = nameHints.exec(low))
-    if (names.add(hit[0]).size >= enough) return true;
+    if (botanicalName.test(hit[0]) || names.add(hit[0]).size >= enough) return true;
   return false;
 }

@@ -73,7 +73,10 @@ function windows({ low, lines }: Page): [number, number][] {
   for (let hit = nameHints.exec(low); hit; hit = nameHints.exec(low)) {
     while (lines[line]!.to < hit.index) line++;
     recent = [...recent.slice(1 - fewestHints), line];
-    let worth = recent.length === fewestHints && line - recent[0]! <= fewestHints;
+    const { from, to } = lines[line]!;
+    let worth =
+      (recent.length === fewestHints && line - recent[0]! <= fewestHints) ||
+      (to - from < 200 && botanicalName.test(hit[0]));
     for (let back = 0; back < reachBack && !worth; back++) worth = headed.has(line - back);
     if (!worth) continue;
     const first = Math.max(0, recent[0]! - reachBack);
@@ -110,7 +113,7 @@ function stepsOf(page: Page, line: number, steps: Step[]): void {
     const till: number = match.index + match[0].length + (mark[0] ?? '').length;
     const words = before.slice(-80) + match[0] + (mark[0] ?? '');
     if (/[^\s\v][,;.][\s\v]/.test(before)) itemsOf(page, start + from, start + match.index, line, steps);
-    const near = words.slice(Math.max(0, before.slice(-80).search(/[^.:;!?\n]*$/)));
+    const near = words.slice(Math.max(0, before.slice(-80).search(/[^.:;!?\n]*$/))).replace(/\([^)]*\)/, '');
     steps.push({
       stop: denial.test(near) ? 'denial' : teaser.test(near) && !/inactive/.test(near) ? 'teaser' : 'heading',
       line,
@@ -121,13 +124,16 @@ function stepsOf(page: Page, line: number, steps: Step[]): void {
   }
   if (
     from === 0 &&
-    whole.length < 120 &&
-    denial.test(whole) &&
-    /[:：][\s\v]*$|^\W*\S+(?:[\s\v]\S+){0,2}$/.test(whole)
+    whole.length < 90 &&
+    (denialAlone.test(whole) || (/[:：][\s\v]*$/.test(whole) && denial.test(whole)))
   )
     steps.push({ stop: 'denial', line, words: '', inline: false });
   else itemsOf(page, start + from, end, line, steps);
 }
+
+/** A line that only says that something is left out: "Formulated without", "Free from:". */
+const denialAlone =
+  /(?:without|free (?:from|of)|never|ohne|frei von|sans|senza|sin|sem|zonder|bez|без)[^a-zа-я]*$/;
 
 const isLetter = (letter = '') => letter.toLowerCase() !== letter.toUpperCase();
 
@@ -187,8 +193,7 @@ function addItem(
   if (label && !/\d$/.test(label[1]!)) {
     const first = name.slice(label[0].length);
     const known = classOf(first);
-    if (denial.test(label[1]!)) stop('denial');
-    else if (endsHere.test(name) || known === 'other' || known === 'edible') stop('end');
+    if (denial.test(label[1]!) || endsHere.test(name) || known === 'other' || known === 'edible') stop('end');
     else {
       stop(teaser.test(label[1]!) ? 'teaser' : 'label', page.text.slice(at, at + label[1]!.length).trim());
       item(at + label[0].length, at + name.length, known);
@@ -196,8 +201,12 @@ function addItem(
     return true;
   }
   const kind = name.length > 400 ? 'other' : classOf(name);
-  if (endsHere.test(name) || (/^[*†°]/.test(name) && /[a-z] [a-z]+ [a-z]/.test(name) && after !== 'mark')) {
-    stop(denial.test(name) ? 'denial' : 'end');
+  if (
+    endsHere.test(name) ||
+    (after !== 'mark' && name.search(denial) === 0) ||
+    (/^[*†°]/.test(name) && /[a-z] [a-z]+ [a-z]/.test(name) && after !== 'mark')
+  ) {
+    stop('end');
     return true;
   }
   const words = name.split(/[\s\v]+/).length;
@@ -215,7 +224,7 @@ function addItem(
     const sentence = after === 'mark' && /^\W*[A-ZÀ-Þ][a-zà-ž]/.test(page.text.slice(at + cut));
     if (kept.length > 2 && (/^[csl]/.test(keptKind) || sentence) && !denial.test(kept))
       item(at, at + kept.length, keptKind);
-    stop(denial.test(name) ? 'denial' : 'end');
+    stop('end');
   }
   return true;
 }
@@ -223,7 +232,9 @@ function addItem(
 /** Where running text begins within a name: at a word no name holds, at a new sentence, at a button; -1 nowhere. */
 function cutOf(name: string, text: string): number {
   const cuts = [name.search(prose), text.search(/[\s\v.…](?=[\s\v]*[A-ZÀ-Þ][a-zà-ž]+(?: [a-zà-ž]{2,}){2})/)];
-  const button = /^([^\v]{3,}?)[\s…]*\v(\S+(?: \S+)?)$/.exec(name);
+  const note = /[^\s\v,][\s\v]+\*+ ?(?=[a-zà-ž]+ [a-zà-ž]+)/.exec(name);
+  if (note) cuts.push(note.index + 1);
+  const button = /^([^\v]{3,}?)[\s…]*\v([^\s\d.…]{3,}(?: \S+)?)$/.exec(name);
   if (button && classOf(button[1]!) !== 'other' && classOf(button[2]!) === 'other')
     cuts.push(button[1]!.length);
   const found = cuts.filter((at) => at >= 0);
@@ -241,7 +252,7 @@ function segmentsOf(page: Page, steps: Step[], found: Segment[]): void {
     const segment = judge(page, run, lead);
     if (segment) {
       found.push(segment);
-      if (lead?.inline) lead = undefined;
+      lead = lead && { ...lead, stop: 'label', words: '' };
     }
     run = [];
   };
@@ -276,7 +287,7 @@ function joins({ stream, text, low, lines }: Page, run: Item[], next: Item): boo
   if (!sameKin(stream, last.from, next.from)) return false;
   if (lastMany !== nextMany)
     return lastMany
-      ? isKnown(next) && next.line - last.line === 1
+      ? /^[cs]/.test(next.kind) && next.line - last.line === 1
       : run.filter(isKnown).length * 2 > run.length;
   return !lastMany || isKnown(next);
 }
@@ -339,7 +350,7 @@ function judge(page: Page, items: Item[], lead: Stop | undefined): Segment | und
       stop = { stop: teaser.test(words) ? 'teaser' : 'heading', line: first.line, words: '', inline: false };
   }
   const lines = new Set(run.map((item) => item.line)).size;
-  const inLines = lines > n / 2 && n > 2;
+  const inLines = lines > n / 2 && n > 2 && text.slice(first.from, last.to).split(/[,;•]/).length < n / 2;
   if (stop?.stop === 'denial') return undefined;
   if (inLines && isSorted(run.map((item) => low.slice(item.from, item.to)))) return undefined;
   if (run.filter((item) => /\(\d+\)$|\d{2,}-\d\d-\d/.test(low.slice(item.from, item.to))).length > 2)
@@ -355,11 +366,13 @@ function judge(page: Page, items: Item[], lead: Stop | undefined): Segment | und
   if (!fine) return undefined;
   let from = first.from + /^[\u200b-\u200f\ufeff]*/.exec(text.slice(first.from, last.to))![0].length;
   let { to } = last;
-  const batch = /^[a-z]{0,3}\d{4,}[\w/]*(?: \d{1,2})?[\s\v]*[-–•:]?[\s\v]+(?=[a-z])/.exec(
+  const batch = /^[a-z]{0,3}\d{4,}[\w/]*(?: [a-z]?\d{1,3})?[\s\v]*[-–•:]?[\s\v]+(?=[a-z])/.exec(
     low.slice(from, to),
   );
   if (batch) from += batch[0].length;
-  const closing = /^[\s\v]*[.*)\]†‡]+/.exec(text.slice(to, to + 4).split('\n')[0]!);
+  const code = low.slice(from, to).search(/[\s\v(]+(?:f\.?i\.?l\.?|code|lot|batch|ref|formula)[\s.:#][^,]*$/);
+  if (code > 0) to = from + code;
+  const closing = /^[*)\]†‡]*[\s\v]*\.+|^[*)\]†‡]+/.exec(text.slice(to, to + 4).split('\n')[0]!);
   if (closing) to += closing[0].length;
   return {
     from,
