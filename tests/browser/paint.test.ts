@@ -396,7 +396,11 @@ describe('a hostile world', () => {
       document.querySelector('.list')!.textContent = text;
     }, bareLabel);
     expect(await shop.badgeBecomes(page, '0')).toBe('0');
-    expect((await painted(page)).strip).toMatch(/no protein/);
+    const { strip } = await until(
+      () => painted(page),
+      (now) => /no protein/.test(now.strip),
+    );
+    expect(strip).toMatch(/no protein/);
     await page.evaluate((text) => {
       document.querySelector('.list')!.textContent = text;
     }, label);

@@ -16,18 +16,15 @@ export function isBlank(doc: Document, { left, top, width, height }: Place): boo
 }
 
 function isBlankAt(doc: Document, x: number, y: number): boolean {
-  const hit = topmost(doc, x, y);
+  const hit = doc.elementFromPoint(x, y);
   if (!hit || hit.matches(filled) || hit.shadowRoot) return !hit;
   const caret = doc.caretPositionFromPoint(x, y);
   return caret?.offsetNode.nodeType !== Node.TEXT_NODE || !hasLetterAt(doc, caret, x, y);
 }
 
 /** The page's own element on top at a point, ours set aside. */
-function topmost(doc: Document, x: number, y: number): Element | undefined {
-  const first = doc.elementFromPoint(x, y);
-  if (first?.localName !== 'strandline-label') return first ?? undefined;
-  return doc.elementsFromPoint(x, y).find((each) => each.localName !== 'strandline-label');
-}
+const topmost = (doc: Document, x: number, y: number): Element | undefined =>
+  doc.elementsFromPoint(x, y).find((each) => each.localName !== 'strandline-label');
 
 /** Whether the page keeps something fixed (a sticky header) at a point. */
 export function isFixedAt(doc: Document, x: number, y: number): boolean {

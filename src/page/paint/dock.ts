@@ -56,6 +56,14 @@ export function dock(
     },
   };
 
+  /** Looks at the page as if the strip were not there. */
+  const unseen = <T>(look: () => T): T => {
+    strip.style.visibility = 'hidden';
+    const seen = look();
+    strip.style.visibility = '';
+    return seen;
+  };
+
   const show = (folded: boolean) => {
     const key = `${current?.id} ${folded}`;
     if (!current || key === filled) return;
@@ -79,8 +87,10 @@ export function dock(
     const at = list.element?.getBoundingClientRect();
     if (!at || inView(win, list.element) === 0) return { by: 'none' };
     const size = sizeOf(list);
-    const spot = list.cropped ? undefined : byList(doc, at, size);
-    const found: Spot = spot ?? inCorner(win, size, corner) ?? { by: 'none' };
+    const found = unseen(
+      (): Spot =>
+        (list.cropped ? undefined : byList(win, at, size)) ?? inCorner(win, size, corner) ?? { by: 'none' },
+    );
     spots.set(list, found);
     return found;
   };
@@ -89,7 +99,8 @@ export function dock(
   const settle = () => {
     if (signal.aborted || !current) return;
     const spot = spots.get(current);
-    if (spot?.by === 'corner' && !inCorner(win, sizeOf(current), spot.corner))
+    const size = sizeOf(current);
+    if (spot?.by === 'corner' && !unseen(() => inCorner(win, size, spot.corner)))
       spots.set(current, { by: 'none' });
     update();
   };
@@ -189,14 +200,19 @@ function inView(win: Window, element: Element | undefined): number {
 }
 
 /** The first blank place under a list, after it or before it. */
-function byList(doc: Document, at: DOMRect, { width, height }: Size): Spot | undefined {
+function byList(win: Window, at: DOMRect, { width, height }: Size): Spot | undefined {
   const gap = 10;
   const places: Place[] = [
-    { left: at.left, top: at.bottom + gap, width, height },
+    {
+      left: Math.max(edge, Math.min(at.left, win.innerWidth - width - edge)),
+      top: at.bottom + gap,
+      width,
+      height,
+    },
     { left: at.right + gap, top: at.top, width, height },
     { left: at.left - gap - width, top: at.top, width, height },
   ];
-  const blank = places.find((place) => isBlank(doc, place));
+  const blank = places.find((place) => isBlank(win.document, place));
   return blank && { by: 'list', dx: blank.left - at.left, dy: blank.top - at.top };
 }
 
