@@ -59,7 +59,7 @@ export type Messages = {
   again: { request: null; reply: null };
   stop: { request: null; reply: null };
   jump: { request: null; reply: null };
-  'read-selection': { request: null; reply: null };
+  'read-selection': { request: { text: string }; reply: null };
 };
 
 export type MessageName = keyof Messages;
@@ -67,18 +67,19 @@ export type MessageName = keyof Messages;
 /** A finding as it travels. */
 export type { Finding };
 
+type Hear = (
+  message: unknown,
+  sender: chrome.runtime.MessageSender,
+  reply: (value: unknown) => void,
+) => boolean;
+
 /** The part of the browser's runtime that messages need; tests hand in their own. */
 export type Runtime = {
   id?: string;
   sendMessage(message: unknown): Promise<unknown>;
   onMessage: {
-    addListener(
-      hear: (
-        message: unknown,
-        sender: chrome.runtime.MessageSender,
-        reply: (value: unknown) => void,
-      ) => boolean,
-    ): void;
+    addListener(hear: Hear): void;
+    removeListener(hear: Hear): void;
   };
 };
 
@@ -109,9 +110,12 @@ export type Answers = {
   ) => Reply<N> | Promise<Reply<N>>;
 };
 
-/** Answers messages by name; what is not ours, or not from this extension, is left to others. */
-export function answer(runtime: Runtime, answers: Answers): void {
-  runtime.onMessage.addListener((message, sender, reply) => {
+/**
+ * Answers messages by name; what is not ours, or not from this extension, is left to others.
+ * @returns the undo
+ */
+export function answer(runtime: Runtime, answers: Answers): () => void {
+  const hear: Hear = (message, sender, reply) => {
     if (sender.id !== runtime.id || typeof message !== 'object' || message === null) return false;
     const { strandline, request } = message as { strandline?: unknown; request?: unknown };
     if (typeof strandline !== 'string' || !Object.hasOwn(answers, strandline)) return false;
@@ -122,5 +126,7 @@ export function answer(runtime: Runtime, answers: Answers): void {
       (problem: unknown) => reply({ ok: false, reason: String(problem) } satisfies Answered),
     );
     return true;
-  });
+  };
+  runtime.onMessage.addListener(hear);
+  return () => runtime.onMessage.removeListener(hear);
 }

@@ -7,6 +7,7 @@ import { type ProductFacts, usualUse } from '../../src/core/product.ts';
 import { type Reading, readLabel } from '../../src/core/reading.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
 import type { Check } from '../../src/ui/describe/strip.ts';
+import { headInUse, routineInUse } from '../../src/ui/heads.ts';
 
 type Weights = { remembered: Remembered; lookup: Lookup; practice: Practice; today: string };
 
@@ -19,8 +20,8 @@ export function checksOf(
   product: ProductFacts | undefined,
   { remembered, lookup, practice, today }: Weights,
 ): Check[] {
-  const { heads, routines, products, settings, log, readAs } = remembered;
-  const head = heads.find(({ id }) => id === settings.headInUse) ?? heads[0];
+  const { products, log, readAs } = remembered;
+  const head = headInUse(remembered);
   if (!head) return [];
   const kind = product?.kind;
   const use = product?.use ?? (kind && usualUse[kind]);
@@ -28,8 +29,7 @@ export function checksOf(
   const findings = fitProduct({ reading, kind, use }, { head, allowance, practice });
   const checks: Check[] = [{ about: 'head', who: head.name, answer: answerOf(findings).answer, findings }];
 
-  const own = routines.filter((each) => each.head === head.id);
-  const routine = own.find(({ id }) => id === settings.routineInUse) ?? own[0];
+  const routine = routineInUse(remembered, head);
   if (!routine || !kind || !use) return checks;
   const labelOf = (id: string | undefined) => products.find((each) => each.id === id)?.labels[0]?.text;
   const readings = new Map(

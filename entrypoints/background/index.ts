@@ -6,6 +6,7 @@ import { createLookup } from '../../src/core/lookup.ts';
 import { readLabel } from '../../src/core/reading.ts';
 import { answer, ask, panelGoKey } from '../../src/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
+import { keyParts } from '../../src/store/keys.ts';
 import { english, translator } from '../../src/ui/words/index.ts';
 import { checksOf } from './checks.ts';
 import { keeping, listIsHere, notAList, pausing } from './choices.ts';
@@ -30,8 +31,18 @@ export default defineBackground(() => {
   const pages = createTabPages(browser.storage.session);
   const reach = createReach(browser, async () => (await keeper.remembered()).sites);
   const t = translator(browser.i18n.getUILanguage(), english);
-  const tell = (tab: number, name: 'again' | 'stop' | 'jump' | 'read-selection') =>
-    ask({ ...browser.runtime, sendMessage: (message) => browser.tabs.sendMessage(tab, message) }, name, null);
+  const to = (tab: number) => ({ sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message) });
+  const tell = (tab: number, name: 'again' | 'stop' | 'jump') => ask(to(tab), name, null);
+
+  /** Lets the reader point at an element of a tab's page. */
+  async function pick(tab: number) {
+    const target = { tabId: tab };
+    const leave = (words: string) => {
+      globalThis.strandlinePickWords = words;
+    };
+    await browser.scripting.executeScript({ target, func: leave, args: [t('page.pick')] });
+    await browser.scripting.executeScript({ target, files: ['picker.js'] });
+  }
 
   /** Called within the press that asks for it: the browser opens the panel only then. */
   function openPanel(tab: number, place: string, list?: number) {
@@ -123,11 +134,12 @@ export default defineBackground(() => {
       return null;
     },
     async 'pick-list'({ tab }) {
-      await browser.scripting.executeScript({ target: { tabId: tab }, files: ['picker.js'] });
+      await pick(tab);
       return null;
     },
-    async 'list-is-here'({ url, selector }) {
+    async 'list-is-here'({ url, selector }, { tab }) {
       await keeper.change(listIsHere(await keeper.remembered(), url, selector));
+      if (tab?.id !== undefined) await reach.read(tab.id);
       return null;
     },
   });
@@ -169,13 +181,13 @@ export default defineBackground(() => {
   browser.permissions.onAdded.addListener(() => void reach.sync());
   browser.permissions.onRemoved.addListener(() => void reach.sync());
 
-  browser.contextMenus.onClicked.addListener(({ menuItemId }, tab) => {
+  browser.contextMenus.onClicked.addListener(({ menuItemId, selectionText = '' }, tab) => {
     const id = tab?.id;
     if (id === undefined) return;
     if (menuItemId === 'selection') {
       void openPanel(id, 'page');
-      void reach.read(id).then(() => tell(id, 'read-selection'));
-    } else void browser.scripting.executeScript({ target: { tabId: id }, files: ['picker.js'] });
+      void reach.read(id).then(() => ask(to(id), 'read-selection', { text: selectionText }));
+    } else void pick(id);
   });
   browser.commands.onCommand.addListener((command, tab) => {
     if (command !== 'jump-to-strip' || tab?.id === undefined) return;
@@ -188,13 +200,13 @@ export default defineBackground(() => {
     if (status === 'loading') void pages.drop(tab);
   });
   // Whatever is remembered may change what a strip says.
-  browser.storage.local.onChanged.addListener(async () => {
+  browser.storage.local.onChanged.addListener(async (changes) => {
     const { sites } = await keeper.remembered();
     for (const tab of await pages.tabs()) {
       const page = await pages.get(tab);
       const paused = page && siteOf(sites, page.url)?.paused;
       void tell(tab, paused ? 'stop' : 'again').catch(() => undefined);
     }
-    void reach.sync();
+    if (Object.keys(changes).some((key) => keyParts(key)[0] === 'sites')) void reach.sync();
   });
 });

@@ -45,7 +45,15 @@ export function orderOf(
     isList,
     proteinMentions: reading.mentions.filter(isProtein).length,
     marks: isList ? marksOf(reading, t, sources) : [],
-    strip: stripOf(reading, list.product?.name, isList ? checks(reading) : [], t),
+    strip: stripOf(
+      reading,
+      {
+        product: list.product?.name,
+        checks: isList ? checks(reading) : [],
+        kept: remembered.products.some(({ labels }) => labels[0]?.text === list.text),
+      },
+      t,
+    ),
     words: Object.fromEntries(
       painterWords.map((word) => [word, t(`page.painter.${word}`)]),
     ) as PaintOrder['words'],

@@ -3,6 +3,7 @@ import { browser } from 'wxt/browser';
 import { defineContentScript } from 'wxt/utils/define-content-script';
 import { answer, ask } from '../../src/messages.ts';
 import { startReader } from '../../src/page/reader.ts';
+import { siteHere } from './site.ts';
 
 export default defineContentScript({
   registration: 'runtime',
@@ -12,6 +13,7 @@ export default defineContentScript({
     if (!sameOriginAsTop()) return;
     if ((document as Document & { prerendering?: boolean }).prerendering)
       await new Promise((begin) => document.addEventListener('prerenderingchange', begin, { once: true }));
+    if ((await siteHere(browser.storage.local, location.origin)).paused) return;
     const gone = (problem: unknown) => {
       if (ctx.isInvalid) ctx.abort();
       throw problem;
@@ -22,6 +24,7 @@ export default defineContentScript({
       read: (lists) =>
         ask(browser.runtime, 'page-lists', { url: location.href, title: document.title, lists }).catch(gone),
       left: () => ask(browser.runtime, 'page-left', null).catch(gone),
+      listsAt: async () => (await siteHere(browser.storage.local, location.origin)).listsAt,
       act: (list, action) => void ask(browser.runtime, 'act', { list, action }).catch(gone),
       finder: async () => {
         if (!globalThis.strandlineFinder) await ask(browser.runtime, 'bring-finder', null).catch(gone);
@@ -33,11 +36,16 @@ export default defineContentScript({
       if (ctx.isValid) does();
       return null;
     };
-    answer(browser.runtime, {
+    const deaf = answer(browser.runtime, {
       again: heard(reader.again),
       jump: heard(reader.jump),
       stop: heard(() => ctx.abort()),
+      'read-selection': async ({ text }) => {
+        await reader.readSelection(text);
+        return null;
+      },
     });
+    ctx.onInvalidated(deaf);
   },
 });
 

@@ -14,6 +14,8 @@ export type ReaderWorld = {
   read(lists: FoundText[]): Promise<PaintOrder[]>;
   /** The page has no lists any more. */
   left(): Promise<unknown>;
+  /** Selectors of elements that hold this site's lists, as the reader pointed them out. */
+  listsAt(): Promise<string[]>;
   act(list: number, action: StripAction): void;
   /** The finder is a second file, asked for when the gate lets a page through. */
   finder(): Promise<Finder | undefined>;
@@ -31,19 +33,29 @@ export function startReader(world: ReaderWorld) {
   let finder: Finder | undefined;
   let painter: Painter | undefined;
   let known: FoundList[] = [];
+  let selected: FoundList | undefined;
+  let selectors: string[] = [];
   let address = '';
   let asked = 0;
 
   const pass = (always: boolean) => {
-    if (!gate(doc)) return settle([], always);
-    if (finder) return settle(finder.findLists(doc), always);
-    void world.finder().then(
-      (came) => {
-        finder = came;
-        if (finder && !signal.aborted) pass(always);
-      },
-      () => undefined,
-    );
+    const pointedAt = selected !== undefined || selectors.length > 0;
+    if (!pointedAt && !gate(doc)) return settle([], always);
+    void bringFinder().then((came) => came && settle(listsNow(came), always));
+  };
+
+  const bringFinder = async () => {
+    finder ??= await world.finder().catch(() => undefined);
+    return signal.aborted ? undefined : finder;
+  };
+
+  /** What the reader pointed at comes first; what was found beside it stays. */
+  const listsNow = ({ findLists, listsAt }: Finder) => {
+    if (selected && !selected.ranges[0]?.startContainer.isConnected && selected.ranges.length > 0)
+      selected = undefined;
+    const pointed = [...(selected ? [selected] : []), ...listsAt(doc, selectors)];
+    const found = findLists(doc).filter(({ text }) => pointed.every((each) => !each.text.includes(text)));
+    return [...pointed, ...found];
   };
 
   const settle = (found: FoundList[], always: boolean) => {
@@ -94,18 +106,37 @@ export function startReader(world: ReaderWorld) {
   };
 
   const watching = watch(win, signal, (came) => {
+    if (came === 'moved-on' && address !== win.location.href) selected = undefined;
     if (came === 'moved-on') pass(address !== win.location.href);
     else if (came === 'much' || came === 'changed') pass(false);
     else if (came.added.some((element) => gate(element) && (!finder || finder.findLists(element).length > 0)))
       pass(false);
   });
   signal.addEventListener('abort', () => painter?.clear());
-  pass(false);
+  const start = async (always: boolean) => {
+    selectors = await world.listsAt();
+    if (!signal.aborted) pass(always);
+  };
+  void start(false);
 
   return {
     /** Asks again for everything: what is remembered has changed. */
-    again: () => pass(true),
+    again: () => void start(true),
     jump: () => painter?.jump(),
+    /** Reads the selected letters as a list; the letters alone where they stand in no text of the page. */
+    async readSelection(text: string) {
+      const selection = win.getSelection();
+      const came = await bringFinder();
+      if (!came || !selection || selection.isCollapsed) return;
+      selected = came.listOfRange(selection.getRangeAt(0), 'selection') ?? {
+        text,
+        via: 'selection',
+        ranges: [],
+        pieces: [],
+        places: [],
+      };
+      settle(listsNow(came), true);
+    },
   };
 }
 

@@ -58,6 +58,7 @@ export const sumsOf = (reading: Reading, t: Translate): string => inOne(partsOf(
 
 /** The count alone, for the folded strip. */
 function shortOf(reading: Reading, t: Translate): string {
+  if (reading.refused) return t(`page.refused.${reading.refused}`);
   const n = reading.mentions.filter(isProtein).length;
   if (n > 0) return t('page.sums.proteins', { n });
   return t(reading.protein === 'unknown' ? 'page.sums.protein-unknown' : 'page.sums.no-protein');
@@ -78,11 +79,13 @@ export function verdictOf(check: Check, t: Translate): StripWords['verdicts'][nu
   };
 }
 
-/** The whole strip. Without a head there is one line that says why nothing can be told. */
+/**
+ * The whole strip of a product that may have a name. Without a check there is one line that says why nothing
+ * can be told; what is kept already is not offered to be kept.
+ */
 export function stripOf(
   reading: Reading,
-  product: string | undefined,
-  checks: Check[],
+  { product, checks, kept }: { product: string | undefined; checks: Check[]; kept: boolean },
   t: Translate,
 ): StripWords {
   const parts = partsOf(reading, t);
@@ -104,9 +107,8 @@ export function stripOf(
               text: t('page.verdict.no-head'),
             },
           ],
-    actions: (['panel', 'add', 'compare', 'keep', 'not-a-list', 'pause'] as const).map((id) => ({
-      id,
-      word: t(`page.action.${id}`),
-    })),
+    actions: (['panel', 'add', 'compare', 'keep', 'not-a-list', 'pause'] as const)
+      .filter((id) => id !== 'keep' || !kept)
+      .map((id) => ({ id, word: t(`page.action.${id}`) })),
   };
 }

@@ -1,0 +1,18 @@
+import { browser } from 'wxt/browser';
+import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
+import { ask } from '../src/messages.ts';
+import { pickElement } from '../src/page/picker.ts';
+import { selectorOf } from '../src/page/selector.ts';
+
+declare global {
+  /** Left by the background before this file comes: what to tell the reader. */
+  var strandlinePickWords: string | undefined;
+}
+
+// Returns at once: whoever brought the file does not wait for the reader's choice.
+export default defineUnlistedScript(() => {
+  void pickElement(window, globalThis.strandlinePickWords ?? '').then((chosen) => {
+    if (chosen)
+      void ask(browser.runtime, 'list-is-here', { url: location.href, selector: selectorOf(chosen) });
+  });
+});

@@ -1,0 +1,171 @@
+// The reader's own help in a real Chromium: a selection read as a list, an element picked and remembered, a text
+// that is no list, a site that is paused.
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { serveBarePages } from './bare-pages.ts';
+import { type Harness, openShop, painted, proteinLetters, screens, until } from './harness.ts';
+
+let shop: Harness;
+let bare: Awaited<ReturnType<typeof serveBarePages>>;
+beforeAll(async () => {
+  [shop, bare] = [await openShop({ width: 1000 }), await serveBarePages()];
+});
+afterAll(async () => {
+  await bare.close();
+  await shop.close();
+});
+
+/** Sends what a menu of the browser would: its own menus cannot be pressed from outside. */
+const send = async (page: Page, message: unknown) =>
+  (await shop.worker()).evaluate(
+    async ([url, sent]) => {
+      const tab = (await chrome.tabs.query({})).find((each) => each.url === url);
+      return chrome.tabs.sendMessage(tab!.id!, sent);
+    },
+    [page.url(), message] as const,
+  );
+
+const press = (page: Page, word: string) =>
+  page.locator('strandline-label').locator('button', { hasText: word }).click();
+
+it('selected letters are read as a list, whatever they are', async () => {
+  const page = await shop.context.newPage();
+  await page.goto(bare.url('prose'));
+  await page.waitForTimeout(300);
+  expect((await painted(page)).strip).toBe('');
+  await page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('.words')!));
+  await send(page, {
+    strandline: 'read-selection',
+    request: { text: 'ignored where the page has the letters' },
+  });
+  const { lines, strip } = await until(
+    () => painted(page),
+    (now) => now.strip !== '',
+  );
+  expect(strip).toMatch(/1 protein, small/);
+  expect(lines.small).toEqual(['Hydrolyzed Silk']);
+  expect(await shop.badgeBecomes(page, '1')).toBe('1');
+  await page.close();
+});
+
+it('two million selected letters are refused with a sentence', async () => {
+  const page = await shop.context.newPage();
+  await page.goto(bare.url('prose'));
+  await page.waitForTimeout(300);
+  await page.evaluate(() => {
+    document.querySelector('.words')!.textContent = 'Glycerin, Aqua, '.repeat(125_000);
+    getSelection()!.selectAllChildren(document.querySelector('.words')!);
+  });
+  await send(page, { strandline: 'read-selection', request: { text: '' } });
+  const { strip } = await until(
+    () => painted(page),
+    (now) => now.strip !== '',
+    15_000,
+  );
+  expect(strip).toMatch(/too long to be one ingredient list/);
+  await page.close();
+});
+
+it('an element is picked by keyboard, read, and remembered for the site', async () => {
+  const page = await shop.context.newPage();
+  await page.goto(bare.url('prose'));
+  await page.waitForTimeout(300);
+  const panel = await shop.panelPage();
+  const tab = await panel.evaluate(
+    async (url) => (await chrome.tabs.query({})).find((each) => each.url === url)!.id!,
+    page.url(),
+  );
+  await panel.evaluate(
+    (id) => chrome.runtime.sendMessage({ strandline: 'pick-list', request: { tab: id } }),
+    tab,
+  );
+  await panel.close();
+  await page.bringToFront();
+  await page.mouse.move(60, 300);
+  await page.hover('.words');
+  await screens(page, 'paint-pick');
+  await page.keyboard.press('Enter');
+  const { lines } = await until(
+    () => painted(page),
+    (now) => now.strip !== '',
+  );
+  expect(lines.small).toEqual(['Hydrolyzed Silk']);
+  await page.goto(bare.url('prose?again'));
+  expect(
+    (
+      await until(
+        () => painted(page),
+        (now) => now.strip !== '',
+      )
+    ).lines.small,
+  ).toEqual(['Hydrolyzed Silk']);
+  await page.close();
+});
+
+it('“not a list” is remembered, “pause this site” undoes everything until it is resumed', async () => {
+  const page = await shop.context.newPage();
+  await page.goto(bare.url('bare'));
+  expect(await shop.badgeBecomes(page, '0')).toBe('0');
+  await press(page, 'More');
+  await press(page, 'Not a list');
+  expect(
+    (
+      await until(
+        () => painted(page),
+        (now) => now.strip === '',
+      )
+    ).lines,
+  ).toEqual({});
+  expect(await shop.badgeBecomes(page, '')).toBe('');
+  await page.goto(bare.url('upper'));
+  expect(await shop.badgeBecomes(page, '4')).toBe('4');
+  await press(page, 'More');
+  await press(page, 'Pause this site');
+  expect(
+    (
+      await until(
+        () => painted(page),
+        (now) => now.strip === '',
+      )
+    ).lines,
+  ).toEqual({});
+  await page.reload();
+  await page.waitForTimeout(500);
+  expect(proteinLetters(await painted(page))).toEqual([]);
+  const panel = await shop.panelPage();
+  await panel.evaluate(async (origin) => {
+    const { value } = await chrome.runtime.sendMessage({ strandline: 'remembered', request: null });
+    const site = value.sites.find((each: { origin: string }) => each.origin === origin);
+    const change = { do: 'put', thing: 'sites', value: { ...site, paused: false } };
+    await chrome.runtime.sendMessage({ strandline: 'change', request: [change] });
+  }, new URL(page.url()).origin);
+  await panel.close();
+  expect(await shop.badgeBecomes(page, '4')).toBe('4');
+  await page.close();
+});
+
+it('a kept product is kept once', async () => {
+  const page = await shop.context.newPage();
+  await page.goto(bare.url('dark'));
+  expect(await shop.badgeBecomes(page, '4')).toBe('4');
+  await press(page, 'More');
+  await press(page, 'Keep product');
+  const kept = async () => {
+    const panel = await shop.panelPage();
+    const names = await panel.evaluate(async () => {
+      const { value } = await chrome.runtime.sendMessage({ strandline: 'remembered', request: null });
+      return value.products.map(
+        (each: { name: string; labels: unknown[] }) => `${each.name} ${each.labels.length}`,
+      );
+    });
+    await panel.close();
+    return names as string[];
+  };
+  expect(await until(kept, (names) => names.length > 0)).toEqual(['Dark 1']);
+  await page.bringToFront();
+  // The strip says so and offers it no more.
+  const offered = () =>
+    page.locator('strandline-label').locator('button', { hasText: 'Keep product' }).count();
+  expect(await until(offered, (n) => n === 0)).toBe(0);
+  await page.close();
+});
