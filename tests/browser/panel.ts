@@ -11,7 +11,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-const words = (page: Page) => page.evaluate(() => document.body.innerText);
+const words = (page: Page) => page.evaluate(() => document.body.textContent ?? '');
 const title = (panel: Page) =>
   panel.evaluate(() => document.querySelector('.card h3')?.textContent ?? 'no product');
 const read = async (path: string) => {
@@ -58,8 +58,9 @@ describe('beside a shop', () => {
   });
 
   it('reads again when its worker was killed in between', async () => {
+    const tab = await tabOf(shop, shown);
     await shop.killWorker();
-    await look(shop, panel, 'page', await tabOf(shop, shown));
+    await look(shop, panel, 'page', tab);
     expect(await title(panel)).toContain(goodOf('heavy-weather-mask')!.name);
   });
 

@@ -37,6 +37,6 @@ export async function look(shop: Harness, page: Page, place: PlaceName, tab = -1
   await page.goto('about:blank');
   await page.goto(`chrome-extension://${shop.id}/sidepanel.html?tab=${tab}#${place}`);
   await page.waitForSelector(`#tab-${place}[aria-selected=true]`);
-  await page.waitForFunction(() => !/Reading…|\[Réàd/.test(document.body.textContent ?? ''));
+  await page.waitForFunction(() => !document.querySelector('.pending'));
   await page.waitForTimeout(80);
 }

@@ -3,6 +3,7 @@ import type { Reading } from '../../core/reading.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import type { GlyphName } from '../paint-order.ts';
 import { Help } from '../parts/help.tsx';
+import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { moistOf, moistureRows, proteinRows, proteinsOf } from './align.ts';
 import { SharesCell } from './shares-cell.tsx';
@@ -40,7 +41,7 @@ export function AmountRows({
     reading: Reading | undefined,
     of: (reading: Reading) => Reading['mentions'],
     hue: 'plum' | 'teal',
-  ) => (reading ? <SharesCell world={world} mentions={of(reading)} hue={hue} /> : t('panel.reading'));
+  ) => (reading ? <SharesCell world={world} mentions={of(reading)} hue={hue} /> : <Pending t={t} />);
   const has = (of: (reading: Reading) => Reading['mentions']) =>
     readings.some((reading) => reading && of(reading).length > 0);
   const proteins = proteinRows.filter((size) => has((reading) => proteinsOf(reading, size)));

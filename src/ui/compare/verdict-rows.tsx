@@ -5,6 +5,7 @@ import type { Reading } from '../../core/reading.ts';
 import { headInUse, routineInUse } from '../heads.ts';
 import { weigh } from '../page/weigh.ts';
 import { Note } from '../parts/note.tsx';
+import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import type { Compared } from './pinned.ts';
 import { Row } from './table.tsx';
@@ -27,7 +28,7 @@ export function VerdictRows({ world, columns }: { world: World; columns: readonl
     }),
   );
   const inRoutine = ({ product, reading }: Column) => {
-    if (!reading || !routine) return t('panel.reading');
+    if (!reading || !routine) return <Pending t={t} />;
     if (!product.kind) return <span class="none">{t('compare.kind-needed')}</span>;
     const { stacks, settles, displaces } = previewAdd({
       routine,
@@ -72,7 +73,7 @@ export function VerdictRows({ world, columns }: { world: World; columns: readonl
       <Row
         head={t('compare.for-head', { name: head.name })}
         cells={columns.map(({ product, reading }) => {
-          if (!reading) return t('panel.reading');
+          if (!reading) return <Pending t={t} />;
           const { answer, findings } = weigh(world, head, reading, product.kind, product.use);
           return (
             <Note t={t} answer={answer}>

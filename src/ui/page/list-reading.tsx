@@ -5,6 +5,7 @@ import { sumsOf } from '../describe/strip.ts';
 import { headInUse } from '../heads.ts';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
+import { Pending } from '../parts/pending.tsx';
 import { Select } from '../parts/select.tsx';
 import { MetAgain } from '../products/met-again.tsx';
 import type { World } from '../world.ts';
@@ -38,7 +39,7 @@ export function ListReading({ world, text, facts }: { world: World; text: string
   const use = (corrected && usualUse[corrected]) ?? kept?.use ?? facts.use ?? (kind && usualUse[kind]);
   const reading = world.reading(text, use);
   const told: ProductFacts = { ...facts, ...(kind && { kind }), ...(use && { use }) };
-  if (!reading) return <p class="hint">{t('panel.reading')}</p>;
+  if (!reading) return <Pending t={t} />;
   if (reading.refused)
     return (
       <Note t={t} care>

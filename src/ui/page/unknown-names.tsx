@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Reading } from '../../core/reading.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 
 /**
@@ -59,8 +60,10 @@ export function UnknownNames({ world, reading }: { world: World; reading: Readin
                   </Button>
                 ))}
               </div>
+            ) : close[printed] ? (
+              <span class="hint">{t('panel.unknown.no-close')}</span>
             ) : (
-              <span class="hint">{close[printed] ? t('panel.unknown.no-close') : '…'}</span>
+              <Pending t={t} />
             )}
           </li>
         ))}

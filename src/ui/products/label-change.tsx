@@ -3,6 +3,7 @@ import { labelDifference } from '../../core/label-difference.ts';
 import type { Mention } from '../../core/reading.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
+import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 
 type Props = { world: World; before: string; after: string; use?: Use | undefined };
@@ -14,7 +15,7 @@ type Props = { world: World; before: string; after: string; use?: Use | undefine
 export function LabelChange({ world, before, after, use }: Props) {
   const { t } = world;
   const [was, is] = [world.reading(before, use), world.reading(after, use)];
-  if (!was || !is) return <p class="hint">{t('panel.reading')}</p>;
+  if (!was || !is) return <Pending t={t} />;
   if (was.refused || is.refused) return <p class="hint">{t('products.change.unread')}</p>;
   const { added, removed, moved } = labelDifference(was.mentions, is.mentions);
   const list = new Intl.ListFormat(t.lang, { type: 'conjunction' });

@@ -2,6 +2,7 @@ import type { Product } from '../../core/product.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { sumsOf } from '../describe/strip.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
+import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { bestSource, priceWords, sizeWords } from './price.ts';
 
@@ -38,7 +39,7 @@ export function ProductRow(props: { world: World; product: Product; onOpen: (id:
           <Glyph key={name} name={name} ground="var(--raised)" />
         ))}
         <span class="hint">
-          {!label ? t('products.no-label') : reading ? sumsOf(reading, t) : t('panel.reading')}
+          {!label ? t('products.no-label') : reading ? sumsOf(reading, t) : <Pending t={t} />}
           {product.labels.length > 1 && ` · ${t('products.changed-lately')}`}
         </span>
       </span>

@@ -1,6 +1,7 @@
 import { glyphsOf } from '../describe/mark.ts';
 import { sumsOf } from '../describe/strip.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
+import { Pending } from '../parts/pending.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 
@@ -28,7 +29,7 @@ export function PaintedSample({ world, t, text }: { world: World; t: Translate; 
         {pieces}
         {text.slice(at)}
       </p>
-      <figcaption>{reading ? sumsOf(reading, t) : t('panel.reading')}</figcaption>
+      <figcaption>{reading ? sumsOf(reading, t) : <Pending t={t} />}</figcaption>
     </figure>
   );
 }
