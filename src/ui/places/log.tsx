@@ -1,5 +1,86 @@
+import { useMemo, useState } from 'preact/hooks';
+import { headInUse, routineInUse } from '../heads.ts';
+import { EntryCard } from '../log/entry-card.tsx';
+import { EntryForm } from '../log/entry-form.tsx';
+import '../log/log.css';
+import { TallyCard } from '../log/tally-card.tsx';
+import { Button } from '../parts/button.tsx';
+import { Empty } from '../parts/empty.tsx';
+import { WindowList } from '../parts/window-list.tsx';
 import type { World } from '../world.ts';
 
+/** Wash days as they were, newest first, and what the good ones share. */
 export function LogPlace({ world }: { world: World }) {
-  return <h2>{world.t('shell.place.log')}</h2>;
+  const { t, remembered, detail } = world;
+  const head = headInUse(remembered);
+  // 'new' begins an entry, an id changes one.
+  const [at, setAt] = useState<string | undefined>(detail);
+  const entries = useMemo(
+    () =>
+      remembered.log
+        .filter((entry) => entry.head === head?.id)
+        .toSorted((a, b) => b.date.localeCompare(a.date)),
+    [remembered.log, head?.id],
+  );
+  if (!head)
+    return (
+      <>
+        <h2>{t('shell.place.log')}</h2>
+        <Empty
+          title={t('routine.no-head')}
+          actions={
+            <Button look="strong" onClick={() => world.go('hair')}>
+              {t('routine.no-head.do')}
+            </Button>
+          }
+        >
+          <p>{t('log.no-head.why')}</p>
+        </Empty>
+      </>
+    );
+  const form = {
+    world,
+    head,
+    routines: remembered.routines.filter((one) => one.head === head.id),
+    routine: routineInUse(remembered, head),
+    onDone: () => setAt(undefined),
+  };
+  const changing = entries.find(({ id }) => id === at);
+  const begin = () => setAt('new');
+  return (
+    <>
+      <h2>{remembered.heads.length > 1 ? t('log.of', { name: head.name }) : t('shell.place.log')}</h2>
+      {at === 'new' ? (
+        <EntryForm {...form} />
+      ) : changing ? (
+        <EntryForm key={changing.id} {...form} entry={changing} />
+      ) : (
+        entries.length > 0 && (
+          <div class="actions">
+            <Button look="strong" onClick={begin}>
+              {t('log.begin')}
+            </Button>
+          </div>
+        )
+      )}
+      {entries.length === 0 && at !== 'new' && (
+        <Empty
+          title={t('log.empty')}
+          actions={
+            <Button look="strong" onClick={begin}>
+              {t('log.begin')}
+            </Button>
+          }
+        >
+          <p>{t('log.empty.why')}</p>
+        </Empty>
+      )}
+      <TallyCard world={world} head={head} entries={entries} />
+      {entries.length > 0 && (
+        <WindowList items={entries} keyOf={({ id }) => id} label={t('log.entries')} estimate={110}>
+          {(entry) => <EntryCard world={world} entry={entry} onChange={() => setAt(entry.id)} />}
+        </WindowList>
+      )}
+    </>
+  );
 }

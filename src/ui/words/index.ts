@@ -6,6 +6,7 @@
 import compare from './en/compare.json' with { type: 'json' };
 import hair from './en/hair.json' with { type: 'json' };
 import keeping from './en/keeping.json' with { type: 'json' };
+import log from './en/log.json' with { type: 'json' };
 import page from './en/page.json' with { type: 'json' };
 import panel from './en/panel.json' with { type: 'json' };
 import products from './en/products.json' with { type: 'json' };
@@ -24,6 +25,7 @@ export const english: Catalogue = {
   ...compare,
   ...hair,
   ...keeping,
+  ...log,
   ...page,
   ...panel,
   ...products,

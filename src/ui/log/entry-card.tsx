@@ -1,0 +1,75 @@
+import { useState } from 'preact/hooks';
+import { dayFelt } from '../../core/tally.ts';
+import type { LogEntry } from '../../core/wash-day.ts';
+import { Button } from '../parts/button.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
+import type { World } from '../world.ts';
+import { feelWords } from './feel-scale.tsx';
+import { removeEntry } from './log-changes.ts';
+import { KeptPhoto } from './photo-field.tsx';
+import { WeatherWords } from './weather-fields.tsx';
+
+/** One logged wash day: the day and how it felt; the rest when it is opened. */
+export function EntryCard({
+  world,
+  entry,
+  onChange,
+}: {
+  world: World;
+  entry: LogEntry;
+  onChange: () => void;
+}) {
+  const { t, practice } = world;
+  const [open, setOpen] = useState(false);
+  const day = new Intl.DateTimeFormat(t.lang, {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
+  const date = day.format(new Date(entry.date.slice(0, 10)));
+  const felt = dayFelt(entry.feel, practice.allowance.feel);
+  const words = feelWords(t, entry.feel);
+  return (
+    <article class="log-entry" aria-label={date}>
+      <p class="log-head">
+        <strong>{date}</strong> <span class={`felt ${felt}`}>{t(`log.felt.${felt}`)}</span>
+      </p>
+      {words && <p>{words}</p>}
+      {entry.notes && <p class="log-notes">{entry.notes}</p>}
+      <Disclosure
+        summary={t('log.as-done', { name: entry.done.name, n: entry.done.steps.length })}
+        open={open}
+        onToggle={setOpen}
+      >
+        {open && (
+          <>
+            <ol class="log-steps">
+              {entry.done.steps.map((step) => (
+                <li key={step.id}>
+                  {t(`routine.kind.${step.kind}`)}
+                  {step.productName && <span class="hint"> · {step.productName}</span>}
+                </li>
+              ))}
+            </ol>
+            {entry.weather && <WeatherWords world={world} weather={entry.weather} done={entry.done} />}
+            {entry.photo && <KeptPhoto world={world} photo={entry.photo} />}
+            <div class="actions">
+              <Button label={t('log.change.what', { date })} onClick={onChange}>
+                {t('log.change.do')}
+              </Button>
+              <Button
+                look="quiet"
+                label={t('log.remove.what', { date })}
+                onClick={() => void removeEntry(world, entry)}
+              >
+                {t('log.remove')}
+              </Button>
+            </div>
+          </>
+        )}
+      </Disclosure>
+    </article>
+  );
+}

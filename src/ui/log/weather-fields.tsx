@@ -1,0 +1,91 @@
+import { dewPoint } from '../../core/dew-point.ts';
+import { dayStep } from '../../core/rules/day.ts';
+import type { LogEntry } from '../../core/wash-day.ts';
+import { weatherRemark } from '../../core/weather.ts';
+import { NumberField } from '../parts/field.tsx';
+import { Note } from '../parts/note.tsx';
+import type { World } from '../world.ts';
+import { toCelsius, toUnits } from './log-changes.ts';
+
+type Weather = Partial<NonNullable<LogEntry['weather']>>;
+
+/** Temperature and humidity, if the reader likes; both give the dew point. */
+export function WeatherFields(props: {
+  world: World;
+  weather: Weather;
+  onChange: (weather: Weather) => void;
+}) {
+  const { world, weather, onChange } = props;
+  const { t } = world;
+  const imperial = world.remembered.settings.units === 'imperial';
+  return (
+    <div class="weather">
+      <NumberField
+        label={t('log.temperature')}
+        unit={imperial ? '°F' : '°C'}
+        value={weather.celsius === undefined ? undefined : toUnits(weather.celsius, imperial)}
+        min={-40}
+        max={imperial ? 140 : 60}
+        wrong={t(imperial ? 'log.temperature.wrong.f' : 'log.temperature.wrong.c')}
+        onNumber={(degrees) => {
+          const { celsius: _, ...rest } = weather;
+          onChange(degrees === undefined ? rest : { ...rest, celsius: toCelsius(degrees, imperial) });
+        }}
+      />
+      <NumberField
+        label={t('log.humidity')}
+        unit="%"
+        value={weather.humidity}
+        min={1}
+        max={100}
+        wrong={t('log.humidity.wrong')}
+        onNumber={(humidity) => {
+          const { humidity: _, ...rest } = weather;
+          onChange(humidity === undefined ? rest : { ...rest, humidity });
+        }}
+      />
+    </div>
+  );
+}
+
+/** The dew point, and what it may do with the leave-ons of that day. */
+export function WeatherWords({
+  world,
+  weather,
+  done,
+}: {
+  world: World;
+  weather: Weather;
+  done: LogEntry['done'];
+}) {
+  const { t, practice, remembered } = world;
+  if (weather.celsius === undefined || weather.humidity === undefined) return null;
+  const { celsius, humidity } = weather as NonNullable<LogEntry['weather']>;
+  const dew = dewPoint(celsius, humidity);
+  if (dew === undefined) return null;
+  const imperial = remembered.settings.units === 'imperial';
+  const unit = imperial ? '°F' : '°C';
+  const remark = weatherRemark(
+    { celsius, humidity },
+    done.steps.map((step) =>
+      dayStep(step, step.label ? world.reading(step.label, step.use) : undefined, practice.washDay, true),
+    ),
+    practice.washDay,
+  );
+  return (
+    <>
+      <p class="hint">
+        {t('log.weather', {
+          temperature: `${toUnits(celsius, imperial)} ${unit}`,
+          humidity,
+          dew: `${toUnits(Math.round(dew), imperial)} ${unit}`,
+        })}
+      </p>
+      {remark && (
+        <Note t={t}>
+          <p>{t(remark.key, remark.values)}</p>
+        </Note>
+      )}
+    </>
+  );
+}
