@@ -18,7 +18,7 @@ export const teaser =
 
 /** What follows is not in the product. */
 export const denial =
-  /(?:^|[^a-zà-ž])(?:without|free (?:from|of)|-?free\b(?! ingr)|no\b|never|not?\b|don[’']?t|doesn[’']?t|avoid|exclu|bann?|nasties|toxic|harmful|zero|0 ?%|sans|exempt|ohne|frei|keine|senza|privo|sin|libre|sem|livre|zonder|vrij|geen|utan|fri|uden|uten|bez|mentes|fără|без|не|χωρίς)(?![a-zà-žа-я])|無添加|不使用|フリー|不含|무첨가|ปราศจาก/;
+  /(?:^|[^a-zà-ž])(?:without|free (?:from|of)|-?free\b(?! ingr)|no\b|never|not?\b|don[’']?t|doesn[’']?t|avoid|exclu|bann?|bad\b|worst|nasties|toxic|harmful|zero|0 ?%|sans|exempt|ohne|frei|keine|senza|privo|sin|libre|sem|livre|zonder|vrij|geen|utan|fri|uden|uten|bez|mentes|fără|без|не|χωρίς)(?![a-zà-žа-я])|無添加|不使用|フリー|不含|무첨가|ปราศจาก/;
 
 /** A list goes on after these. */
 export const goesOn =

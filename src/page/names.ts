@@ -6,7 +6,7 @@
 
 /** Parts of names that cosmetics print and food, pills and pet food hardly do. */
 const chemical =
-  'phenoxye|parfum|fragrance|aqua|linalo|limonen|citr(?:al|onell)|geraniol|coumarin|eugenol|farnes|ionone|cinnam|hexyl|hexan|benzyl|butyl|ethyl|propyl|deca?[ny]|dodec|oleyl|stear|palmit|laur(?:[yo]l|eth)|coc(?:o[-y ]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silano|quater|[mk]onium|hydroly[sz]|hydroxy|acryl|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyaluron|ceramide|peptide|panthen|allanto|bisabol|squala|carbomer|petrolat|paraffin|mineral oil|cera |peg-|ppg-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taurate|isethi|sarcos|sulfo[snac]|amphoa|amido|ferment|lysate|sphing|pyrithi|avobenz|octocryl|octisal|homosal| pca|denat|polygly|poloxam|levulin|olivate|phytate|disodium|trisodium|benzoph|adenosine|phlogop|hectori|borosil';
+  'phenoxye|parfum|fragrance|aqua|linalo|limonen|citr(?:al|onell)|geraniol|coumarin|eugenol|farnes|ionone|cinnam|hexyl|hexan|benzyl|butyl|ethyl|propyl|deca?[ny]|dodec|oleyl|stear|palmit|laur(?:[yo]l|eth)|coc(?:o[-y ]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silano|quater|[mk]onium|hydroly[sz]|hydroxy|acryl|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyaluron|ceramide|peptide|panthen|allanto|bisabol|squala|carbomer|petrolat|paraffin|mineral oil|cera |peg-|ppg-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taurate|isethi|sarcos|sulfo[snac]|amphoa|amido|ferment|lysate|sphing|pyrithi|avobenz|octocryl|octisal|homosal| pca|denat|polygly|poloxam|levulin|olivate|phytate|benzoph|adenosine|phlogop|hectori|borosil';
 
 /** Plants under the names only cosmetics print. */
 const botanical =
@@ -24,6 +24,7 @@ export const nameHints = new RegExp(`${chemical}|${botanical}|${plain}|${otherSc
 const cosmetic = new RegExp(nameHints.source);
 /** Names of pressed oils and butters: a list may be one of them alone. */
 export const botanicalName = new RegExp(botanical);
+export const plainName = new RegExp(plain);
 
 /** Names that cosmetics share with food, pills and pet food, though some look like theirs alone. */
 const shared =

@@ -1,7 +1,7 @@
 import { parentOf, tagOf } from './dom.ts';
 import { labelOf } from './far-label.ts';
 import { denial, endsHere, goesOn, headingAnywhere, prose, teaser } from './headings.ts';
-import { botanicalName, classOf, fold, type NameClass, nameHints, waterName } from './names.ts';
+import { botanicalName, classOf, fold, type NameClass, nameHints, plainName, waterName } from './names.ts';
 import { nodeAt, type Stream } from './stream.ts';
 
 /** Part of a stream that reads as a cosmetic list. */
@@ -99,15 +99,15 @@ function stepsOf(page: Page, line: number, steps: Step[]): void {
     const before = whole.slice(from, match.index);
     const rest = whole.slice(match.index + match[0].length);
     if (isLetter(rest[0])) continue;
-    const short = whole.length < 120 && !/[.,;]/.test(before) && !/[,;]|[:：]\s*\S/.test(rest);
+    const short = whole.length < 120 && !/[.,;]/.test(before) && !/[,;、・•·|]|[:：]\s*\S/.test(rest);
     const alone = short && (!/(?:[\s\v][^\s\v]+){3}/.test(rest) || denial.test(whole));
     // "Ingredients: …", "Ingredients of the shampoo: …", "INGREDIENTS Aqua, …" at the start of a line
     const mark = alone
       ? [rest]
       : (/^[\s\v]*(?:[:：=>.]|[-–—][\s\v])[\s\v:：.*•–-]*/.exec(rest) ??
-        /^[\s\v]*(?:\([^)]{1,60}\)|[^:,;.\v(]{1,60})[:：][\s\v]*/.exec(rest) ??
+        (prose.test(before) ? null : /^[\s\v]*(?:\([^)]{1,60}\)|[^:,;.\v(]{1,60})[:：][\s\v]*/.exec(rest)) ??
         (/^[^a-zà-žа-я0-9]*(?:full |complete |inactive |other |all |product )?$/.test(before)
-          ? /^[\s\v)]*/.exec(rest)
+          ? /^[\s\v)\]】]*/.exec(rest)
           : null));
     if (!mark) continue;
     const till: number = match.index + match[0].length + (mark[0] ?? '').length;
@@ -196,7 +196,7 @@ function addItem(
     if (denial.test(label[1]!) || endsHere.test(name) || known === 'other' || known === 'edible') stop('end');
     else {
       stop(teaser.test(label[1]!) ? 'teaser' : 'label', page.text.slice(at, at + label[1]!.length).trim());
-      item(at + label[0].length, at + name.length, known);
+      steps.push({ from: at + label[0].length, to: at + name.length, kind: known, line, after: 'stop' });
     }
     return true;
   }
@@ -247,23 +247,27 @@ const isKnown = (item: Item) => item.kind !== 'other' && item.kind !== 'edible';
 function segmentsOf(page: Page, steps: Step[], found: Segment[]): void {
   let run: Item[] = [];
   let lead: Stop | undefined; // the last stop that says what follows
+  let outer: Stop | undefined; // the last heading on a line of its own: an inline stop speaks for its own line
   let muted = -1; // line whose rest is not looked at
   const flush = () => {
     const segment = judge(page, run, lead);
     if (segment) {
       found.push(segment);
       lead = lead && { ...lead, stop: 'label', words: '' };
+      outer = lead;
     }
     run = [];
   };
   for (const step of steps) {
     if ('stop' in step) {
       flush();
+      if (!step.inline) outer = step;
       if (step.stop !== 'end') lead = step;
-      else if (lead && lead.stop !== 'heading') lead = undefined;
+      else if (lead?.inline) lead = outer;
       muted = step.stop === 'end' || step.stop === 'denial' ? step.line : -1;
     } else if (step.line !== muted) {
       if (run.length > 0 && !joins(page, run, step)) flush();
+      if (run.length === 0 && lead?.inline && step.line > lead.line) lead = outer;
       run.push(step);
     }
   }
@@ -283,7 +287,7 @@ function joins({ stream, text, low, lines }: Page, run: Item[], next: Item): boo
   const lastMany = run.at(-2)?.line === last.line;
   const { from, to } = lines[next.line]!;
   const nextMany = text.slice(from, to).split(/[,;•·]/).length > 2;
-  if (next.line - last.line > 2) return false;
+  if (next.line - last.line > 2 || (nextMany && water(next))) return false;
   if (!sameKin(stream, last.from, next.from)) return false;
   if (lastMany !== nextMany)
     return lastMany
@@ -355,14 +359,23 @@ function judge(page: Page, items: Item[], lead: Stop | undefined): Segment | und
   if (inLines && isSorted(run.map((item) => low.slice(item.from, item.to)))) return undefined;
   if (run.filter((item) => /\(\d+\)$|\d{2,}-\d\d-\d/.test(low.slice(item.from, item.to))).length > 2)
     return undefined;
+  const letters = low.slice(first.from, last.to);
+  const water = (item: Item) => waterName.test(low.slice(item.from, item.to));
   const whole = first.after !== 'mark';
   const fine =
     stop?.stop === 'teaser'
       ? n >= 15 && cosmetic >= 7 && sure >= n * 0.7
       : stop?.stop === 'heading'
         ? (cosmetic >= 2 && n >= (inLines ? 6 : 4) && sure >= n * 0.5) ||
-          (sure === n && n <= 5 && !inLines && botanicalName.test(low.slice(first.from, last.to)))
-        : whole && cosmetic >= (inLines ? 6 : 4) && n >= 7 && sure >= n * 0.65;
+          (sure === n &&
+            n <= 5 &&
+            !inLines &&
+            (n === 3 ? !plainName.test(letters) && cosmetic > 1 : botanicalName.test(letters)))
+        : whole &&
+          cosmetic >= 4 &&
+          n >= 7 &&
+          sure >= n * 0.65 &&
+          (!inLines || water(run[0]!) || water(run[1]!));
   if (!fine) return undefined;
   let from = first.from + /^[\u200b-\u200f\ufeff]*/.exec(text.slice(first.from, last.to))![0].length;
   let { to } = last;
