@@ -34,6 +34,8 @@ import uvFilters from './entries/uv-filters.json' with { type: 'json' };
 import vitaminsAndAntioxidants from './entries/vitamins-and-antioxidants.json' with { type: 'json' };
 import waxes from './entries/waxes.json' with { type: 'json' };
 import limitsFile from './limits.json' with { type: 'json' };
+import { expand } from './expand.ts';
+import patternWords from './pattern-words.json' with { type: 'json' };
 import patternsFile from './patterns.json' with { type: 'json' };
 
 export const entries = [
@@ -71,5 +73,5 @@ export const entries = [
   vitaminsAndAntioxidants,
   waxes,
 ].flat() as Entry[];
-export const patterns = patternsFile as Pattern[];
+export const patterns = expand(patternsFile as Pattern[], patternWords);
 export const limits: Limits = limitsFile;

@@ -34,7 +34,7 @@ const spellings: [RegExp, string][] = [
   [/is(ed|ation)\b/g, 'iz$1'],
   [/\b(extract|oil|protein|peptide|butter|wax|powder|ferment)s\b/g, '$1'],
   [/\bamino acid\b/g, 'amino acids'],
-  [/\bext\b\.?/g, 'extract'],
+  [/\bext\b(?!\.? *(?:d ?&|violet))\.?/g, 'extract'],
   [/\bhydrochloride\b/g, 'hcl'],
 ];
 const mayNeedSpelling =
