@@ -33,8 +33,8 @@ import thickeners from './entries/thickeners.json' with { type: 'json' };
 import uvFilters from './entries/uv-filters.json' with { type: 'json' };
 import vitaminsAndAntioxidants from './entries/vitamins-and-antioxidants.json' with { type: 'json' };
 import waxes from './entries/waxes.json' with { type: 'json' };
-import limitsFile from './limits.json' with { type: 'json' };
 import { expand } from './expand.ts';
+import limitsFile from './limits.json' with { type: 'json' };
 import patternWords from './pattern-words.json' with { type: 'json' };
 import patternsFile from './patterns.json' with { type: 'json' };
 
