@@ -58,8 +58,11 @@ export function traitsOf(reading: Reading | undefined, practice: WashDayPractice
   const bearing = indexes(mentions, ({ protein }) => protein?.kind === 'protein-bearing');
   const moisture = indexes(mentions, (mention) => mention.moisture.length > 0);
   const films = indexes(mentions, ({ roles }) => roles.some((role) => practice.lifting[role]));
-  const lifted = (of: 'lifting' | 'cleansing', at: number[]) =>
-    strongest(at.flatMap((index) => mentions[index]!.roles.map((role) => practice[of][role])));
+  // A trace of a film former is thin enough for any cleanser.
+  const need = ({ roles, share }: Mention) => {
+    const strength = strongest(roles.map((role) => practice.lifting[role]));
+    return strength && share.max <= traceAtMost ? 'mild' : strength;
+  };
   const unsure = read !== 'enough';
   return {
     read,
@@ -90,12 +93,9 @@ export function traitsOf(reading: Reading | undefined, practice: WashDayPractice
       mentions,
       (mention, index) => inFront(mention, index) && mention.moisture.includes('humectant'),
     ),
-    film: lifted('lifting', films),
+    film: strongest(films.map((index) => need(mentions[index]!))),
     films,
-    lifts: lifted(
-      'cleansing',
-      mentions.map((_, index) => index),
-    ),
+    lifts: strongest(mentions.flatMap(({ roles }) => roles.map((role) => practice.cleansing[role]))),
     unread: indexes(mentions, ({ found }) => found.how === 'none'),
   };
 }

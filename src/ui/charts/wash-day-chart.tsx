@@ -68,7 +68,7 @@ export function WashDayChart(props: {
   return (
     <svg
       class={`chart wash-day-chart ${wide ? 'wide' : 'narrow'}`}
-      viewBox={`0 0 ${width} ${foot + 24 + legend}`}
+      viewBox={`0 0 ${width} ${foot + 38 + legend}`}
       role="img"
       aria-labelledby={`${id}t ${id}d`}
     >
@@ -94,7 +94,7 @@ export function WashDayChart(props: {
           ))}
         </g>
       ))}
-      <text x={middle} y={foot + 13} text-anchor="middle" class="unit">
+      <text x={middle} y={foot + 27} text-anchor="middle" class="unit">
         {t('routine.chart.unit')}
       </text>
       {rows.map((row, index) => (
@@ -110,7 +110,7 @@ export function WashDayChart(props: {
         />
       ))}
       <path d={`M${middle} ${top - 6}V${foot}`} class="spine" />
-      <Legend t={t} id={id} y={foot + 34} wide={wide} />
+      <Legend t={t} id={id} y={foot + 46} wide={wide} />
     </svg>
   );
 }

@@ -466,6 +466,14 @@ describe('film formers against cleansing strength', () => {
       ],
       ['suits lifted'],
     ],
+    [
+      'a trace of a strong film, mild cleanser',
+      [
+        { kind: 'cleanser', of: mildWash },
+        { kind: 'gel', of: hand([water, { ...silicone, share: { min: 0, max: 1 } }]) },
+      ],
+      ['suits lifted'],
+    ],
     ['no film', [{ kind: 'gel', of: none }], []],
   ])('%s', (_, plans, says) => {
     expect(told('film-formers', plans, middling).says).toEqual(says);
