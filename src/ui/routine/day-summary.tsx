@@ -4,12 +4,13 @@ import type { Routine } from '../../core/wash-day.ts';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
-import { Findings, productsWords } from './findings.tsx';
+import { Findings, ofProduct, productsWords } from './findings.tsx';
 
 /** What the whole wash day adds up to. Findings that one step decides alone stand by that step instead. */
 export function DaySummary({ world, routine, day }: { world: World; routine: Routine; day: WashDay }) {
   const { t } = world;
   const open = day.findings.filter(({ answer }) => answer !== 'suits');
+  const whole = open.filter(({ rule }) => !ofProduct.has(rule));
   const suits = day.findings.filter(({ answer }) => answer === 'suits');
   const { products, leaveOns } = day.protein;
   return (
@@ -17,17 +18,20 @@ export function DaySummary({ world, routine, day }: { world: World; routine: Rou
       <h3 id="routine-sum">{t('routine.sum')}</h3>
       <p>
         {productsWords(t, products.sure)}{' '}
+        {leaveOns.sure > 0 && `${t('routine.sum.leave-ons', { n: leaveOns.sure })} `}
         {products.allowed === undefined
           ? t('routine.sum.hair-unknown')
-          : t('routine.sum.allowed', { n: products.allowed })}{' '}
-        {leaveOns.sure > 0 && t('routine.sum.leave-ons', { n: leaveOns.sure })}
+          : t('routine.sum.allowed', { n: products.allowed })}
       </p>
       {open.length === 0 && (
         <Note t={t} answer="suits">
           <p>{t('routine.sum.settled')}</p>
         </Note>
       )}
-      <DayFindings world={world} routine={routine} findings={open} />
+      <DayFindings world={world} routine={routine} findings={whole} />
+      {open.length > whole.length && (
+        <p class="hint">{t('routine.sum.by-step', { n: open.length - whole.length })}</p>
+      )}
       {suits.length > 0 && (
         <Disclosure summary={t('routine.sum.suits', { n: suits.length })}>
           <Findings t={t} findings={suits} />

@@ -1,6 +1,12 @@
 import type { Finding } from '../../core/finding.ts';
+import { rules } from '../../core/rules/index.ts';
 import { Note } from '../parts/note.tsx';
 import type { Translate } from '../words/index.ts';
+
+/** Rules that one step decides alone: their findings stand by the step. */
+export const ofProduct: ReadonlySet<string> = new Set(
+  rules.filter(({ of }) => of === 'product').map(({ id }) => id),
+);
 
 /** Findings as notes: the answer, its reason, what is not known. The same sentence is said once. */
 export function Findings({

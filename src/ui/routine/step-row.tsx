@@ -1,6 +1,5 @@
 import type { Finding } from '../../core/finding.ts';
 import type { WashDayInput } from '../../core/routine.ts';
-import { rules } from '../../core/rules/index.ts';
 import type { Routine, Step } from '../../core/wash-day.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
@@ -8,10 +7,9 @@ import type { GlyphName } from '../paint-order.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 import { productOf } from './day-input.ts';
-import { Findings } from './findings.tsx';
+import { Findings, ofProduct } from './findings.tsx';
 import { cadenceWords, StepEditor } from './step-editor.tsx';
 
-const ofProduct = new Set(rules.filter(({ of }) => of === 'product').map(({ id }) => id));
 const glyphOrder: GlyphName[] = ['large', 'small', 'free', 'bearing', 'draws', 'softens', 'seals'];
 
 /** One step of the day: what it is, what its label holds, what the rules say beside it. */
