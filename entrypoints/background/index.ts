@@ -3,6 +3,7 @@ import { defineBackground } from 'wxt/utils/define-background';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/lookup.ts';
+import { withKind } from '../../src/core/product-kind.ts';
 import { readLabel } from '../../src/core/reading.ts';
 import { answer, ask, panelGoKey } from '../../src/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
@@ -57,8 +58,12 @@ export default defineBackground(() => {
   }
 
   answer(browser.runtime, {
-    async 'page-lists'(page, { tab, frameId = 0 }) {
+    async 'page-lists'(sent, { tab, frameId = 0 }) {
       if (tab?.id === undefined) return [];
+      const page = {
+        ...sent,
+        lists: sent.lists.map((list) => (list.product ? { ...list, product: withKind(list.product) } : list)),
+      };
       const remembered = await keeper.remembered();
       const site = siteOf(remembered.sites, page.url);
       if (site?.paused) return [];

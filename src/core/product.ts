@@ -48,6 +48,8 @@ export type ProductFacts = {
   url?: string;
   variant?: string;
   image?: string;
+  /** Words around the product that may name its kind: page title, breadcrumb, category. */
+  category?: string;
 };
 
 /** Price for 100 ml (or 100 g), or undefined where size or price is not known. */

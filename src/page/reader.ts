@@ -74,11 +74,12 @@ export function startReader(world: ReaderWorld) {
 
   const send = async (found: FoundList[]) => {
     const turn = ++asked;
-    const texts = found.map(({ text, via, product }, id) => ({
+    const facts = finder?.readProduct(doc);
+    const texts = found.map(({ text, via, product = facts }, id) => ({
       id,
       text,
       via,
-      ...(product ? { product } : {}),
+      ...(product ? { product: { ...facts, ...product } } : {}),
     }));
     const orders = await world.read(texts).catch(() => undefined);
     if (signal.aborted || turn !== asked) return;
