@@ -8,6 +8,10 @@ export type Area = {
   getKeys?(): Promise<string[]>;
   getBytesInUse?(keys: null): Promise<number>;
   QUOTA_BYTES?: number;
+  /** Tells every context of every change, in the order of the changes, some time after each. */
+  onChanged?: {
+    addListener(tell: (changes: Record<string, { newValue?: unknown }>) => void): void;
+  };
 };
 
 /** Runs one after another everything that asks under one name, over all windows and the worker. */

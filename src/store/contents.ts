@@ -1,6 +1,13 @@
 import type * as z from 'zod/mini';
 import { isApart, isThing, keyParts, settingsKey, thingKey } from './keys.ts';
-import { defaultSettings, type Reject, type Remembered, type Thing, type ThingOf } from './remembered.ts';
+import {
+  defaultSettings,
+  type Reject,
+  type Remembered,
+  type Settings,
+  type Thing,
+  type ThingOf,
+} from './remembered.ts';
 import { schemaOf, settings as settingsSchema } from './schemas.ts';
 
 /** Parses one value; says why not in the words of the schema (path and expectation), for the file of rejects. */
@@ -26,11 +33,33 @@ export function schemaForKey(key: string): z.ZodMiniType | undefined {
   return isThing(kind) && id ? schemaOf[kind] : undefined;
 }
 
-/** Stored keys and values → what is remembered, every value parsed; what does not parse is left and told. */
-export function contentsOf(
-  stored: Record<string, unknown>,
-  now: string,
-): { remembered: Remembered; rejects: Reject[] } {
+/** One stored value, parsed: what it is, or why it is none. Undefined for keys that are none of ours. */
+export type Parsed =
+  | { is: Thing; value: ThingOf[Thing] }
+  | { is: 'readAs'; printed: string; name: string }
+  | { is: 'settings'; value: Settings }
+  | { is: 'reject'; reject: Reject };
+
+export function parsedKey(key: string, value: unknown, now: string): Parsed | undefined {
+  if (isApart(key)) return undefined;
+  const reject = (why: string): Parsed => ({ is: 'reject', reject: { key, value, why, when: now } });
+  const [kind, id] = keyParts(key);
+  if (kind === 'read-as' && id)
+    return typeof value === 'string' ? { is: 'readAs', printed: id, name: value } : reject('a name');
+  const schema = schemaForKey(key);
+  if (!schema) return undefined;
+  const result = parsed(schema, value);
+  if (!result.ok) return reject(result.why);
+  if (key === settingsKey) return { is: 'settings', value: result.value as Settings };
+  if (!isThing(kind)) return undefined;
+  const item = result.value as ThingOf[Thing];
+  return thingKey(kind, idOf(kind, item as never)) === key
+    ? { is: kind, value: item }
+    : reject('id: not its key');
+}
+
+/** Parsed values → what is remembered, in its one order. */
+export function rememberedOf(items: Iterable<Parsed>): Remembered {
   const remembered: Remembered = {
     heads: [],
     products: [],
@@ -40,26 +69,19 @@ export function contentsOf(
     readAs: {},
     settings: defaultSettings,
   };
-  const rejects: Reject[] = [];
-  const reject = (key: string, value: unknown, why: string) => rejects.push({ key, value, why, when: now });
-  for (const [key, value] of Object.entries(stored)) {
-    if (isApart(key)) continue;
-    const [kind, id] = keyParts(key);
-    if (kind === 'read-as' && id) {
-      if (typeof value === 'string') remembered.readAs[id] = value;
-      else reject(key, value, 'a name');
-      continue;
-    }
-    const schema = schemaForKey(key);
-    if (!schema) continue;
-    const result = parsed(schema, value);
-    if (!result.ok) reject(key, value, result.why);
-    else if (key === settingsKey) remembered.settings = result.value as Remembered['settings'];
-    else if (!isThing(kind)) continue;
-    else if (thingKey(kind, idOf(kind, result.value as never)) !== key) reject(key, value, 'id: not its key');
-    else (remembered[kind] as unknown[]).push(result.value);
+  for (const item of items) {
+    if (item.is === 'readAs') remembered.readAs[item.printed] = item.name;
+    else if (item.is === 'settings') remembered.settings = item.value;
+    else if (item.is !== 'reject') (remembered[item.is] as unknown[]).push(item.value);
   }
-  return { remembered: inOrder(remembered), rejects };
+  return inOrder(remembered);
+}
+
+/** Stored keys and values → what is remembered, every value parsed; what does not parse is left and told. */
+export function contentsOf(stored: Record<string, unknown>, now: string) {
+  const items = Object.entries(stored).flatMap(([key, value]) => parsedKey(key, value, now) ?? []);
+  const rejects = items.flatMap((item) => (item.is === 'reject' ? [item.reject] : []));
+  return { remembered: rememberedOf(items), rejects };
 }
 
 const by =

@@ -10,11 +10,13 @@ import {
   keyParts,
   photoKey,
   readAsKey,
+  removedBy,
   settingsKey,
   snapshotKey,
   thingKey,
   versionKey,
 } from './keys.ts';
+import { createKnown } from './known.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
 import { type Change, defaultSettings, type Outcome, type Reject, type Remembered } from './remembered.ts';
 import * as schemas from './schemas.ts';
@@ -38,7 +40,6 @@ type Options = { locks?: Locks | undefined; now?: () => string };
 const defaultQuota = 10 * 1024 * 1024; // storage.local without `unlimitedStorage`, Chromium 114 and later
 const nearlyFullFrom = 0.85;
 const versionSchema = z.object({ version: z.int().check(z.positive()) });
-const journalSchema = z.object({ remove: z.array(z.string()) });
 
 /**
  * Keeps everything that is remembered in one storage area. Every read is parsed; every write is one `set`, all
@@ -98,9 +99,14 @@ export function createKeeper(
     }
   }
 
+  const known = createKnown(area, now);
+
+  /** Everything, parsed. The same object until something changes. */
   async function remembered(): Promise<Remembered> {
-    const values = await turnIfOld();
-    return contentsOf(values, now()).remembered;
+    const ready = known.remembered();
+    if (ready) return ready;
+    const values = await known.fill(turnIfOld);
+    return known.remembered() ?? contentsOf(values, now()).remembered;
   }
 
   // A read waits for its turn only when the store has to be brought up to date first.
@@ -156,16 +162,17 @@ export function createKeeper(
       }
       // The values stand: should this fail, readers honour the journal and the next writer ends it.
       if (write[journalKey]) await area.remove([...gone, journalKey]).catch(() => undefined);
+      known.wrote({ ...write, ...Object.fromEntries(gone.map((key) => [key, undefined])) });
       const nearlyFull = (await bytes()) >= quota * nearlyFullFrom;
       return { ok: true, undo, ...(nearlyFull && { nearlyFull }) };
     });
   }
 
   async function finishJournal(before: Raw) {
-    const journal = journalSchema.safeParse(before[journalKey]);
-    if (!journal.success) return;
-    await area.remove([...journal.data.remove, journalKey]);
-    for (const key of journal.data.remove) delete before[key];
+    if (!(journalKey in before)) return;
+    const gone = removedBy(before);
+    await area.remove([...gone, journalKey]);
+    for (const key of gone) delete before[key];
   }
 
   /** A photo's data URL. */
@@ -210,14 +217,17 @@ export function createKeeper(
     });
 
   /** Removes every key of the store. */
-  const forget = () => turn(() => area.clear());
+  const forget = () =>
+    turn(async () => {
+      await area.clear();
+      known.forget();
+    });
 
   return { remembered, change, photo, state, everything, copy, sweep, forget };
 }
 
 function afterJournal(values: Raw): Raw {
-  const journal = journalSchema.safeParse(values[journalKey]);
-  if (journal.success) for (const key of [...journal.data.remove, journalKey]) delete values[key];
+  for (const key of [...removedBy(values), journalKey]) delete values[key];
   return values;
 }
 

@@ -23,3 +23,9 @@ export const isThing = (kind: string): kind is Thing => (things as readonly stri
 /** Read when asked for, never with the rest: photos are large, copies and rejects are seldom wanted. */
 const apart = new Set(['photo', 'snapshot', 'aside']);
 export const isApart = (key: string) => apart.has(keyParts(key)[0]);
+
+/** Keys that a change half done (its values written, its removals not yet) takes away. */
+export function removedBy({ [journalKey]: journal }: Record<string, unknown>): string[] {
+  const { remove } = (journal ?? {}) as { remove?: unknown };
+  return Array.isArray(remove) ? remove.filter((key) => typeof key === 'string') : [];
+}

@@ -5,7 +5,10 @@ import { bytesOf } from '../../src/store/area.ts';
  * A storage area with the manners of the browser's: plain JSON only, answers some turns later, refuses a `set`
  * over its quota whole. `dieAfter` makes the next call of that name take effect or not and then never answer.
  */
-export function slowArea(values: Record<string, unknown> = {}, { quota = 10_485_760, slow = true } = {}) {
+export function slowArea(
+  values: Record<string, unknown> = {},
+  { quota = 10_485_760, slow = true, tells = false } = {},
+) {
   const held = new Map(Object.entries(values).map(([key, value]) => [key, JSON.stringify(value)]));
   const size = (key: string, json: string | undefined) =>
     json === undefined ? 0 : Buffer.byteLength(key) + Buffer.byteLength(json);
@@ -27,6 +30,20 @@ export function slowArea(values: Record<string, unknown> = {}, { quota = 10_485_
     bytes -= size(key, held.get(key));
     held.delete(key);
   };
+  type Changes = Record<string, { newValue?: unknown }>;
+  const listeners: ((changes: Changes) => void)[] = [];
+  // Each listener hears of every change in order, some time later, as a context of its own.
+  const turns = new Map<(changes: Changes) => void, Promise<void>>();
+  const tell = (changes: Changes) => {
+    for (const listener of listeners)
+      turns.set(
+        listener,
+        (turns.get(listener) ?? Promise.resolve()).then(async () => {
+          await later();
+          listener(structuredClone(changes));
+        }),
+      );
+  };
   const area: Area = {
     QUOTA_BYTES: quota,
     async get(keys) {
@@ -44,15 +61,19 @@ export function slowArea(values: Record<string, unknown> = {}, { quota = 10_485_
       if (grown > quota) throw new Error('QUOTA_BYTES quota exceeded');
       for (const [key, json] of next) held.set(key, json);
       bytes = grown;
+      tell(Object.fromEntries(next.map(([key, json]) => [key, { newValue: JSON.parse(json) as unknown }])));
       killed('set', false);
     },
     async remove(keys) {
       await later();
       killed('remove', true);
+      const there = keys.filter((key) => held.has(key));
       for (const key of keys) drop(key);
+      tell(Object.fromEntries(there.map((key) => [key, {}])));
     },
     async clear() {
       await later();
+      tell(Object.fromEntries([...held.keys()].map((key) => [key, {}])));
       for (const key of [...held.keys()]) drop(key);
     },
     async getKeys() {
@@ -63,9 +84,14 @@ export function slowArea(values: Record<string, unknown> = {}, { quota = 10_485_
       await later();
       return bytes;
     },
+    ...(tells && { onChanged: { addListener: (listener) => void listeners.push(listener) } }),
   };
   return {
     area,
+    /** Until every listener has heard of every change. */
+    told: async () => {
+      await Promise.all(turns.values());
+    },
     /** What is really there. */
     held: () => pick(held.keys()),
     failNext: (call: 'set' | 'remove', before = true) => {

@@ -172,8 +172,8 @@ describe('values that do not parse', () => {
 
 describe('several writers at once', () => {
   // Two windows and the worker, 10,000 operations in all, on things of their own and on things they share.
-  it('lose nothing', { timeout: 120_000 }, async () => {
-    const { area } = slowArea();
+  it.each([false, true])('lose nothing (told of changes: %s)', { timeout: 120_000 }, async (tells) => {
+    const { area, told } = slowArea({}, { tells });
     const writers = ['worker', 'window-1', 'window-2'].map((name) => ({
       name,
       keeper: createKeeper(area, { now }),
@@ -208,6 +208,30 @@ describe('several writers at once', () => {
     expect(new Set(Object.keys(all.readAs))).toEqual(names);
     expect(all.settings.pinned).toBeDefined(); // two fields set by different writers: neither is lost
     expect(all.settings.headInUse).toBeDefined();
+    // What each has known all along is what a newcomer reads.
+    await told();
+    const fresh = await createKeeper(area, { now }).remembered();
+    for (const { keeper } of writers) expect(await keeper.remembered()).toEqual(fresh);
+  });
+
+  it('each knows its own writes at once and those of others when told, without reading again', async () => {
+    const { area, told } = slowArea({}, { tells: true });
+    const [one, two] = [createKeeper(area, { now }), createKeeper(area, { now })];
+    await Promise.all([one.remembered(), one.remembered(), two.remembered()]);
+    await one.change([put('p1')]);
+    expect((await one.remembered()).products).toHaveLength(1);
+    await told();
+    expect((await two.remembered()).products).toHaveLength(1);
+    expect(await two.remembered()).toBe(await two.remembered());
+    await two.change([put('p2'), { do: 'remove', thing: 'products', id: 'p1' }]);
+    await told();
+    expect((await one.remembered()).products.map(({ id }) => id)).toEqual(['p2']);
+    await area.set({ 'products:p2': 'spoilt' });
+    await told();
+    expect((await one.remembered()).products).toEqual([]);
+    await one.forget();
+    await told();
+    expect(await two.remembered()).toEqual(await one.remembered());
   });
 
   // The check above can fail: the same operations without the turn do lose.
