@@ -24,6 +24,10 @@ export default defineContentScript({
       read: (lists) =>
         ask(browser.runtime, 'page-lists', { url: location.href, title: document.title, lists }).catch(gone),
       left: () => ask(browser.runtime, 'page-left', null).catch(gone),
+      // A page sees these marks: test builds only.
+      ...(import.meta.env.MODE === 'localhost' && {
+        mark: (what: string) => performance.mark(`strandline ${what}`),
+      }),
       listsAt: async () => (await siteHere(browser.storage.local, location.origin)).listsAt,
       act: (list, action) => void ask(browser.runtime, 'act', { list, action }).catch(gone),
       finder: async () => {

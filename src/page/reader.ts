@@ -17,6 +17,8 @@ export type ReaderWorld = {
   /** Selectors of elements that hold this site's lists, as the reader pointed them out. */
   listsAt(): Promise<string[]>;
   act(list: number, action: StripAction): void;
+  /** Test builds measure: `begin`, `gated`, `find`, `known`, `painted`, `looked`. */
+  mark?(what: string): void;
   /** The finder is a second file, asked for when the gate lets a page through. */
   finder(): Promise<Finder | undefined>;
   /** The painter is a third, brought along with what to paint. */
@@ -40,7 +42,10 @@ export function startReader(world: ReaderWorld) {
 
   const pass = (always: boolean) => {
     const pointedAt = selected !== undefined || selectors.length > 0;
-    if (!pointedAt && !gate(doc)) return settle([], always);
+    world.mark?.('begin');
+    const open = pointedAt || gate(doc);
+    world.mark?.('gated');
+    if (!open) return settle([], always);
     void bringFinder().then((came) => came && settle(listsNow(came), always));
   };
 
@@ -54,7 +59,9 @@ export function startReader(world: ReaderWorld) {
     if (selected && !selected.ranges[0]?.startContainer.isConnected && selected.ranges.length > 0)
       selected = undefined;
     const pointed = [...(selected ? [selected] : []), ...listsAt(doc, selectors)];
+    world.mark?.('find');
     const found = findLists(doc).filter(({ text }) => pointed.every((each) => !each.text.includes(text)));
+    world.mark?.('known');
     return [...pointed, ...found];
   };
 
@@ -97,13 +104,8 @@ export function startReader(world: ReaderWorld) {
     if (lists.length === 0) return painter?.clear();
     painter ??= world.painter(world.act);
     painter?.show(lists);
-    watching.mark(
-      lists.flatMap((list) => list.letters.element ?? []),
-      lists.flatMap(({ letters }) => {
-        const root = letters.element?.getRootNode();
-        return root instanceof ShadowRoot ? [root] : [];
-      }),
-    );
+    world.mark?.('painted');
+    watching.mark(lists.flatMap((list) => list.letters.element ?? []));
   };
 
   const watching = watch(win, signal, (came) => {

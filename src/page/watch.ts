@@ -4,15 +4,17 @@ export type Came = { added: Element[] } | 'much' | 'moved-on' | 'changed';
 const much = 1000; // added elements above which one pass over the document is cheaper than many small ones
 const settle = 120; // ms without which a burst of changes is not looked at yet
 const patience = 1000; // ms after which a burst without a pause is looked at all the same
-const rest = 25; // a pass that took t ms is followed by rest of at least 25 t: at most 4 % of main-thread time
+const rest = 25; // a look that took t ms is followed by rest of at least 25 t: at most 4 % of main-thread time
 
 /**
  * Watches a document for lists that arrive later and for pages that move on without loading: one observer,
- * added subtrees only. `look` is called when things have settled; it is timed, and called the more seldom
- * the longer it takes. Nothing is called after the signal.
+ * added subtrees only, open shadow roots too. `look` is called when things have settled; it is timed, and
+ * called the more seldom the longer it takes. Nothing is called after the signal.
  */
-export function watch(win: Window, signal: AbortSignal, look: (came: Came) => void) {
+export function watch(win: Window & typeof globalThis, signal: AbortSignal, look: (came: Came) => void) {
   const doc = win.document;
+  const roots = new WeakSet<Node>();
+  let marked = new Set<Element>();
   let added: Element[] = [];
   let count = 0;
   let changed = false;
@@ -20,25 +22,25 @@ export function watch(win: Window, signal: AbortSignal, look: (came: Came) => vo
   let timer = 0;
   let since = 0;
   let restUntil = 0;
-  const marked = new WeakSet<Node>();
+
+  const cameNow = (): Came => {
+    if (movedOn) return 'moved-on';
+    if (changed || [...marked].some((element) => !element.isConnected)) return 'changed';
+    return count > much ? 'much' : { added: outermost(added) };
+  };
 
   const flush = () => {
     timer = 0;
-    const came: Came = movedOn
-      ? 'moved-on'
-      : count > much
-        ? 'much'
-        : changed
-          ? 'changed'
-          : { added: outermost(added) };
+    const came = cameNow();
+    const fresh = came === 'much' || came === 'moved-on' ? [doc] : added;
     added = [];
     count = 0;
     changed = false;
     movedOn = false;
     if (signal.aborted) return;
     const from = performance.now();
+    for (const root of fresh) if (root.isConnected) seeRoots(root);
     look(came);
-    observer.takeRecords();
     restUntil = performance.now() + (performance.now() - from) * rest;
   };
 
@@ -50,25 +52,38 @@ export function watch(win: Window, signal: AbortSignal, look: (came: Came) => vo
     timer = win.setTimeout(flush, Math.max(settle, restUntil - now));
   };
 
+  const isMarked = (node: Node) => node.nodeType === Node.ELEMENT_NODE && marked.has(node as Element);
+
   const observer = new MutationObserver((records) => {
-    if (count <= much) {
+    if (count <= much)
       for (const { type, target, addedNodes, removedNodes } of records) {
-        if (type === 'characterData' || marked.has(target)) changed = true;
-        for (const node of addedNodes) {
-          if (node instanceof Element) {
-            if (node.localName === 'strandline-label') continue;
-            added.push(node);
-            count += 1 + node.childElementCount;
-          } else if (node.nodeType === Node.TEXT_NODE && target instanceof Element) added.push(target);
-        }
-        if (!changed && removedNodes.length > 0)
-          for (const node of removedNodes) changed ||= marked.has(node);
+        if (type === 'characterData' || isMarked(target)) changed = true;
+        for (const node of addedNodes)
+          if (node.nodeType === Node.ELEMENT_NODE) {
+            if ((node as Element).localName === 'strandline-label') continue;
+            added.push(node as Element);
+            count += 1 + (node as Element).childElementCount;
+          } else if (node.nodeType === Node.TEXT_NODE && target.nodeType === Node.ELEMENT_NODE)
+            added.push(target as Element);
+        if (removedNodes.length > 0 && marked.size > 0) schedule();
         if (count > much) break;
       }
-    }
     if (changed || added.length > 0) schedule();
   });
   observer.observe(doc, { childList: true, subtree: true });
+
+  /** Observes the open shadow roots within, which no observer of the document reaches. */
+  const seeRoots = (within: Document | Element | ShadowRoot) => {
+    for (const element of within.querySelectorAll('*')) {
+      const root: unknown = element.shadowRoot;
+      if (!(root instanceof ShadowRoot) || roots.has(root) || element.localName === 'strandline-label')
+        continue;
+      roots.add(root);
+      observer.observe(root, { childList: true, subtree: true });
+      seeRoots(root);
+    }
+  };
+  const idle = win.requestIdleCallback?.(() => seeRoots(doc));
 
   const moveOn = () => {
     movedOn = true;
@@ -81,21 +96,17 @@ export function watch(win: Window, signal: AbortSignal, look: (came: Came) => vo
   signal.addEventListener('abort', () => {
     observer.disconnect();
     win.clearTimeout(timer);
+    if (idle) win.cancelIdleCallback(idle);
   });
 
   return {
-    /** Also hears changes of letters within these elements, and within these shadow roots. */
-    mark(elements: Iterable<Element>, roots: Iterable<ShadowRoot>) {
-      for (const element of elements) {
-        if (marked.has(element)) continue;
-        marked.add(element);
-        observer.observe(element, { childList: true, characterData: true, subtree: true });
-      }
-      for (const root of roots) {
-        if (marked.has(root)) continue;
-        marked.add(root);
-        observer.observe(root, { childList: true, subtree: true });
-      }
+    /** Hears every change of letters within these elements too, and their going; replaces those marked before. */
+    mark(elements: Iterable<Element>) {
+      const before = marked;
+      marked = new Set(elements);
+      for (const element of marked)
+        if (!before.has(element))
+          observer.observe(element, { childList: true, characterData: true, subtree: true });
     },
   };
 }

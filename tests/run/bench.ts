@@ -1,0 +1,25 @@
+// `npm run bench [name…]`: prints figures, medians of several runs, and the machine they were taken on.
+// Each file of tests/bench with `lines()` adds its own. Nothing is asserted: the machine is not always alone.
+import { readdirSync } from 'node:fs';
+import { cpus, release, totalmem } from 'node:os';
+import { join } from 'node:path';
+import { root, run } from './steps.ts';
+
+const wanted = process.argv.slice(2);
+const folder = join(root, 'tests/bench');
+for (const args of [['build'], ['build', '--mode', 'localhost']]) {
+  const done = run('wxt', args, { quiet: true });
+  if (done.status !== 0) throw new Error(`wxt ${args.join(' ')} failed:\n${done.stdout}${done.stderr}`);
+}
+const [core] = cpus();
+console.log(
+  `${cpus().length} × ${core?.model.trim()}, ${Math.round(totalmem() / 2 ** 30)} GiB, ${process.platform} ${release()}, Node ${process.version}`,
+);
+for (const file of readdirSync(folder).sort()) {
+  const name = file.replace(/\.ts$/, '');
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
+  const { lines } = (await import(join(folder, file))) as { lines?: () => Promise<string[]> };
+  if (!lines) continue;
+  console.log(`\n${name}`);
+  for (const line of await lines()) console.log(`  ${line}`);
+}
