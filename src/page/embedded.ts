@@ -31,6 +31,13 @@ export function embeddedLines(document: Document): string {
   }
   for (const meta of native(document, 'querySelectorAll')('[itemprop*="ngredient"][content]'))
     lines.push(`Ingredients: ${attribute(meta, 'content')}`);
+  for (const fact of native(document, 'querySelectorAll')('[itemtype$="/PropertyValue"]')) {
+    const said = (name: string) => {
+      const meta = native(fact, 'querySelector')(`[itemprop="${name}"][content]`);
+      return meta ? attribute(meta, 'content') : '';
+    };
+    if (said('value').length > 20) lines.push(`${said('name')}: ${said('value')}`);
+  }
   return lines
     .map((line) =>
       line

@@ -86,18 +86,16 @@ export async function openShop(options: Options = {}) {
       await panel.goto(`chrome-extension://${id}/sidepanel.html?tab=${tab}#${place}`);
       return panel;
     },
-    /** Stops the background's worker as the browser would; the next message wakes it. */
+    /** Stops the background's worker as the browser would; the next message from a page wakes it. */
     killWorker: async () => {
       const session = await context.browser()!.newBrowserCDPSession();
-      const { targetInfos } = await session.send('Target.getTargets');
-      for (const target of targetInfos)
-        if (target.type === 'service_worker' && target.url.includes(id))
-          await session.send('Target.closeTarget', { targetId: target.targetId });
+      const workers = async () =>
+        (await session.send('Target.getTargets')).targetInfos.filter(
+          ({ type, url }) => type === 'service_worker' && url.includes(id),
+        );
+      for (const { targetId } of await workers()) await session.send('Target.closeTarget', { targetId });
+      await until(workers, (left) => left.length === 0);
       await session.detach();
-      await until(
-        async () => context.serviceWorkers().length,
-        (left) => left === 0,
-      );
     },
     /** A press on the toolbar button while the page is in front. */
     press: async (page: Page) => {

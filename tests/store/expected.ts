@@ -5,8 +5,9 @@ export type ExpectedProtein = [printed: string, kind: ProteinKind, size: Protein
 
 /**
  * Protein mentions of each good, in label order, set down by hand and apart from the lists. Kinds follow
- * the INCI naming grammar; sizes are common practice (free: amino acids; small: peptides, hydrolyzed silk,
- * keratin and collagen; large: plant proteins and whole proteins; a quaternized protein keeps its parent's).
+ * the INCI naming grammar ("hydrolyzed quinoa" is the hydrolysate of a whole seed, so it only bears protein);
+ * sizes are common practice (free: amino acids; small: peptides, hydrolyzed silk, keratin, collagen, elastin;
+ * large: plant proteins and whole proteins; a quaternized protein keeps its parent's; else unknown).
  */
 export const expected: Record<string, ExpectedProtein[]> = {
   'slipway-prewash-oil': [],
@@ -34,13 +35,13 @@ export const expected: Record<string, ExpectedProtein[]> = {
     ['COLLAGEN AMINO ACIDS', 'amino-acid', 'free'],
   ],
   'soapwort-gentle-cleanser': [
-    ['Sodium Lauroyl Sarcosinate', 'protein-surfactant', 'free'],
-    ['Disodium Cocoyl Glutamate', 'protein-surfactant', 'free'],
+    ['Sodium Lauroyl Sarcosinate', 'protein-surfactant', 'unknown'],
+    ['Disodium Cocoyl Glutamate', 'protein-surfactant', 'unknown'],
   ],
   'breakwater-clarifying-cleanser': [],
   'porridge-cream-cleanser': [
-    ['Potassium Cocoyl Hydrolyzed Oat Protein', 'protein-surfactant', 'large'],
-    ['Avena Sativa (Oat) Kernel Extract', 'protein-bearing', 'unknown'],
+    ['Potassium Cocoyl Hydrolyzed Oat Protein', 'protein-surfactant', 'unknown'],
+    ['Avena Sativa (Oat) Kernel Flour', 'protein-bearing', 'unknown'],
     ['Hydrolyzed Oat Protein', 'hydrolyzed', 'large'],
   ],
   'bellbuoy-conditioner': [],
@@ -51,8 +52,8 @@ export const expected: Record<string, ExpectedProtein[]> = {
   'low-tide-deep-conditioner': [],
   'churn-deep-conditioner': [
     ['Whey Protein', 'whole', 'large'],
-    ['Hydrolyzed Milk Protein', 'hydrolyzed', 'large'],
-    ['Lactobacillus Ferment', 'protein-bearing', 'unknown'],
+    ['Hydrolyzed Milk Protein', 'hydrolyzed', 'unknown'],
+    ['Lac Powder', 'protein-bearing', 'unknown'],
   ],
   'heavy-weather-mask': [
     ['Hydrolyzed Soy Protein', 'hydrolyzed', 'large'],
@@ -70,7 +71,7 @@ export const expected: Record<string, ExpectedProtein[]> = {
     ['Hydrolyzed Pea Protein', 'hydrolyzed', 'large'],
   ],
   'bramble-curl-cream': [
-    ['Hydrolyzed Quinoa', 'hydrolyzed', 'large'],
+    ['Hydrolyzed Quinoa', 'protein-bearing', 'unknown'],
     ['Keratin Amino Acids', 'amino-acid', 'free'],
   ],
   'fleece-curl-cream': [],
@@ -83,7 +84,7 @@ export const expected: Record<string, ExpectedProtein[]> = {
   'isinglass-gel': [
     ['Hydrolyzed Marine Collagen', 'hydrolyzed', 'small'],
     ['Gelatin', 'whole', 'large'],
-    ['Hydrolyzed Elastin', 'hydrolyzed', 'large'],
+    ['Hydrolyzed Elastin', 'hydrolyzed', 'small'],
   ],
   'linen-gel': [],
   'capstan-strong-gel': [

@@ -158,7 +158,7 @@ export const goods: Good[] = [
     structure: 'custom-dialog',
     vessel: 'pump',
     hue: 35,
-    list: 'Aqua (Water), Cetearyl Alcohol, Glycerin, Potassium Cocoyl Hydrolyzed Oat Protein, Cocamidopropyl Betaine, Cetrimonium Chloride, Avena Sativa (Oat) Kernel Extract, Hydrolyzed Oat Protein, Behenyl Alcohol, Decyl Glucoside, Hydroxyethylcellulose, Lactic Acid, Phenoxyethanol, Ethylhexylglycerin, Parfum, Coumarin.',
+    list: 'Aqua (Water), Cetearyl Alcohol, Glycerin, Potassium Cocoyl Hydrolyzed Oat Protein, Cocamidopropyl Betaine, Cetrimonium Chloride, Avena Sativa (Oat) Kernel Flour, Hydrolyzed Oat Protein, Behenyl Alcohol, Decyl Glucoside, Hydroxyethylcellulose, Lactic Acid, Phenoxyethanol, Ethylhexylglycerin, Parfum, Coumarin.',
   },
   {
     id: 'bellbuoy-conditioner',
@@ -215,7 +215,7 @@ export const goods: Good[] = [
     structure: 'bold-first-line',
     vessel: 'jar',
     hue: 50,
-    list: 'Aqua, Cetyl Alcohol, Theobroma Grandiflorum Seed Butter, Stearyl Alcohol, Whey Protein, Hydrolyzed Milk Protein, Glycerin, Behentrimonium Chloride, Mel (Honey), Lactic Acid, Cera Alba (Beeswax), Isopropyl Myristate, Lactobacillus Ferment, Sodium Benzoate, Potassium Sorbate, Parfum, Benzyl Benzoate.',
+    list: 'Aqua, Cetyl Alcohol, Theobroma Grandiflorum Seed Butter, Stearyl Alcohol, Whey Protein, Hydrolyzed Milk Protein, Glycerin, Behentrimonium Chloride, Mel (Honey), Lactic Acid, Cera Alba (Beeswax), Isopropyl Myristate, Lac Powder, Sodium Benzoate, Potassium Sorbate, Parfum, Benzyl Benzoate.',
   },
   {
     id: 'heavy-weather-mask',
