@@ -17,6 +17,7 @@ import { bestLanguage, wordsFor } from '../../src/ui/words/languages.ts';
 import type { PlaceName, Reach, World } from '../../src/ui/world.ts';
 import { reachOf } from './reach.ts';
 import { readingCache } from './reading-cache.ts';
+import { createUndoStack, undoKey } from './undo-stack.ts';
 
 /** Files and photos: read in this window, with the code for them loaded when it is first asked for. */
 const openStore: NonNullable<World['store']> = async () => {
@@ -75,7 +76,9 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
   let nth = 0;
   // A panel that opens acts on a press of just now, and on no older one.
   let lastSent = Date.now() - 5000;
-  const undos: Change[][] = [];
+  const undos = createUndoStack(browser.storage.session);
+  void undos.loaded.then(drawSoon);
+  let toldFull = false;
 
   const asked = <N extends MessageName>(name: N, request: Messages[N]['request']) =>
     ask(browser.runtime as never, name, request);
@@ -102,16 +105,21 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
       () => ({ ok: false, reason: 'shell.no-background' }) as const,
     );
     if (!outcome.ok) say(t('shell.not-kept', { reason: t(outcome.reason) }));
-    else if (outcome.undo) undos.push(outcome.undo);
+    else if (outcome.undo) await undos.push(outcome.undo);
     if (outcome.ok) await recall();
+    if (outcome.ok && outcome.nearlyFull && !toldFull) {
+      toldFull = true;
+      say(t('keeping.room.nearly'));
+    }
     return outcome;
   }
 
   async function undo() {
-    const changes = undos.pop();
+    const changes = await undos.pop();
     if (!changes) return false;
     const outcome = await asked('change', changes);
     if (outcome.ok) say(t('shell.undone'));
+    else await undos.push(changes);
     await recall();
     return outcome.ok;
   }
@@ -123,7 +131,7 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     );
     if (done) {
       localStorage.clear();
-      undos.length = 0;
+      await undos.clear();
       await recall();
     }
     return done;
@@ -155,6 +163,7 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     save,
     newId: () => crypto.randomUUID(),
     forget,
+    removed: undos.removed(remembered),
     store: openStore,
     ...(reach && { reach }),
     ...(held === undefined && {
@@ -222,7 +231,9 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
   }
 
   browser.storage.local.onChanged.addListener(() => void recall());
-  browser.storage.session.onChanged.addListener(() => void lookAtTab());
+  browser.storage.session.onChanged.addListener((changes) => {
+    if (Object.keys(changes).some((key) => key !== undoKey)) void lookAtTab();
+  });
   browser.tabs.onActivated.addListener(() => void lookAtTab());
   browser.tabs.onUpdated.addListener((id, what) => {
     if (id === tab?.id && (what.status || what.url)) void lookAtTab();

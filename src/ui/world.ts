@@ -3,7 +3,7 @@ import type { Practice } from '../core/practice.ts';
 import type { ReadAs, Reading } from '../core/reading.ts';
 import type { TabPage } from '../messages.ts';
 import type { StoreDoor } from '../store/door.ts';
-import type { Change, Outcome, Remembered } from '../store/remembered.ts';
+import type { Change, Outcome, Remembered, ThingOf } from '../store/remembered.ts';
 import type { Translate } from './words/index.ts';
 
 export type PlaceName = 'page' | 'compare' | 'routine' | 'products' | 'log' | 'hair' | 'settings';
@@ -25,6 +25,11 @@ export type Reach = {
   /** Lets the reader point at the element that holds the list. */
   pickList(): Promise<boolean>;
 };
+
+/** A thing that was removed and can be put back. */
+export type Removed = {
+  [T in 'heads' | 'products' | 'routines' | 'log']: { thing: T; value: ThingOf[T] };
+}['heads' | 'products' | 'routines' | 'log'];
 
 /**
  * All that a view may know or ask: views take it as a prop and touch neither browser nor storage.
@@ -57,6 +62,8 @@ export type World = {
   newId(): string;
   /** Forgets everything that is kept, for good; false when it could not. */
   forget?(): Promise<boolean>;
+  /** What was removed in this session and is not back, newest first. */
+  removed?: Removed[];
   /** Files in and out, photos, and how the store stands; loaded when first asked for. */
   store?(): Promise<StoreDoor>;
   /** Titles of the dictionary's sources by key. */

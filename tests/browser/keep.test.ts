@@ -122,6 +122,22 @@ describe('a head, a product, a file', () => {
     await again.close();
   });
 
+  it('a removed product can be brought back by a panel opened later', async () => {
+    const before = await stored();
+    await panel.locator('button', { hasText: /^Remove$/ }).click();
+    await until(
+      async () => Object.keys(await stored()).filter((key) => key.startsWith('products:')).length,
+      (left) => left === 0,
+    );
+    await panel.goto('about:blank');
+    await panel.goto(`chrome-extension://${shop.id}/sidepanel.html#products`);
+    await panel.locator('summary', { hasText: 'Removed in this session' }).click();
+    await panel.locator('button', { hasText: 'Bring back' }).click();
+    expect(await until(stored, (now) => Object.keys(now).length === Object.keys(before).length)).toEqual(
+      before,
+    );
+  });
+
   it('exported, wiped and imported, everything is as it was', async () => {
     await goTo('settings');
     const [file] = await Promise.all([

@@ -71,7 +71,7 @@ it('a good file shows what would change, is taken in, and undone', async () => {
   await press('button', 'Take it in');
   expect(said.at(-1)).toBe('The file was taken in.');
   expect(remembered().heads.map(({ name }) => name)).toEqual(['Wren']);
-  await settle();
+  await act(() => new Promise((done) => setTimeout(done, 500)));
   expect(text()).toContain('Save the copy from before the last import');
   await act(async () => void (await world().undo()));
   expect(remembered().heads.map(({ name }) => name)).toEqual(['Ash']);

@@ -5,7 +5,6 @@ import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
 import { dayWords } from '../products/price.ts';
 import type { World } from '../world.ts';
-import './keeping.css';
 import { TakeIn } from './take-in.tsx';
 
 type Copies = Partial<Record<'import' | 'migration', string>>;
@@ -22,15 +21,21 @@ export function Backup({ world }: { world: World }) {
   useEffect(() => {
     if (!door) return;
     let here = true;
-    void Promise.all([door.state(), door.copy('import'), door.copy('migration')]).then(
-      ([now, before, older]) => {
-        if (!here) return;
-        setState(now);
-        setCopies({ ...(before && { import: before.when }), ...(older && { migration: older.when }) });
-      },
-    );
+    const look = async () => {
+      const [now, before, older] = [
+        await door.state(),
+        await door.copy('import'),
+        await door.copy('migration'),
+      ];
+      if (!here) return;
+      setState(now);
+      setCopies({ ...(before && { import: before.when }), ...(older && { migration: older.when }) });
+    };
+    // Many changes at once (an import, another window) are looked at once.
+    const timer = setTimeout(look, state ? 400 : 0);
     return () => {
       here = false;
+      clearTimeout(timer);
     };
   }, [door, remembered]);
   if (!door) return null;

@@ -12,6 +12,7 @@ import { MoreAbout } from '../hair/more-about.tsx';
 import { Questions } from '../hair/questions.tsx';
 import { StretchTestCard } from '../hair/stretch-test.tsx';
 import { headInUse } from '../heads.ts';
+import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';
@@ -34,6 +35,7 @@ export function HairPlace({ world }: { world: World }) {
           <p>{t('hair.intro')}</p>
         </div>
         <Questions key={asked.id} head={asked} t={t} onAnswer={keep} />
+        <RemovedLately world={world} thing="heads" />
       </>
     );
   const allowance = allowanceOf(head, world.practice.allowance, {
@@ -58,6 +60,7 @@ export function HairPlace({ world }: { world: World }) {
       {allowance.level && <StretchTestCard key={`${head.id}-stretch`} world={world} head={head} />}
       <AvoidList key={`${head.id}-avoid`} world={world} head={head} />
       <MoreAbout key={`${head.id}-more`} world={world} head={head} />
+      <RemovedLately world={world} thing="heads" />
       <p class="hint">{t('hair.care')}</p>
     </>
   );

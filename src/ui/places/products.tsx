@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type ProductKind, productKinds } from '../../core/product.ts';
+import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Empty } from '../parts/empty.tsx';
@@ -62,6 +63,7 @@ export function ProductsPlace({ world }: { world: World }) {
             <p>{t('products.empty.what')}</p>
           </Empty>
         )}
+        <RemovedLately world={world} thing="products" />
       </>
     );
   const found = search(query).filter(
@@ -113,6 +115,7 @@ export function ProductsPlace({ world }: { world: World }) {
       >
         {(product) => <ProductRow world={world} product={product} onOpen={setOpened} />}
       </WindowList>
+      <RemovedLately world={world} thing="products" />
     </>
   );
 }

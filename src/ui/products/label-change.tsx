@@ -45,7 +45,7 @@ export function LabelChange({ world, before, after, use }: Props) {
                 {sign}
               </span>
               <span>
-                {mention.raw}{' '}
+                <span class="change-name">{mention.raw}</span>{' '}
                 {glyphsOf(mention).map((name) => (
                   <Glyph key={name} name={name} ground="var(--raised)" />
                 ))}

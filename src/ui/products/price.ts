@@ -9,18 +9,26 @@ const money = (lang: string, price: number, currency: string | undefined) => {
   }
 };
 
-/** "€14.00 · €7.00 for 100 ml": what a source asks, and for how much; undefined where it says no price. */
-export function priceWords(
-  t: Translate,
-  product: Pick<Product, 'size' | 'sizeUnit'>,
-  source: Pick<ProductSource, 'price' | 'currency' | 'size' | 'sizeUnit'>,
-): string | undefined {
-  if (source.price === undefined) return undefined;
+type Sized = Pick<Product, 'size' | 'sizeUnit'>;
+type Priced = Pick<ProductSource, 'price' | 'currency' | 'size' | 'sizeUnit'>;
+
+/** "€7.00 for 100 ml", or undefined where size or price is not known. */
+export function per100Words(t: Translate, product: Sized, source: Priced): string | undefined {
   const { size, sizeUnit = 'ml' } = source.size === undefined ? product : source;
-  const per = pricePer100({ price: source.price, ...(size !== undefined && { size }) });
-  const price = money(t.lang, source.price, source.currency);
-  if (per === undefined) return price;
-  return `${price} · ${t('products.per-100', { price: money(t.lang, per, source.currency), unit: sizeUnit })}`;
+  const per = pricePer100({
+    ...(source.price !== undefined && { price: source.price }),
+    ...(size !== undefined && { size }),
+  });
+  if (per === undefined) return undefined;
+  return t('products.per-100', { price: money(t.lang, per, source.currency), unit: sizeUnit });
+}
+
+/** "€14.00 · €7.00 for 100 ml": what a source asks, and for how much; undefined where it says no price. */
+export function priceWords(t: Translate, product: Sized, source: Priced): string | undefined {
+  if (source.price === undefined) return undefined;
+  return [money(t.lang, source.price, source.currency), per100Words(t, product, source)]
+    .filter(Boolean)
+    .join(' · ');
 }
 
 /** The cheapest source for its amount, else the first with a price. Prices in other currencies are not compared. */

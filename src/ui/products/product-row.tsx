@@ -4,7 +4,7 @@ import { sumsOf } from '../describe/strip.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
-import { bestSource, priceWords, sizeWords } from './price.ts';
+import { bestSource, per100Words, priceWords, sizeWords } from './price.ts';
 
 /** Maker, kind, size and price in one line, as far as they are known. */
 export function factsOf(world: World, product: Product): string {
@@ -14,7 +14,8 @@ export function factsOf(world: World, product: Product): string {
     product.maker,
     product.kind && t(`routine.kind.${product.kind}`),
     sizeWords(t, product),
-    source && priceWords(t, product, source),
+    // A price alone says little of a row of sizes; the shops are told apart when the product is opened.
+    source && (per100Words(t, product, source) ?? priceWords(t, product, source)),
   ]
     .filter(Boolean)
     .join(' · ');
