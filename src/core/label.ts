@@ -1,3 +1,10 @@
+import { type Heading, headingOf, leadingHeading } from './label-headings.ts';
+import { blank, levelLetters } from './label-letters.ts';
+import { withoutRepeats } from './label-lists.ts';
+import { partsOf } from './label-parts.ts';
+import { cutPieces, type Piece } from './label-pieces.ts';
+import { isProse } from './label-remarks.ts';
+
 /** One name on the label, in the page's own letters. */
 export type LabelPart = {
   raw: string;
@@ -11,6 +18,8 @@ export type LabelPart = {
   tail?: 'may-contain';
   /** Kits print several lists: amounts of different lists have nothing to do with one another. */
   list: number;
+  /** For one of several names in brackets after a name: where that name begins (its `from`). */
+  within?: number;
 };
 
 export type Label = {
@@ -19,52 +28,94 @@ export type Label = {
   drugStyle: boolean;
 };
 
-const open = '([{（';
-const close = ')]}）';
+type Section = { kind: Heading | 'start' | 'sub-head'; list: number; parts: LabelPart[] };
 
-/** Label text → parts in order. Linear in the text; never throws. */
+const fewestInList = 3; // names that make a list worth more than what stands before its heading
+const lookahead = 300; // letters looked at to tell a list from a remark
+
+/**
+ * Label text → parts in order, with offsets true to its letters. Linear in the text; never throws. Left out:
+ * what stands before the list's heading, what the label says is not in the product, sentences, legends of
+ * asterisks, batch codes, and lists printed again.
+ */
 export function splitLabel(text: string): Label {
-  const parts: LabelPart[] = [];
-  let depth = 0;
-  let start = 0;
-  let tail: LabelPart['tail'];
-  const take = (end: number) => {
-    const piece = text.slice(start, end);
-    const lead = /^[\s•·\-–—*:]*/u.exec(piece)![0].length;
-    let raw = piece.slice(lead).replace(/[\s*†‡.]+$/u, '');
-    const from = start + lead;
-    start = end + 1;
-    if (/^(?:may contain|peut contenir|\+\/-)/i.test(raw)) tail = 'may-contain';
-    const printed = /\(?\s*(\d+(?:[.,]\d+)?)\s*%\s*\)?/.exec(raw);
-    if (raw.length < 2 || !/\p{L}/u.test(raw)) return;
-    raw = raw.slice(0, 200);
-    const clean = raw.replace(/\(?\s*\d+(?:[.,]\d+)?\s*%\s*\)?/, ' ').trim();
-    const bare = clean
-      .replace(/\s*[([{][^)\]}]*[)\]}]/g, ' ')
-      .replace(/\s+/g, ' ')
-      .trim();
-    const inside = [...clean.matchAll(/[([{]([^)\]}]*)[)\]}]/g)].map(([, name]) => name!.trim());
-    const names = [clean, bare, ...clean.split(/\s*\/\s*/), ...inside].filter((name) => name.length > 1);
-    parts.push({
-      raw,
-      from,
-      to: from + raw.length,
-      names: [...new Set(names)],
-      ...(printed ? { percent: Number(printed[1]!.replace(',', '.')) } : {}),
-      ...(tail ? { tail } : {}),
-      list: 0,
-    });
-  };
-  for (let i = 0; i < text.length; i++) {
-    const letter = text[i]!;
-    if (open.includes(letter)) depth = Math.min(depth + 1, 3);
-    else if (close.includes(letter)) depth = Math.max(0, depth - 1);
-    else if (letter === '\n' || letter === ';' || letter === '•' || (letter === ',' && depth === 0)) {
-      if (letter === ',' && /\d/.test(text[i - 1] ?? '') && /\d/.test(text[i + 1] ?? '')) continue;
-      depth = 0;
-      take(i);
+  const letters = levelLetters(text);
+  const sections: Section[] = [{ kind: 'start', list: 0, parts: [] }];
+  let lists = 0;
+  for (const piece of cutPieces(letters)) {
+    const now = sections.at(-1)!;
+    if (resumes(letters, piece, now)) sections.push({ kind: 'sub-head', list: ++lists, parts: [] });
+    let from = skipLead(letters, piece);
+    for (let turn = 0; turn < 3; turn++) {
+      const heading = headingAt(letters, { ...piece, from }, turn === 0);
+      if (!heading) break;
+      const own = sections.at(-1)!;
+      const goesOn =
+        ['not-in', 'note', 'tail', 'contains'].includes(heading.kind) ||
+        (heading.kind === 'inactive' && own.kind === 'active');
+      sections.push({ kind: heading.kind, list: goesOn ? own.list : ++lists, parts: [] });
+      from = skipLead(letters, { ...piece, from: from + heading.length });
+      if (heading.length === 0) break;
     }
+    const section = sections.at(-1)!;
+    if (section.kind === 'not-in' || section.kind === 'note') continue;
+    const tail = section.kind === 'tail' ? { tail: 'may-contain' as const } : {};
+    for (const part of partsOf(text, letters, from, piece.to))
+      section.parts.push({ ...part, ...tail, list: section.list });
   }
-  take(text.length);
-  return { parts, drugStyle: /\binactive ingredients?\b/i.test(text) };
+  return {
+    parts: numbered(withoutRepeats(chosen(sections))),
+    drugStyle: sections.some(({ kind }) => kind === 'inactive'),
+  };
+}
+
+/** A remark ends where a new paragraph goes on with a list; what is not in the product ends with its sentence. */
+function resumes(letters: string, { from, to, after }: Piece, { kind }: Section): boolean {
+  if (kind !== 'not-in' && kind !== 'note') return false;
+  if (kind === 'not-in' && after === '.') return !isProse(letters.slice(from, to));
+  return after === '\n\n' && opensList(letters.slice(from, from + lookahead));
+}
+
+/** At least three commas, and not in a sentence. */
+const opensList = (text: string) => {
+  const line = text.split('\n', 1)[0]!;
+  return (line.match(/[,;•]/g)?.length ?? 0) >= 3 && !isProse(line);
+};
+
+/** The sections that count: from the first list heading on where there is one, and no "key ingredients" beside a list. */
+function chosen(sections: Section[]): LabelPart[] {
+  const first = sections.findIndex(({ kind }) => ['list', 'active', 'inactive'].includes(kind));
+  const count = (of: Section[]) => of.reduce((sum, { parts }) => sum + parts.length, 0);
+  const [before, after] = first < 0 ? [sections, []] : [sections.slice(0, first), sections.slice(first)];
+  const from = count(after) >= Math.min(fewestInList, count(before)) ? after : sections;
+  const main = from.filter(({ kind }) => kind !== 'key');
+  return (count(main) >= fewestInList ? main : from).flatMap(({ parts }) => parts);
+}
+
+/** Lists numbered from 0 in the order they stand in. */
+function numbered(parts: LabelPart[]): LabelPart[] {
+  const numbers = new Map<number, number>();
+  for (const { list } of parts) if (!numbers.has(list)) numbers.set(list, numbers.size);
+  return parts.map((part) => ({ ...part, list: numbers.get(part.list)! }));
+}
+
+/** Bullets, numbering, batch numbers and "and" before a name. */
+function skipLead(letters: string, { from, to }: Pick<Piece, 'from' | 'to'>): number {
+  const lead =
+    /^(?:[\s•:;,.…·–—>_~|=)\]\u2060-]|\d{1,2}[.)]\s|#\s?\d+\s|\d{4,}\s*[-–:]?\s+(?=\p{L})|(?:and|und|et|y|e|&)\s)*/iu;
+  return from + lead.exec(letters.slice(from, Math.min(to, from + 200)))![0].length;
+}
+
+function headingAt(letters: string, { from, to, after }: Piece, opens: boolean) {
+  const text = letters.slice(from, Math.min(to, from + 160));
+  const colon = /^([^:([]{2,80}(?:\([^()]{0,40}\)[^:([]{0,20})?):(?!\d|\/\/)/.exec(text);
+  if (colon) {
+    const kind = headingOf(colon[1]!.replaceAll(blank, ''));
+    if (kind) return { kind, length: colon[0].length };
+    const rest = letters.slice(from + colon[0].length, from + colon[0].length + lookahead);
+    const alone = from + colon[0].length >= to || !rest.slice(0, to - from - colon[0].length).trim();
+    if (opens && after !== ',' && (alone || opensList(rest)))
+      return { kind: 'sub-head' as const, length: colon[0].length };
+  }
+  return leadingHeading(text);
 }

@@ -5,6 +5,8 @@ const percent =
 // Words shops put before or after a name that say how it was grown or made, not what it is.
 const qualifiers =
   /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
+const plain = /^[A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*$/;
+const qualified = new RegExp(`${qualifiers.source}|${String.raw`\b(?:from|derived|aus|issue)\b`}| - `, 'i');
 const origin =
   /\s+(?:\(?(?:derived |obtained |sourced |made |extracted )?from|derived|aus|issue? de|source:)\s.*$/i;
 
@@ -12,6 +14,7 @@ const origin =
 export function nameForms(printed: string): string[] {
   const whole = tidy(printed);
   if (whole.length > 300) return [whole];
+  if (plain.test(whole) && !qualified.test(whole)) return /\p{L}{2}/u.test(whole) ? [whole] : [];
   const forms = [whole];
   const inside: string[] = [];
   const bare = withoutBrackets(whole, inside);

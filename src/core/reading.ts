@@ -53,7 +53,11 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
   const label = splitLabel(text);
   if (label.parts.length === 0) return refusal('no-list');
 
-  const mentions = label.parts.map((part) => mentionOf(part, lookup, options.readAs ?? {}));
+  const spoken = withoutRemarks(
+    label.parts.map((part) => ({ part, found: findPart(part, lookup, options.readAs ?? {}) })),
+  );
+  label.parts = spoken.map(({ part }) => part);
+  const mentions = spoken.map(({ part, found }) => mentionOf(part, found, lookup));
   const order = saysNothing(label, lookup) ? 'uninformative' : 'descending';
   const assumesLimits = setShares(label.parts, mentions, order, lookup, options.use);
   const onePercentFrom = order === 'descending' ? freeFrom(mentions, lookup.thresholds.freeBelow) : undefined;
@@ -95,8 +99,25 @@ function refusal(refused: NonNullable<Reading['refused']>): Reading {
   };
 }
 
-function mentionOf(part: LabelPart, lookup: Lookup, readAs: ReadAs): Mention {
-  const found = findPart(part, lookup, readAs);
+type Spoken = { part: LabelPart; found: Found };
+
+/** Names listed in brackets count where they say more than the name before them: "Aqua (Water, Eau)" is one. */
+function withoutRemarks(all: Spoken[]): Spoken[] {
+  const nameOf = ({ found }: Spoken) => (found.how === 'none' ? undefined : found.name);
+  const outer = new Map(all.filter(({ part }) => part.within === undefined).map((s) => [s.part.from, s]));
+  const before = (spoken: Spoken) => nameOf(outer.get(spoken.part.within!) ?? spoken);
+  const telling = new Set(
+    all
+      .filter((s) => s.part.within !== undefined && nameOf(s) && nameOf(s) !== before(s))
+      .map((s) => s.part.within),
+  );
+  return all.filter(
+    (s) =>
+      s.part.within === undefined || (telling.has(s.part.within) && (!nameOf(s) || nameOf(s) !== before(s))),
+  );
+}
+
+function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
   const known = lookup.known(found);
   return {
     raw: part.raw,
@@ -131,7 +152,8 @@ function setShares(
   use: Use | undefined,
 ): boolean {
   let narrowed = false;
-  for (const group of Map.groupBy(mentions.keys(), (index) => parts[index]!.list).values()) {
+  const listOf = ({ list, within }: LabelPart) => (within === undefined ? `${list}` : `${list} in ${within}`);
+  for (const group of Map.groupBy(mentions.keys(), (index) => listOf(parts[index]!)).values()) {
     const amounts = [...group].map((index) => {
       const mention = mentions[index]!;
       const loose = parts[index]!.tail === 'may-contain' || mention.roles.includes('colourant');
@@ -157,6 +179,13 @@ function setShares(
     const shares = lawful ?? plain ?? amounts.map(() => ({ min: 0, max: 100 }));
     narrowed ||= lawful !== null && plain !== null && lawful.some(({ max }, i) => max < plain[i]!.max);
     for (const [i, { index }] of amounts.entries()) mentions[index]!.share = shares[i]!;
+  }
+  // What stands in brackets is a share of the name before them.
+  for (const [index, { within }] of parts.entries()) {
+    const whole = mentions[parts.findIndex(({ from }) => from === within)]?.share;
+    const { share } = mentions[index]!;
+    if (within !== undefined && whole)
+      mentions[index]!.share = { min: (share.min * whole.min) / 100, max: (share.max * whole.max) / 100 };
   }
   return narrowed;
 }

@@ -1,0 +1,100 @@
+// What stands in for letters that carry nothing, so that every offset stays true: removed again from names.
+export const blank = '\u2060';
+
+const entities: Record<string, string> = {
+  amp: '&',
+  nbsp: ' ',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+  rsquo: "'",
+  lsquo: "'",
+  bull: '•',
+  middot: '·',
+  ndash: '–',
+  mdash: '—',
+  shy: blank,
+  zwnj: blank,
+  reg: '®',
+  trade: '™',
+  copy: '©',
+  plusmn: '±',
+  deg: '°',
+  szlig: 'ß',
+  ccedil: 'ç',
+  ntilde: 'ñ',
+  oelig: 'œ',
+  aelig: 'æ',
+  alpha: 'α',
+  beta: 'β',
+  gamma: 'γ',
+};
+const accents: Record<string, string> = {
+  acute: '\u0301',
+  grave: '\u0300',
+  circ: '\u0302',
+  uml: '\u0308',
+  tilde: '\u0303',
+};
+const same: Record<string, string> = {
+  '\\': '/',
+  '，': ',',
+  '、': ',',
+  '،': ',',
+  '；': ';',
+  '（': '(',
+  '）': ')',
+  '【': '[',
+  '】': ']',
+  '：': ':',
+  '／': '/',
+  '。': '.',
+  '\r': ' ',
+  '\t': '\n',
+  '\v': '\n',
+  '\f': '\n',
+  '\u2028': '\n',
+  '\u2029': '\n',
+  '|': '•',
+};
+
+/**
+ * The label's letters with one sign for each kind of separator: HTML entities and tags, full-width and
+ * exotic punctuation, bullets, odd spaces and invisible letters. Same length as `text`: offsets carry over.
+ */
+export function levelLetters(text: string): string {
+  let letters = text;
+  if (letters.includes('&'))
+    letters = letters.replace(/&(?:#\d{1,6}|#x[0-9a-f]{1,5}|[a-z]{2,8});/gi, (entity) =>
+      padded(entityOf(entity.slice(1, -1)) ?? entity, entity.length),
+    );
+  if (letters.includes('<'))
+    letters = letters.replace(/<\/?([a-z][a-z0-9]*)[^<>\n]{0,200}>/gi, (tag, name: string) =>
+      /^(?:br|p|li|ul|ol|div|tr|td|table|h\d)$/i.test(name)
+        ? `\n${' '.repeat(tag.length - 1)}`
+        : blank.repeat(tag.length),
+    );
+  return letters
+    .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) => same[sign]!)
+    .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]/g, '•')
+    .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
+    .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
+    .replace(/ · /g, ' • ');
+}
+
+function entityOf(name: string): string | undefined {
+  if (name.startsWith('#')) {
+    const code = /^#x/i.test(name) ? Number.parseInt(name.slice(2), 16) : Number.parseInt(name.slice(1), 10);
+    return code > 0 && code <= 0xffff && !(code >= 0xd800 && code < 0xe000)
+      ? String.fromCharCode(code)
+      : undefined;
+  }
+  const plain = entities[name.toLowerCase()];
+  if (plain) return plain;
+  const [, letter, accent] = /^([a-z])(acute|grave|circ|uml|tilde)$/i.exec(name) ?? [];
+  return letter && accent ? (letter + accents[accent.toLowerCase()]).normalize('NFC') : undefined;
+}
+
+const padded = (letter: string, length: number) =>
+  letter.padEnd(length, /[\p{L}\p{M}]/u.test(letter) ? blank : ' ').slice(0, length);
