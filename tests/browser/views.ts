@@ -36,7 +36,7 @@ export async function look(shop: Harness, page: Page, place: PlaceName, tab = -1
   // A new document each time, whatever stood there.
   await page.goto('about:blank');
   await page.goto(`chrome-extension://${shop.id}/sidepanel.html?tab=${tab}#${place}`);
-  await page.waitForSelector(`#tab-${place}[aria-selected=true]`);
+  await page.waitForSelector(`#tab-${place}[aria-selected=true]`, { state: 'attached' });
   await page.waitForFunction(() => !document.querySelector('.pending'));
   await page.waitForTimeout(80);
 }

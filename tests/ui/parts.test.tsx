@@ -98,9 +98,9 @@ describe('shares', () => {
     expect([0, 0.01, 0.1, 1, 10, 100, 120].map(placeOf)).toEqual([0, 0, 0.25, 0.5, 0.75, 1, 1]);
   });
   it('are said as ranges', () => {
-    expect(rangeWords({ min: 0, max: 1 }, t)).toBe('up to 1 %');
-    expect(rangeWords({ min: 2, max: 20 }, t)).toBe('2 to 20 %');
-    expect(rangeWords({ min: 3, max: 3 }, t)).toBe('3 %');
+    expect(rangeWords({ min: 0, max: 1 }, t)).toBe('up to 1\u00a0%');
+    expect(rangeWords({ min: 2, max: 20 }, t)).toBe('2 to 20\u00a0%');
+    expect(rangeWords({ min: 3, max: 3 }, t)).toBe('3\u00a0%');
     expect(rangeWords({ min: 0, max: 0.5 }, translator('de'))).toContain('0,5');
   });
 });

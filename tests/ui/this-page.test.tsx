@@ -54,7 +54,7 @@ describe('a page that was read', () => {
       'Hydrolyzed Silk',
       'Panthenol',
     ]);
-    expect(words()).toContain('up to 20 %');
+    expect(words()).toContain('up to 20\u00a0%');
   });
 
   it('says where the one-percent line falls', async () => {

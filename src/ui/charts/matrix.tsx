@@ -14,6 +14,9 @@ const tall = 62;
 const width = left + 3 * wide + 4;
 const height = top + 3 * tall + 4;
 
+/** What fits under the picture; the whole of it is in its title. */
+const longestWords = 40;
+
 /**
  * Thickness × porosity: how much protein each kind of hair welcomes, and where this head stands. The picture
  * educators explain with: words and marks in every cell, the person's cell by a double frame, never by colour.
@@ -107,7 +110,7 @@ export function Matrix(props: {
       })}
       {place.map((words, i) => (
         <text key={words} x={width - 4} y={height + 14 + 16 * i} text-anchor="end" class="here">
-          {words}
+          {words.length > longestWords ? `${words.slice(0, longestWords - 1)}…` : words}
         </text>
       ))}
     </svg>

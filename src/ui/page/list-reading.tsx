@@ -54,6 +54,7 @@ export function ListReading({ world, text, facts }: { world: World; text: string
         <p class="sums">{sumsOf(reading, t)}</p>
         <Verdict world={world} reading={reading} weighed={weighed} />
         <Select
+          inline
           label={t('panel.kind')}
           empty={t('panel.kind.unknown')}
           options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}

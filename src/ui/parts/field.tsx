@@ -7,6 +7,8 @@ export function Field(props: {
   hint?: ComponentChildren;
   error?: string | undefined;
   help?: ComponentChildren;
+  /** Label and control on one line. */
+  inline?: boolean | undefined;
   children: (ids: {
     id: string;
     'aria-describedby': string | undefined;
@@ -16,7 +18,7 @@ export function Field(props: {
   const id = useId();
   const told = [props.hint && `${id}-hint`, props.error && `${id}-error`].filter(Boolean).join(' ');
   return (
-    <div class="field">
+    <div class={props.inline ? 'field inline-field' : 'field'}>
       <span class="field-head">
         <label for={id}>{props.label}</label>
         {props.help}

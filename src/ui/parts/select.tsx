@@ -10,9 +10,10 @@ export function Select<T extends string>(props: {
   empty?: string;
   hint?: ComponentChildren;
   help?: ComponentChildren;
+  inline?: boolean;
 }) {
   return (
-    <Field label={props.label} hint={props.hint} help={props.help}>
+    <Field label={props.label} hint={props.hint} help={props.help} inline={props.inline}>
       {(ids) => (
         <select
           {...ids}
