@@ -15,12 +15,13 @@ function OnlyHere({ world, reading, index }: { world: World; reading: Reading | 
   if (!mention) return null;
   return (
     <li>
+      <span class="mention-place">{index + 1}</span>
       <span class="mention-name">
         {mention.found.how === 'none' ? mention.raw : mention.found.name} <Glyphs mention={mention} />
       </span>
       <span class="mention-share">
         <ShareBar t={t} share={mention.share} hue={hueOf(mention)} silent />
-        <span>{t('compare.place', { place: index + 1, share: rangeWords(mention.share, t) })}</span>
+        <span>{rangeWords(mention.share, t)}</span>
       </span>
     </li>
   );
