@@ -26,6 +26,7 @@ import polymers from './entries/polymers.json' with { type: 'json' };
 import preservatives from './entries/preservatives.json' with { type: 'json' };
 import propellants from './entries/propellants.json' with { type: 'json' };
 import proteins from './entries/proteins.json' with { type: 'json' };
+import proteinsPrinted from './entries/proteins-printed.json' with { type: 'json' };
 import silicones from './entries/silicones.json' with { type: 'json' };
 import solvents from './entries/solvents.json' with { type: 'json' };
 import surfactants from './entries/surfactants.json' with { type: 'json' };
@@ -65,6 +66,7 @@ export const entries = [
   preservatives,
   propellants,
   proteins,
+  proteinsPrinted,
   silicones,
   solvents,
   surfactants,

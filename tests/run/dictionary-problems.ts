@@ -1,6 +1,7 @@
 // What is wrong with the dictionary, in sentences that name the entry: sources, clashes, kinds.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { expand } from '../../dictionary/expand.ts';
 import type { Entry, Limits, Pattern } from '../../src/core/entry.ts';
 import { createLookup } from '../../src/core/lookup.ts';
 import { root } from './steps.ts';
@@ -25,10 +26,10 @@ export function readDictionary(): Dictionary {
     file.replace('.json', ''),
     JSON.parse(read(`entries/${file}`)),
   ]);
-  const own = ['patterns.json', 'limits.json', 'sources.json'];
+  const own = ['patterns.json', 'pattern-words.json', 'limits.json', 'sources.json'];
   return {
     families: Object.fromEntries(families),
-    patterns: JSON.parse(read('patterns.json')),
+    patterns: expand(JSON.parse(read('patterns.json')), JSON.parse(read('pattern-words.json'))),
     limits: JSON.parse(read('limits.json')),
     sources: Object.keys(JSON.parse(read('sources.json'))),
     elsewhere: json('.')
