@@ -62,7 +62,9 @@ export async function openFirefox(build: Build = 'localhost') {
     /** A page of the extension in a tab. */
     panelPage: async (path = 'sidepanel.html'): Promise<Page> => {
       const page = await browser.newPage();
-      await page.goto(`moz-extension://${uuid}/${path}`);
+      // The page opens, but the driver is not told that it did: look for what it draws instead.
+      await page.goto(`moz-extension://${uuid}/${path}`, { timeout: 2000 }).catch(() => undefined);
+      await page.waitForSelector('main, .panel');
       return page;
     },
     /** The toolbar badge of the page, brought to front. */

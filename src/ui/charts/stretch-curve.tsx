@@ -86,7 +86,7 @@ export function StretchCurve(props: { t: Translate; practice: StretchPractice; r
           <circle cx={xOf(extension)} cy={y} r="5" />
           <text
             x={xOf(extension)}
-            y={y > 40 ? y - 10 : y + 20}
+            y={y > 40 ? y - 10 : y + 36}
             text-anchor={extension > 60 ? 'end' : 'middle'}
             class="level"
           >

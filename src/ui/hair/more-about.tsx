@@ -20,6 +20,13 @@ export function MoreAbout({ world, head }: { world: World; head: Head }) {
   const keep = (changed: Head) => void keepHead(world, changed);
   return (
     <Disclosure summary={t('hair.more')}>
+      <KeptText
+        key={`${head.id}-name`}
+        label={t('hair.name')}
+        hint={t('hair.name.hint')}
+        value={head.name}
+        onKeep={(name) => name && keep({ ...head, name })}
+      />
       <Choice
         legend={t('hair.shape')}
         hint={t('hair.shape.test')}
@@ -67,13 +74,6 @@ export function MoreAbout({ world, head }: { world: World; head: Head }) {
       <Note t={t} care>
         <p>{t('hair.scalp.care')}</p>
       </Note>
-      <KeptText
-        key={`${head.id}-name`}
-        label={t('hair.name')}
-        hint={t('hair.name.hint')}
-        value={head.name}
-        onKeep={(name) => name && keep({ ...head, name })}
-      />
       <RemoveHead world={world} head={head} />
     </Disclosure>
   );
