@@ -1,49 +1,28 @@
 import { attribute, native } from './dom.ts';
 
-type Json = { [key: string]: unknown };
+const mostLetters = 300_000;
 
-const mostLetters = 500_000;
-
-/** Every object of the document's JSON-LD blocks, outer before inner. Broken blocks are passed over. */
-export function embeddedObjects(document: Document): Json[] {
-  const found: Json[] = [];
-  const walk = (value: unknown, depth: number) => {
-    if (depth > 12 || typeof value !== 'object' || value === null || found.length > 2000) return;
-    if (!Array.isArray(value)) found.push(value as Json);
-    for (const inner of Object.values(value)) walk(inner, depth + 1);
-  };
-  for (const script of native(document, 'querySelectorAll')('script[type="application/ld+json"]')) {
-    try {
-      walk(JSON.parse((script.textContent ?? '').slice(0, mostLetters)), 0);
-    } catch {}
-  }
-  return found;
-}
-
-/** What the document says only in its data, one statement a line: "Ingredients: …". Recipes are left out. */
+/**
+ * What a document says only in its data, one string a line: JSON-LD (as text: its keys and values in order) and
+ * the `content` of
+ * microdata, a name before its value. Recipes, drugs and supplements are left out.
+ */
 export function embeddedLines(document: Document): string {
+  const all = native(document, 'querySelectorAll');
   const lines: string[] = [];
-  for (const object of embeddedObjects(document)) {
-    if (/Recipe|Drug|Supplement/.test(String(object['@type']))) continue;
-    for (const [key, value] of Object.entries(object))
-      if (typeof value === 'string' && value.length > 20)
-        lines.push(`${key === 'value' ? object.name : key === 'description' ? '' : key}: ${value}`);
-  }
-  for (const meta of native(document, 'querySelectorAll')('[itemprop*="ngredient"][content]'))
-    lines.push(`Ingredients: ${attribute(meta, 'content')}`);
-  for (const fact of native(document, 'querySelectorAll')('[itemtype$="/PropertyValue"]')) {
-    const said = (name: string) => {
-      const meta = native(fact, 'querySelector')(`[itemprop="${name}"][content]`);
-      return meta ? attribute(meta, 'content') : '';
-    };
-    if (said('value').length > 20) lines.push(`${said('name')}: ${said('value')}`);
-  }
-  return lines
-    .map((line) =>
-      line
-        .replace(/^: /, '')
-        .replace(/<\/?(?:p|div|li|br|h\d)\b[^>]*>/gi, '\n')
-        .replace(/<[^>]*>/g, ''),
-    )
-    .join('\n\n');
+  for (const { textContent } of all('script[type="application/ld+json"]'))
+    if (textContent && !/"(?:Recipe|Drug|DietarySupplement)"/.test(textContent))
+      lines.push(
+        textContent
+          .slice(0, mostLetters)
+          .replace(/"\s*[:,{}[\]\s]+"?/g, '\n')
+          .replace(/\\u([\da-f]{4})/gi, (_, code) => String.fromCharCode(Number.parseInt(code, 16)))
+          .replace(/\\[nrt]|<\/?(?:p|div|li|ul|br|h\d)\b[^>]*>/gi, '\n')
+          .replace(/\\(.)|<[^>]*>/g, '$1'),
+      );
+  for (const element of all('[itemprop][content]'))
+    lines.push(
+      (/ngredient/.test(attribute(element, 'itemprop')) ? 'Ingredients: ' : '') + attribute(element, 'content'),
+    );
+  return lines.join('\n\n');
 }

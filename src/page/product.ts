@@ -1,6 +1,5 @@
 import type { ProductFacts } from '../core/product.ts';
 import { attribute, native, textOf } from './dom.ts';
-import { embeddedObjects } from './embedded.ts';
 
 type Facts = { [key: string]: unknown };
 
@@ -81,6 +80,22 @@ export function readProduct(document: Document): ProductFacts | undefined {
     ...(image ? { image } : {}),
     category: [plain(known.category), title, textOf(crumbs, 200)].filter(Boolean).join(' · ').slice(0, 400),
   };
+}
+
+/** Every object of the document's JSON-LD blocks, outer before inner. Broken blocks are passed over. */
+function embeddedObjects(document: Document): Facts[] {
+  const found: Facts[] = [];
+  const walk = (value: unknown, depth: number) => {
+    if (depth > 12 || typeof value !== 'object' || value === null || found.length > 2000) return;
+    if (!Array.isArray(value)) found.push(value as Facts);
+    for (const inner of Object.values(value)) walk(inner, depth + 1);
+  };
+  for (const script of native(document, 'querySelectorAll')('script[type="application/ld+json"]')) {
+    try {
+      walk(JSON.parse((script.textContent ?? '').slice(0, 500_000)), 0);
+    } catch {}
+  }
+  return found;
 }
 
 /** The product a page is about: among several, the one its heading or title names. */
