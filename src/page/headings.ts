@@ -32,7 +32,7 @@ export const goesOn =
 
 /** A list ends before these. */
 export const endsHere =
-  /^[\s"'“([*]*(?:contains?\b|allerg|formulated|free\b|vegan|cruelty|batch|lot\b|code\b|f\.?i\.?l\b|all ingr|ingr\S+ (?:may|are|is|list|from|subject)|made|(?:read|show|see|view|learn) |\d+([.,]\d+)? ?(?:ml|fl|oz|g|pcs)\b|https?:|www\.|©|℮|\d+ ?% (?:of|natural|organic|des|der))/;
+  /^[\s"'“([*]*(?:contains?\b|allerg|formulated|free\b|vegan|cruelty|batch|lot\b|code\b|f\.?i\.?l\b|all ingr|ingr\S+ (?:may|are|is|list|from|subject)|made (?:in|with|by)|(?:read|show|see|view|learn) |\d+([.,]\d+)? ?(?:ml|fl|oz|g|pcs)\b|https?:|www\.|©|℮|\d+ ?% (?:of|natural|organic|des|der))/;
 
 /** Words of running text that no name holds. */
 export const prose =

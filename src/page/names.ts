@@ -6,7 +6,7 @@
 
 /** Parts of names that cosmetics print and food, pills and pet food hardly do. */
 const chemical =
-  'phenox|parfum|fragr|aqua|linalo|limonen|citr(?:al|onell)|geranio|coumar|eugen|farnes|ionone|cinnam|hex[ay]|benzyl|butyl|ethyl|propyl|dec[ay]|dode|oley|stear|palmit|laur[eoy]|coc(?:o[- y]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silan|quater|[mk]onium|hydrol|hydrox|acryl|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyalur|ceramid|peptide|panthen|allanto|bisab|squala|carbom|petrol|paraf|mineral oil|cera |p[ep]g-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taur[ai]t|isethi|sarcos|sulfo[snac]|ampho|amido|ferment|lysat|sphing|pyrithi|avoben|octocr|octisal|homosa| pca|denat|polygl|poloxam|phytat|phlogop|hector|borosil';
+  'phenox|parfum|fragr|aqua|linalo|limonen|citr(?:al|onell)|geranio|coumar|eugen|farnes|ionone|cinnam|hex[ay]|benzyl|butyl|ethyl|propyl|dec[ay]|dode|oley|stear|palmit|laur[eoy]|coc(?:o[- y]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silan|quater|(?<!am)[mk]onium|hydrol|hydrox[^i]|acryl[ao]|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyalur|ceramid|peptide|panthen|allanto|bisab|squala|carbom|petrol|paraf|mineral oil|cera |p[ep]g-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taur[ai]t|isethi|sarcos|sulfo[snac]|ampho|amido|ferment|lysat|sphing|pyrithi|avoben|octocr|octisal|homosa| pca|denat|polygl|poloxam|phytat|phlogop|hector|borosil';
 
 /** Plants under the names only cosmetics print. */
 const botanical =
@@ -17,7 +17,7 @@ const plain = 'shea|jojoba|argan|castor oil|essential oil|witch hazel|emulsifyin
 
 /** The most frequent names in other scripts labels are printed in. */
 const otherScripts =
-  '정제수|글리세|글라이콜|추출물|페녹시|향료|알코올|グリセリン|エキス|チコン|フェノキシ|香料|加水分解|甘油|二醇|苯氧|香精|提取物|硅氧|水解|глицер|экстракт|екстракт|пантен|отдушк|спирт|جليسر|مستخلص|γλυκερ|กลีเซ';
+  '정제수|글리세|글라이콜|메티콘|판테놀|애씨드|추출물|페녹시|향료|알코올|グリセリン|エキス|チコン|フェノキシ|香料|加水分解|甘油|二醇|苯氧|香精|提取物|硅氧|水解|глицер|экстракт|екстракт|пантен|отдушк|спирт|جليسر|مستخلص|γλυκερ|กลีเซ';
 
 /** One pass over a page's lower-case letters with this marks the lines worth a look. */
 export const nameHints = new RegExp(`${chemical}|${botanical}|${plain}|${otherScripts}`, 'g');
@@ -28,7 +28,7 @@ export const plainName = new RegExp(plain);
 
 /** Names that food, pills and pet food print too, though parts of them look otherwise. */
 const alsoEdible =
-  /^(?:(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|prop)ylparaben|benzyl alc|.*hyaluronic|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van))/;
+  /^(?:(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|prop)ylparaben|benzyl alc|.*hyaluronic|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van|but)|polyglycerol|sorbitan mono)/;
 
 /** Names that cosmetics share with others, and the usual endings of chemical and plant names. */
 const likely =

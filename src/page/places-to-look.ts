@@ -37,14 +37,15 @@ export function placesToLook({ low, lines }: Page): [number, number][] {
   let recent: number[] = []; // lines of the last few hits
   eachHit(nameHints, (line, hit) => {
     recent = [...recent.slice(1 - fewestHints), line];
+    const before = found.at(-1);
     let worth =
+      (before !== undefined && line <= before[1] + 1) ||
       (recent.length === fewestHints && line - recent[0]! <= fewestHints) ||
       (lines[line]!.to - lines[line]!.from < shortLine && botanicalName.test(hit));
     for (let back = 0; back < reachBack && !worth; back++) worth = headed.has(line - back);
     if (!worth) return false;
     const first = Math.max(0, recent[0]! - reachBack);
     const last = Math.min(lines.length - 1, line + reachOn);
-    const before = found.at(-1);
     if (before && first <= before[1] + 1) before[1] = last;
     else found.push([first, last]);
     return true;

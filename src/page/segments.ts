@@ -77,9 +77,17 @@ function joins({ stream, text, lines }: Page, run: Item[], next: Item): boolean 
   if (down > 2) return false;
   if (/^[)*\s]*[,;•·/|&]|[,;•·/|&]\s*$/.test(text.slice(last.to, next.from)) || goesOn.test(next.name))
     return true;
-  const { from, to } = lines[next.line]!;
-  const nextMany = text.slice(from, to).split(/[,;•·]/).length > 2;
-  const lastMany = run.at(-2)?.line === last.line;
+  // several names in a line, marks within brackets aside
+  const many = ({ line }: Item) => {
+    const { from, to } = lines[line]!;
+    return (
+      text
+        .slice(from, to)
+        .replace(/\([^)]*\)/g, '')
+        .split(/[,;•·]/).length > 2
+    );
+  };
+  const [lastMany, nextMany] = [many(last), many(next)];
   if ((nextMany && isWater(next)) || !sameKin(stream, last.from, next.from)) return false;
   if (!lastMany) return !nextMany || run.filter(isKnown).length * 2 > run.length;
   return nextMany
@@ -118,9 +126,10 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
     run[i]!.kind === 'other' &&
     run[i - 1]?.line !== run[i]!.line &&
     run[i + 1]?.line !== run[i]!.line;
-  while (strange(0) && run[0]!.line !== lead?.line) run = run.slice(1);
-  const block = run[0] && blockAt(stream, run[0].from);
+  let block = run[0] && blockAt(stream, run[0].from);
   const inItems = block && /^(?:li|dd|td)$/.test(tagOf(block));
+  while (strange(0) && run[0]!.line - (lead?.line ?? -9) > (inItems ? 1 : 0)) run = run.slice(1);
+  block = run[0] && blockAt(stream, run[0].from);
   while (
     run.length > 1 &&
     run.at(-1)!.kind === 'other' &&
@@ -139,7 +148,7 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
     n > 2 && new Set(run.map(({ line }) => line)).size > n / 2 && letters.split(/[,;•]/).length < n / 2;
   if (
     cosmetic === 0 ||
-    edible * 3 > cosmetic ||
+    edible * 2 > cosmetic + 1 ||
     // a glossary or a menu; counts of a filter; a safety sheet
     (inLines && n > 5 && run.every(({ name }, i) => i === 0 || run[i - 1]!.name <= name)) ||
     run.filter(({ name }) => /\(\d+\)$|\d\d-\d\d-\d/.test(name)).length > 2
