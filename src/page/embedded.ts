@@ -22,7 +22,8 @@ export function embeddedLines(document: Document): string {
       );
   for (const element of all('[itemprop][content]'))
     lines.push(
-      (/ngredient/.test(attribute(element, 'itemprop')) ? 'Ingredients: ' : '') + attribute(element, 'content'),
+      (/ngredient/.test(attribute(element, 'itemprop')) ? 'Ingredients: ' : '') +
+        attribute(element, 'content'),
     );
   return lines.join('\n\n');
 }

@@ -5,12 +5,12 @@ import { gate } from '../../src/page/gate.ts';
 import type { Expected } from './make-pages.ts';
 import { openPage, plain } from './open-page.ts';
 
-const pages = import.meta.glob<string>('./{pages,by-hand}/*/page.html', {
+const pages = import.meta.glob<string>('./pages/*/page.html', {
   query: '?raw',
   import: 'default',
   eager: true,
 });
-const expected = import.meta.glob<Expected>('./{pages,by-hand}/*/expected.json', {
+const expected = import.meta.glob<Expected>('./pages/*/expected.json', {
   import: 'default',
   eager: true,
 });

@@ -1,0 +1,610 @@
+/**
+ * Pages written by hand: what shops, law and templates put around a list, one oddity each. Shops, products and
+ * sentences are invented. [what is odd, body, the lists: text, or text and product]
+ */
+const long =
+  'Water (Aqua, Eau), Cetearyl Alcohol, Behentrimonium Methosulfate, Glycerin, Cocos Nucifera (Coconut) Oil, Hydrolyzed Quinoa, Panthenol, Parfum (Fragrance), Phenoxyethanol, Citric Acid';
+const upper =
+  'AQUA / WATER, SODIUM COCOYL ISETHIONATE, COCO-GLUCOSIDE, GLYCERIN, PARFUM / FRAGRANCE, LIMONENE, CITRIC ACID, SODIUM BENZOATE';
+const short = 'Aqua, Glycerin, Cetyl Alcohol, Stearic Acid, Carbomer, Parfum';
+
+export type Tricky = [string, string, (string | [string, string])[]];
+
+export const tricky: Tricky[] = [
+  [
+    'h3 strong inside p with br and nbsp',
+    `<div><p><strong>INGREDIENTS:&nbsp;</strong><br>${long}</p><p>&nbsp;</p><p><strong>HOW TO USE</strong><br>Apply to hair.</p></div>`,
+    [long],
+  ],
+  ['label p + p', `<p class=label>Ingredients</p><p>${long}.</p><p>Size: 250 ml</p>`, [`${long}.`]],
+  [
+    'inside one p with description before and directions after, br',
+    `<p>Great for curls!<br><br>Ingredients: ${long}<br><br>Directions: Apply evenly to hair and rinse.</p>`,
+    [long],
+  ],
+  [
+    'no breaks at all description',
+    `<p>A rich cream for dry hair. Directions: Apply a coin-sized amount. Ingredients: ${long}. Warning: Avoid contact with eyes.</p>`,
+    [`${long}.`],
+  ],
+  ['uppercase', `<h4>INGREDIENTS</h4><div>${upper}</div><h4>SHIPPING</h4><div>Free over 50</div>`, [upper]],
+  [
+    'heading with product name line',
+    `<h3>Ingredients</h3><p><em>Curl Milk 200ml</em></p><p>${long}</p>`,
+    [long],
+  ],
+  [
+    'note before list',
+    `<h3>Ingredients</h3><p>Our formulas may change. Please check the pack.</p><p>${long}</p>`,
+    [long],
+  ],
+  ['note before list same p', `<h3>Ingredients</h3><p>Vegan and cruelty free.<br>${long}</p>`, [long]],
+  ['bracket inci', `<p><b>Ingredients (INCI):</b> ${long}</p>`, [long]],
+  ['inci dash', `<p>INCI – ${long}</p>`, [long]],
+  [
+    'INCI: in tab with h2 Inhaltsstoffe',
+    `<h2>Inhaltsstoffe</h2><p>INCI: ${long}</p><p>Vegan: ja</p>`,
+    [long],
+  ],
+  [
+    'key + full in one p',
+    `<p><b>Key Ingredients:</b> Coconut Oil, Panthenol, Quinoa<br><b>All Ingredients:</b> ${long}</p>`,
+    [long],
+  ],
+  [
+    'key list then full list h',
+    `<h3>Key ingredients</h3><p>Coconut oil: softens.<br>Panthenol: moisturises.</p><h3>Full Ingredients</h3><p>${long}</p>`,
+    [long],
+  ],
+  [
+    'lower-case',
+    '<h3>Ingredients</h3><p>water (aqua, eau), cetearyl alcohol, behentrimonium methosulfate, glycerin, cocos nucifera (coconut) oil, hydrolyzed quinoa, panthenol, parfum (fragrance), phenoxyethanol, citric acid</p>',
+    [
+      'water (aqua, eau), cetearyl alcohol, behentrimonium methosulfate, glycerin, cocos nucifera (coconut) oil, hydrolyzed quinoa, panthenol, parfum (fragrance), phenoxyethanol, citric acid',
+    ],
+  ],
+  [
+    'sentence-case latin',
+    '<h3>Ingredients</h3><p>Aqua, Helianthus annuus seed oil, Glycerin, Butyrospermum parkii butter, Cetyl alcohol, Hydrolyzed wheat protein, Parfum</p>',
+    [
+      'Aqua, Helianthus annuus seed oil, Glycerin, Butyrospermum parkii butter, Cetyl alcohol, Hydrolyzed wheat protein, Parfum',
+    ],
+  ],
+  [
+    'and before last',
+    '<p>Ingredients: Water, Glycerin, Cetyl Alcohol, Behentrimonium Chloride, Panthenol, and Fragrance.</p>',
+    ['Water, Glycerin, Cetyl Alcohol, Behentrimonium Chloride, Panthenol, and Fragrance.'],
+  ],
+  [
+    'active/inactive same p',
+    `<p>Active Ingredient: Pyrithione Zinc 1%. Inactive Ingredients: ${long}</p>`,
+    [long],
+  ],
+  [
+    'dandruff table',
+    `<table><tr><td>Active ingredient</td><td>Purpose</td></tr><tr><td>Salicylic Acid 2%</td><td>Anti-dandruff</td></tr></table><h4>Inactive ingredients</h4><p>${long}</p>`,
+    [long],
+  ],
+  [
+    'single oil inline',
+    '<p>Ingredients: Simmondsia Chinensis (Jojoba) Seed Oil.</p>',
+    ['Simmondsia Chinensis (Jojoba) Seed Oil.'],
+  ],
+  [
+    'single oil with percent',
+    '<p>INCI: 100% Argania Spinosa Kernel Oil*</p><p>*organic</p>',
+    ['100% Argania Spinosa Kernel Oil*'],
+  ],
+  [
+    'dt div wrappers',
+    `<dl><div><dt><span>Ingredients</span></dt><dd><span><p>${long}</p></span></dd></div><div><dt>Brand</dt><dd>Moss</dd></div></dl>`,
+    [long],
+  ],
+  [
+    'select language duplicates',
+    `<div lang=en><h3>Ingredients</h3><p>${long}</p></div><div lang=fr><h3>Ingrédients</h3><p>${long}</p></div>`,
+    [long],
+  ],
+  [
+    'sorry link in list',
+    '<h3>Ingredients</h3><p>Water (Aqua, Eau), Cetearyl Alcohol, Behentrimonium Methosulfate, <a href=#>Glycerin</a>, Cocos Nucifera (Coconut) Oil, Hydrolyzed Quinoa, <strong>Panthenol</strong>, Parfum (Fragrance), Phenoxyethanol, Citric Acid</p>',
+    [long],
+  ],
+  [
+    'names in spans with sup footnotes',
+    '<h3>Ingredients</h3><p>Aqua, Glycerin<sup>1</sup>, Cetyl Alcohol, Linalool<sup>2</sup>, Limonene<sup>2</sup>, Panthenol, Parfum</p><p><sup>1</sup> Organic origin <sup>2</sup> From natural essential oils</p>',
+    ['Aqua, Glycerin1, Cetyl Alcohol, Linalool2, Limonene2, Panthenol, Parfum'],
+  ],
+  [
+    'li list with explanation after each',
+    '<h3>Full ingredients</h3><ul><li><b>Aqua</b> – purified water used as base for all</li><li><b>Glycerin</b> – a humectant that holds water</li><li><b>Cetyl Alcohol</b> – softens the hair</li><li><b>Panthenol</b> – keeps the moisture</li></ul>',
+    [],
+  ],
+  [
+    'li list p in li',
+    '<h3>Ingredients</h3><ul><li><p>Aqua</p></li><li><p>Glycerin</p></li><li><p>Cetyl Alcohol</p></li><li><p>Behentrimonium Chloride</p></li><li><p>Marula Secret</p></li><li><p>Panthenol</p></li><li><p>Parfum</p></li></ul>',
+    ['Aqua Glycerin Cetyl Alcohol Behentrimonium Chloride Marula Secret Panthenol Parfum'],
+  ],
+  [
+    'br one per line',
+    '<p><b>Ingredients</b><br>Aqua<br>Glycerin<br>Cetyl Alcohol<br>Behentrimonium Chloride<br>Panthenol<br>Secret Moss<br>Parfum<br><br><b>Weight</b><br>200 g</p>',
+    ['Aqua Glycerin Cetyl Alcohol Behentrimonium Chloride Panthenol Secret Moss Parfum'],
+  ],
+  [
+    'table one name per row',
+    '<h3>Ingredients</h3><table><tr><td>Aqua</td></tr><tr><td>Glycerin</td></tr><tr><td>Cetyl Alcohol</td></tr><tr><td>Behentrimonium Chloride</td></tr><tr><td>Panthenol</td></tr><tr><td>Citric Acid</td></tr><tr><td>Parfum</td></tr></table>',
+    ['Aqua Glycerin Cetyl Alcohol Behentrimonium Chloride Panthenol Citric Acid Parfum'],
+  ],
+  [
+    'div per name',
+    '<div class=h>Ingredients</div><div class=grid><div class=i><div>Aqua</div></div><div class=i><div>Glycerin</div></div><div class=i><div>Cetyl Alcohol</div></div><div class=i><div>Behentrimonium Chloride</div></div><div class=i><div>Panthenol</div></div><div class=i><div>Citric Acid</div></div><div class=i><div>Parfum</div></div></div><div>Delivery</div>',
+    ['Aqua Glycerin Cetyl Alcohol Behentrimonium Chloride Panthenol Citric Acid Parfum'],
+  ],
+  [
+    'list with trailing legal in caps',
+    `<p>INGREDIENTS: ${upper}. FOR EXTERNAL USE ONLY. KEEP OUT OF REACH OF CHILDREN.</p>`,
+    [`${upper}.`],
+  ],
+  ['made in', `<p>INGREDIENTS: ${upper}. MADE IN MOSSLAND</p>`, [`${upper}.`]],
+  ['fil code', `<p>INGREDIENTS: ${upper} (F.I.L. B123456/1)</p>`, [upper]],
+  ['code number first', `<p>INGREDIENTS: 123456 V1 - ${upper}</p>`, [upper]],
+  [
+    'french legal',
+    `<p>Ingrédients : ${upper}. La liste des ingrédients peut faire l'objet de modifications, veuillez consulter l'emballage.</p>`,
+    [`${upper}.`],
+  ],
+  [
+    'german',
+    `<p><strong>Inhaltsstoffe:</strong> ${long}<br>* aus kontrolliert biologischem Anbau<br>** aus natürlichen ätherischen Ölen</p>`,
+    [long],
+  ],
+  [
+    'german allergy',
+    `<p><strong>Inhaltsstoffe:</strong> ${long}</p><p>Bitte beachten Sie die Hinweise auf der Verpackung.</p>`,
+    [long],
+  ],
+  [
+    'spanish',
+    `<h2>Ingredientes</h2><div>${long}. Sin parabenos, sin sulfatos, sin Mineral Oil.</div>`,
+    [`${long}.`],
+  ],
+  ['polish', `<h2>Skład</h2><div>${long}</div><h2>Opinie</h2>`, [long]],
+  ['turkish', `<b>İçindekiler:</b> ${long}`, [long]],
+  [
+    'arabic',
+    '<div dir=rtl><h3>المكونات</h3><p>Aqua، Glycerin، Cetyl Alcohol، Panthenol، Parfum، Linalool، Citric Acid</p></div>',
+    ['Aqua، Glycerin، Cetyl Alcohol، Panthenol، Parfum، Linalool، Citric Acid'],
+  ],
+  [
+    'semicolon newline',
+    `<h3>INCI</h3><pre>Aqua;
+Glycerin;
+Cetyl Alcohol;
+Panthenol;
+Parfum</pre>`,
+    ['Aqua; Glycerin; Cetyl Alcohol; Panthenol; Parfum'],
+  ],
+  [
+    'read more truncated only',
+    '<h3>Ingredients</h3><p>Water, Cetyl Alcohol, Glycerin, Panthenol, Behentrimonium Chloride<span class=dots>...</span><span class=more style="display:none">, Parfum, Linalool, Citric Acid</span> <a>Read more</a></p>',
+    ['Water, Cetyl Alcohol, Glycerin, Panthenol, Behentrimonium Chloride..., Parfum, Linalool, Citric Acid'],
+  ],
+  [
+    'reviews after',
+    `<h3>Ingredients</h3>${long}<h3>Reviews (12)</h3><p>I love panthenol, glycerin, and cetyl alcohol, dimethicone. 5 stars</p>`,
+    [long],
+  ],
+  [
+    'set of three dl',
+    `<h2>Ingredients</h2><dl><dt>Shampoo</dt><dd>${long}</dd><dt>Mask</dt><dd>${upper}</dd></dl>`,
+    [
+      [long, 'Shampoo'],
+      [upper, 'Mask'],
+    ],
+  ],
+  [
+    'set bold in p',
+    `<h2>Ingredients</h2><p><b>Shampoo</b></p><p>${long}</p><p><b>Mask</b></p><p>${upper}</p>`,
+    [
+      [long, 'Shampoo'],
+      [upper, 'Mask'],
+    ],
+  ],
+  [
+    'set colon in li',
+    `<h2>Ingredients</h2><ul><li>Shampoo: ${long}</li><li>Mask: ${upper}</li></ul>`,
+    [
+      [long, 'Shampoo'],
+      [upper, 'Mask'],
+    ],
+  ],
+  [
+    'set inline no br',
+    `<p>Ingredients: Shampoo: ${long}. Mask: ${upper}.</p>`,
+    [
+      [`${long}.`, 'Shampoo'],
+      [`${upper}.`, 'Mask'],
+    ],
+  ],
+  [
+    'drupal',
+    `<div class="field field--name-field-inci"><div class="field__label">Ingredients</div><div class="field__item">${long}</div></div><div class="field"><div class="field__label">Volume</div><div class="field__item">200 ml</div></div>`,
+    [long],
+  ],
+  [
+    'form wraps page clobber',
+    `<form><input name=parentNode><input name=localName><input name=nodeType><input name=firstChild><input name=getAttribute><h3>Ingredients</h3><p>${long}</p></form>`,
+    [long],
+  ],
+  [
+    'img named body',
+    `<img name=body><img name=createTreeWalker><form name=documentElement></form><h3>Ingredients</h3><p>${long}</p>`,
+    [long],
+  ],
+  ['whats inside', `<h3>What's Inside</h3><p>${long}</p>`, [long]],
+  [
+    'formulated w/o before list',
+    `<h3>Formulated without</h3><p>Parabens, Sulfates, Mineral Oil, Dimethicone, Phthalates</p><h3>Ingredients</h3><p>${long}</p>`,
+    [long],
+  ],
+  [
+    'free-from sentence before list in same p',
+    `<p>Free from parabens, sulfates, silicones and mineral oil. Ingredients: ${long}</p>`,
+    [long],
+  ],
+  [
+    'free-from line before unheaded',
+    `<p>Free from parabens, sulfates and mineral oil.</p><p>${long}</p>`,
+    [long],
+  ],
+  ['no heading, unknown lang label', `<p>Osagaiak: ${long}</p>`, [long]],
+  ['ingredients paraben free heading', `<h3>Ingredients (paraben-free)</h3><p>${long}</p>`, [long]],
+  [
+    'shade may contain',
+    '<p>Ingredients: Mica, Talc, Dimethicone, Zinc Stearate, Caprylyl Glycol, Ethylhexylglycerin. May Contain/Peut Contenir (+/-): Titanium Dioxide (CI 77891), Iron Oxides (CI 77491, CI 77492, CI 77499), Carmine (CI 75470).</p><p>Net wt 3g</p>',
+    [
+      'Mica, Talc, Dimethicone, Zinc Stearate, Caprylyl Glycol, Ethylhexylglycerin. May Contain/Peut Contenir (+/-): Titanium Dioxide (CI 77891), Iron Oxides (CI 77491, CI 77492, CI 77499), Carmine (CI 75470).',
+    ],
+  ],
+  [
+    'phase sub labels',
+    '<h3>Ingredients</h3><p>Aqua, Glycerin, Cetyl Alcohol, Behentrimonium Chloride, Panthenol, Parfum, Linalool, Limonene</p><p>100% vegan</p>',
+    ['Aqua, Glycerin, Cetyl Alcohol, Behentrimonium Chloride, Panthenol, Parfum, Linalool, Limonene'],
+  ],
+  [
+    'amp and nested quotes',
+    '<h3>Ingredients</h3><p>Water &amp; Aloe Juice, Sodium Lauroyl Methyl Isethionate, Glycerin, Cetyl Alcohol, C10-40 Isoalkyl Acid, "Natural" Fragrance, Panthenol</p>',
+    [
+      'Water & Aloe Juice, Sodium Lauroyl Methyl Isethionate, Glycerin, Cetyl Alcohol, C10-40 Isoalkyl Acid, "Natural" Fragrance, Panthenol',
+    ],
+  ],
+  [
+    'accordion +',
+    `<button aria-expanded=false><span>Ingredients</span><span>+</span></button><div><div class=x>${long}</div></div><button><span>Delivery</span><span>+</span></button>`,
+    [long],
+  ],
+  ['product-form metafield html', `<div class="metafield-rich_text_field"><p>${long}</p></div>`, [long]],
+  [
+    'with percent naturals tail',
+    `<p>Ingredients: ${long}. 98% of the total ingredients are from natural origin.</p>`,
+    [`${long}.`],
+  ],
+  [
+    'with asterisks tail no dot',
+    `<p>Ingredients: ${long} *Organically grown **Naturally derived</p>`,
+    [long],
+  ],
+  ['ingredients are word', `<p>The ingredients are: ${long}.</p>`, [`${long}.`]],
+  [
+    'hair dye with drug names',
+    '<h3>Ingredients</h3><p>Aqua, Cetearyl Alcohol, Ammonium Hydroxide, Toluene-2,5-Diamine, Resorcinol, m-Aminophenol, 2,4-Diaminophenoxyethanol HCl, Sodium Sulfite, Ascorbic Acid, EDTA</p>',
+    [
+      'Aqua, Cetearyl Alcohol, Ammonium Hydroxide, Toluene-2,5-Diamine, Resorcinol, m-Aminophenol, 2,4-Diaminophenoxyethanol HCl, Sodium Sulfite, Ascorbic Acid, EDTA',
+    ],
+  ],
+  [
+    'toothpaste',
+    '<h3>Ingredients</h3><p>Sorbitol, Aqua, Hydrated Silica, Sodium Lauryl Sulfate, Aroma, Cellulose Gum, Sodium Fluoride, Sodium Saccharin, CI 77891</p>',
+    [
+      'Sorbitol, Aqua, Hydrated Silica, Sodium Lauryl Sulfate, Aroma, Cellulose Gum, Sodium Fluoride, Sodium Saccharin, CI 77891',
+    ],
+  ],
+  [
+    'lip balm natural',
+    '<h3>Ingredients</h3><p>Ricinus Communis Seed Oil*, Cera Alba*, Butyrospermum Parkii Butter*, Tocopherol, Aroma</p>',
+    ['Ricinus Communis Seed Oil*, Cera Alba*, Butyrospermum Parkii Butter*, Tocopherol, Aroma'],
+  ],
+  [
+    'bath salt',
+    '<h3>Ingredients</h3><p>Sodium Chloride, Magnesium Sulfate, Lavandula Angustifolia Oil, Linalool, Limonene</p>',
+    ['Sodium Chloride, Magnesium Sulfate, Lavandula Angustifolia Oil, Linalool, Limonene'],
+  ],
+  [
+    'perfume',
+    '<h3>Ingredients</h3><p>Alcohol Denat., Parfum (Fragrance), Aqua (Water), Limonene, Linalool, Citral, Coumarin</p>',
+    ['Alcohol Denat., Parfum (Fragrance), Aqua (Water), Limonene, Linalool, Citral, Coumarin'],
+  ],
+  [
+    'short shampoo bar',
+    '<h3>Ingredients</h3><p>Sodium Cocoyl Isethionate, Cetyl Alcohol, Parfum</p>',
+    ['Sodium Cocoyl Isethionate, Cetyl Alcohol, Parfum'],
+  ],
+  [
+    'ingredients: label row with colon in span',
+    `<li><span class="bold">Ingredients : </span> <span>${long}</span></li><li><span class="bold">Item weight : </span><span>250 g</span></li>`,
+    [long],
+  ],
+  [
+    'important information',
+    `<div id=imp><h2>Important information</h2><div><h4>Safety Information</h4><p>Avoid eyes</p></div><div><h4>Ingredients</h4><p></p><p>${long}</p></div><div><h4>Directions</h4><p>Apply</p></div></div>`,
+    [long],
+  ],
+  [
+    'nutrition-like tabs',
+    `<div class=tabs><div>Description</div><div>Ingredients</div><div>How to use</div></div><div class=panels><div>Nice cream.</div><div>${long}</div><div>Apply daily to hair.</div></div>`,
+    [long],
+  ],
+  [
+    'heading repeated in tab and panel',
+    `<div class=tabs><a>Details</a><a>Ingredients</a></div><div><h3>Ingredients</h3><p>${long}</p></div>`,
+    [long],
+  ],
+  [
+    'list wrapped in double divs with spans per word',
+    '<h3>Ingredients</h3><p><span>Aqua,</span> <span>Glycerin,</span> <span>Cetyl</span> <span>Alcohol,</span> <span>Stearic</span> <span>Acid,</span> <span>Carbomer,</span> <span>Parfum</span></p>',
+    [short],
+  ],
+  [
+    'bullets in text nodes',
+    '<h3>Ingredients</h3><p>• Aqua<br>• Glycerin<br>• Cetyl Alcohol<br>• Stearic Acid<br>• Carbomer<br>• Parfum</p>',
+    ['Aqua • Glycerin • Cetyl Alcohol • Stearic Acid • Carbomer • Parfum'],
+  ],
+  [
+    'hyphen bullets br',
+    '<p><b>Ingredients</b><br>- Aqua<br>- Glycerin<br>- Cetyl Alcohol<br>- Stearic Acid<br>- Carbomer<br>- Parfum</p>',
+    ['Aqua - Glycerin - Cetyl Alcohol - Stearic Acid - Carbomer - Parfum'],
+  ],
+  ['trailing comma dot', `<p>Ingredients: ${short},.</p>`, [short]],
+  ['colon in next element', `<p><strong>Ingredients</strong>: ${long}</p>`, [long]],
+  [
+    'heading in caps glued',
+    '<p>INGREDIENTS:AQUA,GLYCERIN,CETYL ALCOHOL,PANTHENOL,PARFUM,LIMONENE,CITRIC ACID</p>',
+    ['AQUA,GLYCERIN,CETYL ALCOHOL,PANTHENOL,PARFUM,LIMONENE,CITRIC ACID'],
+  ],
+  ['Ingredients with count', `<h3>Ingredients (24)</h3><p>${long}</p>`, [long]],
+  [
+    'ingredients accord w tooltip i',
+    `<h3>Ingredients <button aria-label="info">i</button></h3><p>${long}</p>`,
+    [long],
+  ],
+  [
+    'h3 ingredients & then intro sentence with colon',
+    `<h3>Ingredients</h3><p>Here is the full list, in descending order: ${long}</p>`,
+    [long],
+  ],
+  [
+    'INCI list in italic after marketing and CTA',
+    `<div><p>Buy now and save.</p><i>${long}</i><p>Add to cart</p></div>`,
+    [long],
+  ],
+  [
+    'French',
+    `<h3>Composition</h3><p>Aqua (Water), Glycerin, Coco-Glucoside, Parfum (Fragrance), Limonene, Sodium Benzoate.<br/>*Ingrédients issus de l'agriculture biologique.<br/>99% du total est d'origine naturelle.</p>`,
+    ['Aqua (Water), Glycerin, Coco-Glucoside, Parfum (Fragrance), Limonene, Sodium Benzoate.'],
+  ],
+  ['French2', `<p>Ingrédients (INCI) : ${long}. *issus de l’agriculture biologique.</p>`, [`${long}.`]],
+  ['Italian', `<p><b>INCI:</b> ${long}. *da agricoltura biologica</p><p>Senza parabeni</p>`, [`${long}.`]],
+  ['Danish', `<h4>Ingrediensliste</h4><p>${long}</p><h4>Anvendelse</h4>`, [long]],
+  ['Finnish', `<h4>Ainesosat</h4><p>${long}</p>`, [long]],
+  ['Hungarian', `<h4>Összetevők</h4><p>${long}</p><p>Kiszerelés: 200 ml</p>`, [long]],
+  ['Greek', `<h4>Συστατικά</h4><p>${long}</p><p>Οδηγίες χρήσης: Απλώστε στα μαλλιά.</p>`, [long]],
+  ['Hebrew', `<h4>רכיבים</h4><p>${long}</p>`, [long]],
+  ['Thai', `<h4>ส่วนประกอบ</h4><p>${long}</p>`, [long]],
+  ['Viet', `<p><b>Thành phần:</b> ${long}</p><p><b>Cách dùng:</b> thoa</p>`, [long]],
+  ['Indonesian', `<p>Komposisi: ${long}. Cara pakai: oleskan pada rambut.</p>`, [`${long}.`]],
+  [
+    'Russian mixed',
+    '<p><b>Состав:</b> Вода, Глицерин, Цетеариловый спирт, Пантенол, Экстракт ромашки, Феноксиэтанол, Отдушка.</p><p>Применение: нанесите на волосы.</p>',
+    ['Вода, Глицерин, Цетеариловый спирт, Пантенол, Экстракт ромашки, Феноксиэтанол, Отдушка.'],
+  ],
+  [
+    'korean w allergens after',
+    '<dl><dt>전성분</dt><dd>정제수, 글리세린, 부틸렌글라이콜, 판테놀, 향료, 카보머, 토코페롤, 페녹시에탄올</dd><dt>주의사항</dt><dd>사용 시 주의</dd></dl>',
+    ['정제수, 글리세린, 부틸렌글라이콜, 판테놀, 향료, 카보머, 토코페롤, 페녹시에탄올'],
+  ],
+  [
+    'japanese dot sep',
+    '<p>【成分】水・グリセリン・BG・ジメチコン・パンテノール・加水分解ケラチン・フェノキシエタノール・香料</p>',
+    ['水・グリセリン・BG・ジメチコン・パンテノール・加水分解ケラチン・フェノキシエタノール・香料'],
+  ],
+  [
+    'chinese tw',
+    '<p>全成分：水、甘油、丁二醇、鯨蠟硬脂醇、苯氧乙醇、香精、泛醇、聚二甲基硅氧烷</p><p>使用方法：取適量</p>',
+    ['水、甘油、丁二醇、鯨蠟硬脂醇、苯氧乙醇、香精、泛醇、聚二甲基硅氧烷'],
+  ],
+  [
+    'two variants same list diff colourants',
+    `<h3>Ingredients</h3><p><b>01 Sand:</b> ${short}, CI 77491</p><p><b>02 Bark:</b> ${short}, CI 77499</p>`,
+    [
+      [`${short}, CI 77491`, '01 Sand'],
+      [`${short}, CI 77499`, '02 Bark'],
+    ],
+  ],
+  [
+    'shampoo + conditioner headings with word',
+    `<h4>Shampoo Ingredients</h4><p>${long}</p><h4>Conditioner Ingredients</h4><p>${upper}</p>`,
+    [
+      [long, 'Shampoo'],
+      [upper, 'Conditioner'],
+    ],
+  ],
+  [
+    'ingredients - name',
+    `<p>Ingredients - Shampoo: ${long}</p><p>Ingredients - Mask: ${upper}</p>`,
+    [
+      [long, 'Shampoo'],
+      [upper, 'Mask'],
+    ],
+  ],
+  [
+    'script templated',
+    `<h3>Ingredients</h3><script>var a="${upper}"</script><template><p>${upper}</p></template><noscript>${upper}</noscript><p>${long}</p><textarea>${upper}</textarea>`,
+    [long],
+  ],
+  [
+    'html comment and wbr',
+    '<h3>Ingredients</h3><p>Aqua, Glycerin, <!-- x -->Cetyl Al<wbr>cohol, Stearic Acid, Carbomer, Parfum</p>',
+    [short],
+  ],
+  [
+    'long names brackets commas',
+    '<p>Ingredients: Aqua, Olus Oil (Vegetable Oil, Huile Végétale), Parfum (Fragrance: Linalool, Limonene), Glycerin, Iron Oxides (CI 77491, CI 77492), Panthenol</p>',
+    [
+      'Aqua, Olus Oil (Vegetable Oil, Huile Végétale), Parfum (Fragrance: Linalool, Limonene), Glycerin, Iron Oxides (CI 77491, CI 77492), Panthenol',
+    ],
+  ],
+  [
+    'vegan note after same cell',
+    `<table><tr><td><b>Ingredients</b></td><td>${long}<br><br>Vegan. Gluten free. Made without nuts.</td></tr></table>`,
+    [long],
+  ],
+  [
+    'store info after br',
+    `<p><b>Ingredients</b><br>${long}<br>Shelf life: 12 months<br>Country: Mossland</p>`,
+    [long],
+  ],
+  [
+    'list then marketing without stop words',
+    `<p><b>Ingredients</b><br>${long}<br>Gentle daily moisture<br>Dermatologically tested</p>`,
+    [long],
+  ],
+  [
+    'allergen sentence with names',
+    `<p>Ingredients: ${short}. Allergens: Linalool, Limonene, Citral.</p>`,
+    [`${short}.`],
+  ],
+  [
+    'from essential oils sentence with names',
+    `<p>Ingredients: ${short}. *From essential oils: Linalool, Limonene, Citral.</p>`,
+    [`${short}.`],
+  ],
+  ['active %+', `<h3>Ingredients</h3><p>Actives: Panthenol 2%, Niacinamide 5%</p><p>${long}</p>`, [long]],
+  [
+    'silent: vegan protein bar',
+    '<p>Ingredients: Dates, Almonds, Pea Protein, Cocoa Butter, Sunflower Lecithin, Natural Flavors, Sea Salt, Glycerin, Tocopherols</p>',
+    [],
+  ],
+  [
+    'silent: gum',
+    '<p>Ingredients: Sorbitol, Gum Base, Xylitol, Glycerin, Natural and Artificial Flavors, Mannitol, Soy Lecithin, Acesulfame K, Aspartame, BHT, Titanium Dioxide, Carnauba Wax, Sodium Stearate</p>',
+    [],
+  ],
+  [
+    'silent: wafer',
+    '<p>INGREDIENTS: ENRICHED FLOUR (WHEAT FLOUR, NIACIN, REDUCED IRON, THIAMINE MONONITRATE, RIBOFLAVIN, FOLIC ACID), SUGAR, PALM OIL, MONO- AND DIGLYCERIDES, SODIUM STEAROYL LACTYLATE, POLYSORBATE 60, PROPYLENE GLYCOL MONOESTERS, SORBITAN MONOSTEARATE, CETYL?, XANTHAN GUM</p>',
+    [],
+  ],
+  [
+    'silent: whipped topping',
+    '<p>Ingredients: Water, Corn Syrup, Hydrogenated Vegetable Oil, High Fructose Corn Syrup, Sodium Caseinate, Natural and Artificial Flavor, Xanthan Gum, Guar Gum, Polysorbate 60, Polysorbate 65, Sorbitan Monostearate, Sodium Hydroxide, Beta Carotene</p>',
+    [],
+  ],
+  [
+    'silent: cream pharmacy tablets',
+    '<h4>Inactive ingredients</h4><p>hydroxypropyl methylcellulose, hypromellose, magnesium stearate, polyethylene glycol, polysorbate 80, titanium dioxide, sodium lauryl sulfate, propylparaben, methylparaben, stearic acid</p>',
+    [],
+  ],
+  [
+    'silent: supplement beauty',
+    '<p>Ingredients: Hydrolyzed Marine Collagen, Hyaluronic Acid, Vitamin C, Biotin, Zinc Citrate, Coenzyme Q10, Ceramides, Silica, Hydroxypropyl Methylcellulose, Magnesium Stearate</p>',
+    [],
+  ],
+  [
+    'silent: softgel',
+    '<p>Other Ingredients: Soybean Oil, Gelatin, Glycerin, Water, Yellow Beeswax, Soy Lecithin, Caprylic/Capric Triglycerides, Titanium Dioxide</p>',
+    [],
+  ],
+  [
+    'silent: MCT',
+    '<p>Ingredients: Caprylic Acid (C8), Capric Acid (C10) Triglycerides from Coconuts</p>',
+    [],
+  ],
+  ['silent: candles', '<p>Materials: soy wax, cotton wick, essential oils, glass</p>', []],
+  [
+    'silent: blog ingredients you love',
+    '<h2>Best ingredients for curly hair</h2><p>Look for: Shea Butter, Argan Oil, Panthenol, Glycerin, Behentrimonium Chloride, Hydrolyzed Keratin</p>',
+    [],
+  ],
+  [
+    'silent: bad list table',
+    '<table><tr><th>Bad ingredients</th></tr><tr><td>Sodium Lauryl Sulfate</td></tr><tr><td>Sodium Laureth Sulfate</td></tr><tr><td>Dimethicone</td></tr><tr><td>Propylene Glycol</td></tr><tr><td>Methylparaben</td></tr><tr><td>Phenoxyethanol</td></tr><tr><td>Isopropyl Alcohol</td></tr></table>',
+    [],
+  ],
+  [
+    'silent: faq',
+    '<h3>What ingredients do you avoid?</h3><p>Parabens, SLS, SLES, Phthalates, Mineral Oil, Petrolatum, PEGs, Propylene Glycol, Triclosan, Formaldehyde</p>',
+    [],
+  ],
+  [
+    'silent: nav tags',
+    '<ul class=tags><li><a>Shea Butter</a></li><li><a>Argan Oil</a></li><li><a>Jojoba Oil</a></li><li><a>Panthenol</a></li><li><a>Castor Oil</a></li><li><a>Betaine</a></li><li><a>Hydrolyzed Silk</a></li></ul>',
+    [],
+  ],
+  [
+    'silent: raw materials category',
+    '<h1>Raw materials</h1><div><div class=card><a><h3>Cetearyl Alcohol</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Behentrimonium Methosulfate</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Sodium Cocoyl Isethionate</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Coco Glucoside</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Decyl Glucoside</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Hydrolyzed Silk</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Panthenol</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Xanthan Gum</h3></a><p>€ 4.50</p><button>Add to cart</button></div><div class=card><a><h3>Propanediol</h3></a><p>€ 4.50</p><button>Add to cart</button></div></div>',
+    [],
+  ],
+  [
+    'silent: raw materials nav',
+    '<ul><li><a href=/x>Emulsifying Wax</a></li><li><a href=/x>Cetearyl Alcohol</a></li><li><a href=/x>Behentrimonium Methosulfate</a></li><li><a href=/x>Sodium Cocoyl Isethionate</a></li><li><a href=/x>Coco Glucoside</a></li><li><a href=/x>Decyl Glucoside</a></li><li><a href=/x>Hydrolyzed Silk</a></li><li><a href=/x>Panthenol</a></li><li><a href=/x>Xanthan Gum</a></li><li><a href=/x>Propanediol</a></li></ul>',
+    [],
+  ],
+  [
+    'silent: news article',
+    '<article><p>The study looked at phenoxyethanol, methylparaben, propylparaben, benzyl alcohol, sodium benzoate, potassium sorbate and ethylhexylglycerin in 50 creams.</p></article>',
+    [],
+  ],
+  [
+    'silent: inci definitions',
+    '<h2>Ingredients</h2><h3>Panthenol</h3><p>Provitamin, draws water.</p><h3>Glycerin</h3><p>Humectant.</p><h3>Cetyl Alcohol</h3><p>Fatty alcohol.</p>',
+    [],
+  ],
+  [
+    'silent: filter with counts comma',
+    '<p>Ingredients: Argan Oil (12), Shea Butter (9), Panthenol (4), Betaine (3), Hydrolyzed Keratin (2)</p>',
+    [],
+  ],
+  [
+    'silent: diy recipe w amounts',
+    '<h3>Ingredients</h3><ul><li>60 g Sodium Cocoyl Isethionate</li><li>10 g Cetyl Alcohol</li><li>10 g Shea butter</li><li>2 g Panthenol</li><li>1 g Preservative</li><li>10 drops essential oil</li></ul><h3>Method</h3><p>Melt the oils.</p>',
+    [],
+  ],
+  [
+    'silent: paint',
+    '<p>Composition: acrylic polymer, titanium dioxide, propylene glycol, water, ammonium hydroxide</p>',
+    [],
+  ],
+  ['silent: textile', '<p>Composition: 70% Viscose, 25% Polyester, 5% Elastane</p>', []],
+  ['silent: e-liquid', '<p>Ingredients: Propylene Glycol, Vegetable Glycerin, Flavouring, Nicotine</p>', []],
+  [
+    'silent: cough syrup',
+    '<p>Inactive ingredients: anhydrous citric acid, edetate disodium, FD&C blue no. 1, flavors, glycerin, propylene glycol, propyl gallate, purified water, sodium benzoate, sodium citrate, sorbitol, sucralose, xanthan gum, benzyl alcohol</p>',
+    [],
+  ],
+  [
+    'silent: eye drops',
+    '<p>Inactive ingredients: benzalkonium chloride, boric acid, edetate disodium, purified water, sodium borate, sodium chloride</p>',
+    [],
+  ],
+  [
+    'silent: vitamins gummy',
+    '<p>Other ingredients: Glucose Syrup, Sugar, Pectin, Citric Acid, Natural Flavor, Coconut Oil, Carnauba Wax, Sodium Citrate, Vitamin E (as dl-alpha tocopheryl acetate), Biotin</p>',
+    [],
+  ],
+  [
+    'silent: ingredients conversation',
+    '<p>We choose ingredients with care: coconut oil, shea butter, argan oil, jojoba oil, castor oil, marula oil and tea tree essential oil are all bought directly.</p>',
+    [],
+  ],
+];
