@@ -9,6 +9,7 @@ import {
   type TabPage,
 } from '../../src/messages.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
+import { pinsWith } from '../../src/ui/compare/pinned.ts';
 import { addDetail, factsOfList } from '../../src/ui/page/facts.ts';
 import type { Said } from '../../src/ui/parts/toast.tsx';
 import { isPlace } from '../../src/ui/shell.tsx';
@@ -227,7 +228,12 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     lastSent = sent.nth;
     const list = page?.lists.find(({ id }) => id === sent.list);
     if (sent.place === 'routine' && list) go('routine', addDetail(list.text, factsOfList(list, page)));
-    else go(sent.place, sent.list === undefined ? undefined : String(sent.list));
+    else if (sent.place === 'compare' && list) {
+      await recall();
+      const pinned = pinsWith(remembered, list.text, factsOfList(list, page));
+      await change({ do: 'set', settings: { pinned } });
+      go('compare');
+    } else go(sent.place, sent.list === undefined ? undefined : String(sent.list));
   }
 
   browser.storage.local.onChanged.addListener(() => void recall());

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expected } from '../store/expected.ts';
 import { goodOf } from '../store/goods.ts';
-import { structureNames } from '../store/structures/index.ts';
+import { type StructureName, structureNames } from '../store/structures/index.ts';
 import { type Harness, openShop, painted, proteinLetters, screens, until } from './harness.ts';
 import { reveal } from './reveal.ts';
 
@@ -21,15 +21,27 @@ const structures = structureNames.filter(
     !['json-ld', 'microdata', 'frame', 'client-router', 'stream', 'kit', 'look-alikes'].includes(name),
 );
 
+// Every structure under the worst of them, those that fold or float under the others.
+const folding: StructureName[] = [
+  'open',
+  'details',
+  'tabs',
+  'dialog',
+  'custom-dialog',
+  'shadow-root',
+  'accordion',
+];
+
 it.each(styles)('%s: underlined in every structure', async (style) => {
   const wanted = expected[id]!.map(([printed]) => printed).sort();
   const missed: string[] = [];
-  for (const structure of structures) {
+  for (const structure of style === 'unset' ? structures : folding) {
     const page = await shop.open(`/goods/${good.id}?as=${structure}&hostile=${style}`);
     // Under these styles a control may be covered or shapeless: it is clicked by script.
     await reveal((control) => page.locator(control).dispatchEvent('click'), structure);
     const letters = await until(
-      async () => proteinLetters(await painted(page)).sort(),
+      // Each copy of a list is underlined where it stands.
+      async () => [...new Set(proteinLetters(await painted(page)))].sort(),
       (now) => now.length >= wanted.length,
       4000,
     );

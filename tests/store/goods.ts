@@ -247,7 +247,7 @@ export const goods: Good[] = [
     structure: 'after-bullets',
     vessel: 'sprayer',
     hue: 300,
-    list: 'Aqua (Water), Propanediol, Hydrolyzed Rice Protein, Cetrimonium Chloride, Hydrolyzed Silk, Glycerin, Silk Amino Acids, Polysorbate 20, Panthenol, Oryza Sativa (Rice) Extract, Sodium Benzoate, Potassium Sorbate, Citric Acid, Parfum, Linalool.',
+    list: 'Aqua (Water), Propanediol, Hydrolyzed Rice Protein, Cetrimonium Chloride, Hydrolyzed Silk, Glycerin, Silk Amino Acids, Polysorbate 20, Panthenol, Chamomilla Recutita (Matricaria) Flower Extract, Sodium Benzoate, Potassium Sorbate, Citric Acid, Parfum, Linalool.',
   },
   {
     id: 'flaxen-leave-in-milk',

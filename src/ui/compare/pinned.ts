@@ -1,5 +1,7 @@
 import type { Use } from '../../core/entry.ts';
 import type { Product, ProductFacts, ProductKind } from '../../core/product.ts';
+import { findSame } from '../../core/same-product.ts';
+import type { Remembered } from '../../store/remembered.ts';
 
 /** A product as it stands in a comparison, wherever it came from. */
 export type Compared = {
@@ -41,6 +43,13 @@ export function comparedProduct(product: Product): Compared {
     }),
     pin: product.id,
   };
+}
+
+/** Pins with one more product of a page at the end, by its id where it is kept; the oldest of five goes. */
+export function pinsWith(remembered: Remembered, text: string, facts: ProductFacts): string[] {
+  const pins = remembered.settings.pinned ?? [];
+  const pin = findSame(remembered.products, { text, facts })?.id ?? comparedOf(text, facts).pin;
+  return pins.includes(pin) ? pins : [...pins, pin].slice(-4);
 }
 
 /** Pins back to products, in order; a pin whose product was forgotten, or that is no JSON of ours, is left out. */

@@ -1,6 +1,6 @@
 import type { ProductFacts } from '../../core/product.ts';
 import { findSame, keepMet } from '../../core/same-product.ts';
-import { comparedOf } from '../compare/pinned.ts';
+import { pinsWith } from '../compare/pinned.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 import { addDetail } from './facts.ts';
@@ -10,19 +10,13 @@ export function ListActions({ world, text, facts }: { world: World; text: string
   const { t, remembered } = world;
   const met = { facts, text };
   const kept = findSame(remembered.products, met);
-  const pin = kept?.id ?? comparedOf(text, facts).pin;
   const pinned = remembered.settings.pinned ?? [];
   const { name } = facts;
 
   const compare = async () => {
-    if (pinned.length > 0) {
-      if (!pinned.includes(pin))
-        await world.change({ do: 'set', settings: { pinned: [...pinned, pin].slice(-4) } });
-      world.go('compare');
-      return;
-    }
-    const { ok } = await world.change({ do: 'set', settings: { pinned: [pin] } });
-    if (ok) world.say(t('panel.action.compare-now', { name }), true);
+    const { ok } = await world.change({ do: 'set', settings: { pinned: pinsWith(remembered, text, facts) } });
+    if (pinned.length > 0) world.go('compare');
+    else if (ok) world.say(t('panel.action.compare-now', { name }), true);
   };
   const keep = async () => {
     const { product } = keepMet(

@@ -1,0 +1,119 @@
+// The moments that matter most, step by step, for any browser whose pages can be asked and clicked.
+import { expect } from 'vitest';
+import { painted, until } from './harness.ts';
+
+/** What Playwright's and Puppeteer's pages share. */
+export type AnyPage = {
+  evaluate<T, A>(does: (given: A) => T, given: A): Promise<Awaited<T>>;
+  bringToFront(): Promise<unknown>;
+  goto(url: string): Promise<unknown>;
+  mouse: { click(x: number, y: number): Promise<unknown> };
+};
+
+export type Stage<P extends AnyPage> = {
+  storeUrl: string;
+  /** A page of the shop, in view. */
+  page: P;
+  /** The panel as a whole page, held to that tab. */
+  panel: P;
+  screens(page: P, name: string): Promise<unknown>;
+};
+
+/** Where the first button (or link) of this name stands, our own shadow included; brought into view. */
+const spot = (page: AnyPage, name: string) =>
+  page.evaluate((wanted) => {
+    const roots = [document, document.querySelector('strandline-label')?.shadowRoot];
+    for (const root of roots)
+      for (const node of root?.querySelectorAll<HTMLElement>('button, a, [role=tab]') ?? []) {
+        const named = node.getAttribute('aria-label') ?? node.textContent ?? '';
+        if (node.hidden || !new RegExp(wanted).test(named.trim())) continue;
+        if (!root?.querySelector('.strip')) node.scrollIntoView({ block: 'center' });
+        const { left, top, width, height } = node.getBoundingClientRect();
+        if (width > 0) return { x: left + width / 2, y: top + height / 2 };
+      }
+    return undefined;
+  }, name);
+
+/** Presses a button by its name with the mouse, once it is there. */
+export async function press(page: AnyPage, name: string): Promise<void> {
+  await page.bringToFront();
+  const at = await until(
+    () => spot(page, name),
+    (found) => found !== undefined,
+  );
+  if (!at) throw new Error(`no button is named ${name}`);
+  await page.mouse.click(at.x, at.y);
+}
+
+const wordsOf = (page: AnyPage) => page.evaluate(() => document.body.textContent ?? '', null);
+
+async function says(page: AnyPage, wanted: RegExp): Promise<void> {
+  expect(
+    await until(
+      () => wordsOf(page),
+      (words) => wanted.test(words),
+    ),
+  ).toMatch(wanted);
+}
+
+const stripSays = async (page: AnyPage, wanted: RegExp) =>
+  expect(
+    await until(
+      async () => (await painted({ evaluate: (read) => page.evaluate(read, null) })).strip,
+      (strip) => wanted.test(strip),
+    ),
+  ).toMatch(wanted);
+
+/** Presses an action of the strip, which may stand folded, with the action behind "More". */
+async function act(page: AnyPage, name: string): Promise<void> {
+  await page.bringToFront();
+  if (await spot(page, '^Unfold$')) await press(page, '^Unfold$');
+  if (!(await spot(page, name))) await press(page, '^More$');
+  await press(page, name);
+}
+
+/** Browsing: a head of hair is described once, and the strip says how each product sits with it. */
+export async function browse<P extends AnyPage>({ page, panel, storeUrl, screens }: Stage<P>) {
+  await stripSays(page, /3 proteins/);
+  await press(panel, '^Hair$');
+  await press(panel, '^Coarse');
+  await press(panel, '^Low');
+  await says(panel, /rarely|sparing/i);
+  await screens(panel, 'hair');
+  await stripSays(page, /clashes/);
+  await page.goto(`${storeUrl}/goods/low-tide-deep-conditioner`);
+  await stripSays(page, /suits/);
+  await page.goto(`${storeUrl}/goods/gossamer-leave-in`);
+  await stripSays(page, /clashes/);
+  await press(page, '^Unfold$');
+  await screens(page, 'browse');
+}
+
+/** Keeping: from the strip to the products. */
+export async function keep<P extends AnyPage>({ page, panel }: Stage<P>) {
+  await act(page, '^Keep product$');
+  await press(panel, '^Products$');
+  await says(panel, /Gossamer Leave-In/);
+}
+
+/** Adding to the routine: what stacks is said before the product is added. */
+export async function add<P extends AnyPage>({ page, panel, screens }: Stage<P>) {
+  await act(page, '^Add to routine');
+  await says(panel, /What stacks/);
+  await screens(panel, 'add');
+  await press(panel, '^Add to routine$');
+  await says(panel, /Wash day/);
+  await says(panel, /Gossamer Leave-In/);
+  await screens(panel, 'routine');
+}
+
+/** Comparing: the first product stays while the reader browses to the second. */
+export async function compare<P extends AnyPage>({ page, panel, storeUrl, screens }: Stage<P>) {
+  await act(page, '^Compare with');
+  await says(panel, /Gossamer Leave-In/);
+  await page.goto(`${storeUrl}/goods/flaxen-leave-in-milk`);
+  await stripSays(page, /no protein/);
+  await panel.bringToFront();
+  await says(panel, /Gossamer Leave-In[\s\S]*Flaxen Leave-In Milk/);
+  await screens(panel, 'compare');
+}
