@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { entrySchema, limitsSchema, patternSchema } from '../../dictionary/schema.ts';
+import { entrySchema, limitsSchema, patternSchema, sourcesSchema } from '../../dictionary/schema.ts';
+import sources from '../../dictionary/sources.json' with { type: 'json' };
 import { dictionaryFiles } from '../run/dictionary-files.ts';
 
 it.each(dictionaryFiles())('$path is as the formatter writes it (npm run fix)', ({ text, formatted }) => {
@@ -14,6 +15,7 @@ it('every entry, pattern and limit has the shape of the schema', () => {
   });
   expect(wrong).toEqual([]);
   expect(limitsSchema.safeParse(limits).error).toBeUndefined();
+  expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
 });
 
 it('every family file is in the index', () => {
