@@ -1,12 +1,12 @@
-import { render } from 'preact';
+import { rootOf } from '../../src/ui/root.tsx';
 import { Shell } from '../../src/ui/shell.tsx';
-import { openPanel } from './live-world.ts';
+import { openPanel, type PanelState } from './live-world.ts';
 
+const draw = rootOf<PanelState>(document.body, ({ world, place, said }) => (
+  <Shell world={world} place={place} said={said} onDismiss={panel.dismiss} />
+));
 const panel = openPanel(chrome, (state) => {
   document.documentElement.lang = state.world.t.lang;
   document.documentElement.dir = state.world.t.dir;
-  render(
-    <Shell world={state.world} place={state.place} said={state.said} onDismiss={panel.dismiss} />,
-    document.body,
-  );
+  draw(state);
 });

@@ -1,10 +1,13 @@
-import { render } from 'preact';
+import { rootOf } from '../../src/ui/root.tsx';
 import { Welcome } from '../../src/ui/welcome/welcome.tsx';
-import { openPanel } from '../sidepanel/live-world.ts';
+import { openPanel, type PanelState } from '../sidepanel/live-world.ts';
 
-const page = openPanel(chrome, ({ world, said }) => {
-  document.documentElement.lang = world.t.lang;
-  document.documentElement.dir = world.t.dir;
+const draw = rootOf<PanelState>(document.body, ({ world, said }) => {
   const go: typeof world.go = (place) => location.assign(chrome.runtime.getURL(`/sidepanel.html#${place}`));
-  render(<Welcome world={{ ...world, go }} said={said} onDismiss={page.dismiss} />, document.body);
+  return <Welcome world={{ ...world, go }} said={said} onDismiss={page.dismiss} />;
+});
+const page = openPanel(chrome, (state) => {
+  document.documentElement.lang = state.world.t.lang;
+  document.documentElement.dir = state.world.t.dir;
+  draw(state);
 });

@@ -3,6 +3,7 @@ import { insertUsually } from './moves.ts';
 import type { ProductKind } from './product.ts';
 import type { Reading } from './reading.ts';
 import { type WashDay, type WashDayInput, washDay } from './routine.ts';
+import { counted } from './rules/count-protein.ts';
 import { traitsOf } from './rules/traits.ts';
 import type { Routine, Step } from './wash-day.ts';
 
@@ -80,7 +81,7 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
     routine,
     readings,
     ...(displaced && { fills: displaced.id }),
-    stacks: [...counted(adding, after), ...comes.map(({ reason }) => reason)],
+    stacks: [...nthCarrier(adding, after), ...comes.map(({ reason }) => reason)],
     // A finding that only changed its words is not settled.
     settles: goes.filter(({ rule }) => !answered.has(rule)).map(({ reason }) => reason),
     displaces:
@@ -92,7 +93,7 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
   };
 
   /** "Your gel would be the third product with protein; your hair's allowance is one." */
-  function counted({ step: { kind, use }, reading }: Adding, day: WashDay): Said[] {
+  function nthCarrier({ step: { kind, use }, reading }: Adding, day: WashDay): Said[] {
     if (traitsOf(reading, now.practice.washDay).protein !== 'yes') return [];
     const say = (which: 'products' | 'leaveOns') => {
       const { sure, allowed } = day.protein[which];
@@ -104,7 +105,7 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
       const word = `rules.preview.nth-${which === 'leaveOns' ? 'leave-on' : 'product'}`;
       return {
         key: allowed === 0 ? `${word}-none` : word,
-        values: { kind: `@routine.kind.${kind}`, nth: nth(sure), n: allowed, allowed: count(allowed) },
+        values: { kind: `@routine.kind.${kind}`, nth: nth(sure), n: allowed, allowed: counted(allowed) },
       };
     };
     const { leaveOns, products } = day.protein;
@@ -114,6 +115,5 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
   }
 }
 
-/** Small numbers are words of their own, ordinals up to the twelfth. */
+/** Ordinals are words of their own up to the twelfth. */
 const nth = (n: number) => (n <= 12 ? `@rules.nth.${n}` : String(n));
-const count = (n: number) => (n <= 6 ? `@rules.count.${n}` : n);

@@ -113,6 +113,6 @@ function ranked(solutions: Option[][], day: Day, most: number): Suggestion[] {
 
 function costOf({ move, from }: Option): number {
   const wished = 'with' in move && 'wish' in move.with ? 20 : 0;
-  const considered = 'with' in move && 'product' in move.with && !move.with.owned ? 4 : 0;
+  const considered = 'with' in move && 'product' in move.with && !move.with.owned ? 0.5 : 0;
   return wished + considered + { swap: 0, space: 0, add: 1, omit: from?.optional ? 0 : 2 }[move.do];
 }

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import { washDay } from '../../core/routine.ts';
 import type { Routine } from '../../core/wash-day.ts';
 import { headInUse, routineInUse } from '../heads.ts';
@@ -69,12 +68,10 @@ export function RoutinePlace({ world }: { world: World }) {
   return <Planned key={routine.id} world={world} routine={routine} />;
 }
 
-/** What was sent here to be added, until it is added or left. */
+/** What was sent here to be added, until it is added or left: then nothing is asked of this place any more. */
 function Adding({ world, routine }: { world: World; routine: Routine }) {
   const met = metOf(world.detail);
-  const [done, setDone] = useState(false);
-  if (!met || done) return null;
-  return <AddPreview world={world} routine={routine} met={met} onDone={() => setDone(true)} />;
+  return met && <AddPreview world={world} routine={routine} met={met} onDone={() => world.go('routine')} />;
 }
 
 function Planned({ world, routine }: { world: World; routine: Routine }) {
