@@ -55,6 +55,7 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
 
   const spoken = withoutRemarks(
     label.parts.map((part) => ({ part, found: findPart(part, lookup, options.readAs ?? {}) })),
+    lookup,
   );
   label.parts = spoken.map(({ part }) => part);
   const mentions = spoken.map(({ part, found }) => mentionOf(part, found, lookup));
@@ -101,19 +102,32 @@ function refusal(refused: NonNullable<Reading['refused']>): Reading {
 
 type Spoken = { part: LabelPart; found: Found };
 
-/** Names listed in brackets count where they say more than the name before them: "Aqua (Water, Eau)" is one. */
-function withoutRemarks(all: Spoken[]): Spoken[] {
+/**
+ * Names listed in brackets count where they say more than the name before them: "Aqua (Water, Eau)" is one,
+ * and so is a protein with what it was made from, "Hydrolyzed Vegetable Protein (Wheat, Corn, Soy)".
+ */
+function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
   const nameOf = ({ found }: Spoken) => (found.how === 'none' ? undefined : found.name);
   const outer = new Map(all.filter(({ part }) => part.within === undefined).map((s) => [s.part.from, s]));
-  const before = (spoken: Spoken) => nameOf(outer.get(spoken.part.within!) ?? spoken);
+  const headOf = (spoken: Spoken) => outer.get(spoken.part.within!) ?? spoken;
+  const inBrackets = Map.groupBy(
+    all.filter(({ part }) => part.within !== undefined),
+    ({ part }) => part.within,
+  );
   const telling = new Set(
-    all
-      .filter((s) => s.part.within !== undefined && nameOf(s) && nameOf(s) !== before(s))
-      .map((s) => s.part.within),
+    [...inBrackets].flatMap(([within, inner]) => {
+      const head = headOf(inner[0]!);
+      const more = inner.filter((s) => nameOf(s) && nameOf(s) !== nameOf(head));
+      const counts = isProtein(lookup.known(head.found))
+        ? more.some(({ found }) => isProtein(lookup.known(found)))
+        : more.length > 0;
+      return counts ? [within] : [];
+    }),
   );
   return all.filter(
     (s) =>
-      s.part.within === undefined || (telling.has(s.part.within) && (!nameOf(s) || nameOf(s) !== before(s))),
+      s.part.within === undefined ||
+      (telling.has(s.part.within) && (!nameOf(s) || nameOf(s) !== nameOf(headOf(s)))),
   );
 }
 

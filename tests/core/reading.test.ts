@@ -114,6 +114,15 @@ describe('shares', () => {
   });
 });
 
+describe('brackets', () => {
+  it.each([
+    ['Aqua (Water, Glycerin), Parfum', 3],
+    ['Hydrolyzed Wheat Protein (Milk Extract, Wibble), Aqua', 2],
+  ])('%s: %i mentions', (text, n) => {
+    expect(read(text).mentions).toHaveLength(n);
+  });
+});
+
 describe('any text', () => {
   it('protein takes precedence over humectant', () => {
     expect(read('Hydrolyzed Wheat Protein').mentions[0]!.moisture).toEqual([]);
