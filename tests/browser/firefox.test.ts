@@ -10,6 +10,9 @@ import { type Store, serveStore } from '../store/serve.ts';
 import { badgeFor, underlined } from './counted.ts';
 import { openFirefox } from './firefox.ts';
 import { painted, proteinLetters, until } from './harness.ts';
+import { type AnyPage, add, browse, compare, keep as keepProduct, type Stage } from './moments.ts';
+
+declare const browser: typeof chrome;
 
 const screens = join(root, '.output', 'screens');
 const keep = async (page: Page, name: string) => {
@@ -47,6 +50,37 @@ describe.skipIf(!findFirefox())('Firefox', () => {
         await page.close();
       },
     );
+  });
+
+  describe('the three moments', () => {
+    let firefox: Awaited<ReturnType<typeof openFirefox>>;
+    let stage: Stage;
+    beforeAll(async () => {
+      firefox = await openFirefox('localhost');
+      const page = await firefox.open(`${store.url}/goods/gossamer-leave-in`);
+      const asking = await firefox.panelPage();
+      const tab = await asking.evaluate(
+        async (url) => (await browser.tabs.query({})).find((each) => each.url === url)?.id,
+        page.url(),
+      );
+      await asking.close();
+      const panel = await firefox.panelPage(`sidepanel.html?tab=${tab}`);
+      await panel.setViewport({ width: 420, height: 900 });
+      // Puppeteer's page asks and clicks as a stage's does; its type says the same in other words.
+      const any = (one: Page) => one as unknown as AnyPage;
+      stage = {
+        storeUrl: store.url,
+        page: any(page),
+        panel: any(panel),
+        screens: (of, name) => keep(of === 'panel' ? panel : page, `moment-${name}`),
+      };
+    });
+    afterAll(() => firefox.close());
+
+    it('browse', () => browse(stage));
+    it('keep', () => keepProduct(stage));
+    it('add to the routine', () => add(stage));
+    it('compare', () => compare(stage));
   });
 
   describe('with the shipped manifest', () => {

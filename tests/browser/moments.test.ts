@@ -1,11 +1,10 @@
 // The three moments in a real Chromium: browse with a head of hair, add to the routine, compare.
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, it } from 'vitest';
 import { type Harness, openShop, screens } from './harness.ts';
 import { add, browse, compare, keep, type Stage } from './moments.ts';
 
 let shop: Harness;
-let stage: Stage<Page>;
+let stage: Stage;
 beforeAll(async () => {
   shop = await openShop();
   const page = await shop.open('/goods/gossamer-leave-in');
@@ -15,7 +14,8 @@ beforeAll(async () => {
     storeUrl: shop.store.url,
     page,
     panel,
-    screens: (shown, name) => screens(shown, `moment-${name}`, shown === panel),
+    screens: (of, name) =>
+      of === 'panel' ? screens(panel, `moment-${name}`, true) : screens(page, `moment-${name}`),
   };
 });
 afterAll(() => shop.close());

@@ -10,13 +10,14 @@ export type AnyPage = {
   mouse: { click(x: number, y: number): Promise<unknown> };
 };
 
-export type Stage<P extends AnyPage> = {
+export type Stage = {
   storeUrl: string;
   /** A page of the shop, in view. */
-  page: P;
+  page: AnyPage;
   /** The panel as a whole page, held to that tab. */
-  panel: P;
-  screens(page: P, name: string): Promise<unknown>;
+  panel: AnyPage;
+  /** Keeps a picture for a person to look at. */
+  screens(of: 'page' | 'panel', name: string): Promise<unknown>;
 };
 
 /** Where the first button (or link) of this name stands, our own shadow included; brought into view. */
@@ -73,47 +74,47 @@ async function act(page: AnyPage, name: string): Promise<void> {
 }
 
 /** Browsing: a head of hair is described once, and the strip says how each product sits with it. */
-export async function browse<P extends AnyPage>({ page, panel, storeUrl, screens }: Stage<P>) {
+export async function browse({ page, panel, storeUrl, screens }: Stage) {
   await stripSays(page, /3 proteins/);
   await press(panel, '^Hair$');
   await press(panel, '^Coarse');
   await press(panel, '^Low');
   await says(panel, /rarely|sparing/i);
-  await screens(panel, 'hair');
+  await screens('panel', 'hair');
   await stripSays(page, /clashes/);
   await page.goto(`${storeUrl}/goods/low-tide-deep-conditioner`);
   await stripSays(page, /suits/);
   await page.goto(`${storeUrl}/goods/gossamer-leave-in`);
   await stripSays(page, /clashes/);
   await press(page, '^Unfold$');
-  await screens(page, 'browse');
+  await screens('page', 'browse');
 }
 
 /** Keeping: from the strip to the products. */
-export async function keep<P extends AnyPage>({ page, panel }: Stage<P>) {
+export async function keep({ page, panel }: Stage) {
   await act(page, '^Keep product$');
   await press(panel, '^Products$');
   await says(panel, /Gossamer Leave-In/);
 }
 
 /** Adding to the routine: what stacks is said before the product is added. */
-export async function add<P extends AnyPage>({ page, panel, screens }: Stage<P>) {
+export async function add({ page, panel, screens }: Stage) {
   await act(page, '^Add to routine');
   await says(panel, /What stacks/);
-  await screens(panel, 'add');
+  await screens('panel', 'add');
   await press(panel, '^Add to routine$');
-  await says(panel, /Wash day/);
-  await says(panel, /Gossamer Leave-In/);
-  await screens(panel, 'routine');
+  await says(panel, /Gossamer Leave-In is in Wash day/);
+  await says(panel, /One more step/);
+  await screens('panel', 'routine');
 }
 
 /** Comparing: the first product stays while the reader browses to the second. */
-export async function compare<P extends AnyPage>({ page, panel, storeUrl, screens }: Stage<P>) {
+export async function compare({ page, panel, storeUrl, screens }: Stage) {
   await act(page, '^Compare with');
   await says(panel, /Gossamer Leave-In/);
   await page.goto(`${storeUrl}/goods/flaxen-leave-in-milk`);
   await stripSays(page, /no protein/);
   await panel.bringToFront();
   await says(panel, /Gossamer Leave-In[\s\S]*Flaxen Leave-In Milk/);
-  await screens(panel, 'compare');
+  await screens('panel', 'compare');
 }
