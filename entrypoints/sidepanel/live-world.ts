@@ -7,6 +7,7 @@ import {
   type PanelGo,
   panelGoKey,
   type TabPage,
+  tabPageKey,
 } from '../../src/messages.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { pinsWith } from '../../src/ui/compare/pinned.ts';
@@ -61,11 +62,16 @@ const dayOf = (now: Date) =>
  * The real world of the panel: follows the tab in view and the store, and draws at most once a frame's turn.
  * `?tab=ID` holds it to one tab (the panel as a whole page).
  */
-export function openPanel(browser: typeof chrome, draw: (state: PanelState) => void) {
+export function openPanel(
+  browser: typeof chrome,
+  draw: (state: PanelState) => void,
+  opening: (place: PlaceName) => void = () => {},
+) {
   const query = new URLSearchParams(location.search);
   const held = query.has('tab') ? Number(query.get('tab')) : undefined;
   const wanted = location.hash.slice(1) || (localStorage.getItem(leftAt) ?? undefined);
   let place: PlaceName = isPlace(wanted) ? wanted : 'page';
+  opening(place);
   let detail: string | undefined;
   let remembered = nothingYet;
   let loaded = false;
@@ -205,16 +211,24 @@ export function openPanel(browser: typeof chrome, draw: (state: PanelState) => v
     drawSoon();
   }
 
+  let look = 0;
   async function lookAtTab() {
+    const turn = ++look;
     const [active] = held
       ? [await browser.tabs.get(held).catch(() => undefined)]
       : await browser.tabs.query({ active: true, currentWindow: true });
-    tab = active?.id === undefined ? undefined : { id: active.id, ...(active.url && { url: active.url }) };
-    page = tab ? await asked('tab-page', { tab: tab.id }).catch(() => null) : null;
-    const id = tab?.id ?? -1;
-    reach = await reachOf(browser.permissions, page?.url ?? tab?.url, (name) =>
+    const id = active?.id ?? -1;
+    // Straight from where the background keeps it: a sleeping worker need not wake for this.
+    const key = tabPageKey(id);
+    const seen = ((await browser.storage.session.get(key))[key] as TabPage | undefined) ?? null;
+    const may = await reachOf(browser.permissions, seen?.url ?? active?.url, (name) =>
       asked(name, { tab: id }),
     ).catch(() => undefined);
+    // The reader may have turned to another tab meanwhile; the newest look counts.
+    if (turn !== look) return;
+    tab = id < 0 ? undefined : { id, ...(active?.url && { url: active.url }) };
+    page = seen;
+    reach = may;
     await goWhereSent();
     drawSoon();
   }

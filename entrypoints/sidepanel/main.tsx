@@ -1,12 +1,18 @@
 import { rootOf } from '../../src/ui/root.tsx';
-import { Shell } from '../../src/ui/shell.tsx';
+import { loadOthers, loadPlace, Shell } from '../../src/ui/shell.tsx';
 import { openPanel, type PanelState } from './live-world.ts';
 
 const draw = rootOf<PanelState>(document.body, ({ world, place, said }) => (
   <Shell world={world} place={place} said={said} onDismiss={panel.dismiss} />
 ));
-const panel = openPanel(chrome, (state) => {
-  document.documentElement.lang = state.world.t.lang;
-  document.documentElement.dir = state.world.t.dir;
-  draw(state);
-});
+const panel = openPanel(
+  chrome,
+  (state) => {
+    document.documentElement.lang = state.world.t.lang;
+    document.documentElement.dir = state.world.t.dir;
+    draw(state);
+  },
+  (place) => void loadPlace(place),
+);
+// The place in view comes first; the others once it has had time to be drawn.
+addEventListener('load', () => setTimeout(loadOthers, 600));

@@ -1,26 +1,50 @@
 import { Component, type ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { PlaceIcon } from './parts/icon.tsx';
+import { Pending } from './parts/pending.tsx';
 import { type Said, Toast } from './parts/toast.tsx';
-import { ComparePlace } from './places/compare.tsx';
-import { HairPlace } from './places/hair.tsx';
-import { LogPlace } from './places/log.tsx';
-import { ProductsPlace } from './places/products.tsx';
-import { RoutinePlace } from './places/routine.tsx';
-import { SettingsPlace } from './places/settings.tsx';
-import { ThisPagePlace } from './places/this-page.tsx';
 import type { Translate } from './words/index.ts';
 import type { PlaceName, World } from './world.ts';
 
-const places = {
-  page: { word: 'shell.place.this-page', View: ThisPagePlace },
-  compare: { word: 'shell.place.compare', View: ComparePlace },
-  routine: { word: 'shell.place.routine', View: RoutinePlace },
-  products: { word: 'shell.place.products', View: ProductsPlace },
-  log: { word: 'shell.place.log', View: LogPlace },
-  hair: { word: 'shell.place.hair', View: HairPlace },
-  settings: { word: 'shell.place.settings', View: SettingsPlace },
-} satisfies Record<PlaceName, { word: string; View: (props: { world: World }) => ComponentChildren }>;
+type View = (props: { world: World }) => ComponentChildren;
+
+// Each place is a file of its own to load: the one in view comes first, the others while nobody waits.
+const places: Record<PlaceName, { word: string; load: () => Promise<View> }> = {
+  page: {
+    word: 'shell.place.this-page',
+    load: async () => (await import('./places/this-page.tsx')).ThisPagePlace,
+  },
+  compare: {
+    word: 'shell.place.compare',
+    load: async () => (await import('./places/compare.tsx')).ComparePlace,
+  },
+  routine: {
+    word: 'shell.place.routine',
+    load: async () => (await import('./places/routine.tsx')).RoutinePlace,
+  },
+  products: {
+    word: 'shell.place.products',
+    load: async () => (await import('./places/products.tsx')).ProductsPlace,
+  },
+  log: { word: 'shell.place.log', load: async () => (await import('./places/log.tsx')).LogPlace },
+  hair: { word: 'shell.place.hair', load: async () => (await import('./places/hair.tsx')).HairPlace },
+  settings: {
+    word: 'shell.place.settings',
+    load: async () => (await import('./places/settings.tsx')).SettingsPlace,
+  },
+};
+const loaded: Partial<Record<PlaceName, View>> = {};
+
+/** Loads a place; at once where it is there already. */
+export async function loadPlace(name: PlaceName): Promise<void> {
+  loaded[name] ??= await places[name].load();
+}
+
+/** Loads the places not looked at yet, one after another, whenever the browser is idle. */
+export function loadOthers() {
+  const next = placeNames.find((name) => !loaded[name]);
+  if (next) requestIdleCallback(() => void loadPlace(next).then(loadOthers), { timeout: 3000 });
+}
 
 export const placeNames = Object.keys(places) as PlaceName[];
 export const isPlace = (name: string | undefined): name is PlaceName =>
@@ -106,7 +130,11 @@ export function Shell(props: {
     if (document.activeElement === document.body || !document.activeElement?.isConnected)
       view.current?.focus();
   }, [place]);
-  const { View } = places[place];
+  const [, arrived] = useState(0);
+  const View = loaded[place];
+  useEffect(() => {
+    if (!View) void loadPlace(place).then(() => arrived((n) => n + 1));
+  }, [place, View]);
   return (
     <div class="panel" lang={t.lang} dir={t.dir}>
       <header class="masthead">
@@ -117,7 +145,7 @@ export function Shell(props: {
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a tab panel takes the focus when sent there, and scrolls by keyboard */}
         <section id="place" role="tabpanel" aria-labelledby={`tab-${place}`} tabIndex={0} ref={view}>
           <Fence key={place} t={t}>
-            <View world={world} />
+            {View ? <View world={world} /> : <Pending t={t} />}
           </Fence>
         </section>
       </main>
