@@ -89,6 +89,7 @@ export const patternSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]+$/u),
   match: z.string().describe('Regular expression source over the normal form of a name, flags u.'),
   not: optional(z.string()).describe('Names that also match this are left to later patterns.'),
+  needs: optional(few(z.string())).describe('At least one of these stands in every name it takes.'),
   protein: optional(protein),
   moisture: optional(moisture),
   roles: optional(roles),

@@ -5,13 +5,16 @@ import Fuse from 'fuse.js';
  * so *stearyl* is never taken for *isopropyl*: both are words of their own. Numbers and short words are exact.
  * Built on first use.
  */
-export function createClose(names: readonly { normal: string; name: string }[]) {
+export function createClose(names: () => readonly Name[]) {
   let built: ReturnType<typeof index> | undefined;
   return (normal: string, most: number): string[] => {
-    built ??= index(names);
+    built ??= index(names());
     return closeNames(normal, most, built);
   };
 }
+
+/** `normal` is what is compared, `name` what is offered: the INCI name. */
+type Name = { normal: string; name: string };
 
 const shortest = 4; // letters: shorter words are exact only (PEG, PPG, MEA, HCl …)
 const longestQuery = 120; // letters
@@ -19,7 +22,7 @@ const shortList = 24; // names that Fuse may rank
 
 const wordsOf = (normal: string) => normal.split(/[^a-z0-9]+/).filter(Boolean);
 
-function index(names: readonly { normal: string; name: string }[]) {
+function index(names: readonly Name[]) {
   const words: string[] = [];
   const idOf = new Map<string, number>();
   const namesWith: number[][] = [];

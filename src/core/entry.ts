@@ -92,6 +92,8 @@ export type Pattern = {
   match: string;
   /** Patterns are tried in file order; a name that also matches `not` is left to later ones. */
   not?: string;
+  /** Stretches of which every name it takes has at least one: spares building the expression for other names. */
+  needs?: string[];
   protein?: Protein;
   moisture?: MoistureRole[];
   roles?: Role[];

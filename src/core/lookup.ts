@@ -45,32 +45,31 @@ export function createLookup(
   limits: Limits,
 ): Lookup {
   const filed = new Map<string, Filed>();
-  const names: { normal: string; name: string }[] = [];
   // INCI names are filed before any alias: a name that is both is the INCI name.
-  for (const entry of entries) {
-    const normal = normalName(entry.name);
-    names.push({ normal, name: entry.name });
-    filed.set(keyOf(normal), { entry, how: 'exact' });
-  }
+  for (const entry of entries) filed.set(keyOf(normalName(entry.name)), { entry, how: 'exact' });
   for (const entry of entries)
     for (const alias of entry.aliases ?? []) {
-      const normal = normalName(alias);
-      const key = keyOf(normal);
-      if (filed.has(key)) continue;
-      names.push({ normal, name: entry.name });
-      filed.set(key, { entry, how: 'alias' });
+      const key = keyOf(normalName(alias));
+      if (!filed.has(key)) filed.set(key, { entry, how: 'alias' });
     }
   const rules = patterns.map((pattern) => ({
     pattern,
-    match: new RegExp(pattern.match, 'u'),
-    not: pattern.not ? new RegExp(pattern.not, 'u') : undefined,
+    needs: pattern.needs,
+    built: undefined as Built | undefined,
   }));
+  const takes = (rule: (typeof rules)[number], normal: string) => {
+    if (rule.needs && !rule.needs.some((stretch) => normal.includes(stretch))) return false;
+    rule.built ??= built(rule.pattern);
+    return rule.built.match.test(normal) && !rule.built.not?.test(normal);
+  };
   const ruleOf = (normal: string) =>
-    normal.length <= longestPattern
-      ? rules.find(({ match, not }) => match.test(normal) && !not?.test(normal))?.pattern
-      : undefined;
+    normal.length <= longestPattern ? rules.find((rule) => takes(rule, normal))?.pattern : undefined;
   const caps = new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit]));
-  const close = createClose(names);
+  const close = createClose(() =>
+    entries.flatMap(({ name, aliases = [] }) =>
+      [name, ...aliases].map((printed) => ({ normal: normalName(printed), name })),
+    ),
+  );
   const met = new Map<string, Met>();
 
   const meet = (raw: string): Met => {
@@ -125,8 +124,15 @@ export function createLookup(
   };
 }
 
+type Built = { match: RegExp; not: RegExp | undefined };
+
+const built = ({ match, not }: Pattern): Built => ({
+  match: new RegExp(match, 'u'),
+  not: not === undefined ? undefined : new RegExp(not, 'u'),
+});
+
 type Filed = { entry: Entry; how: 'exact' | 'alias' };
 type Met = { found: Found; fact: Entry | Pattern | undefined };
 
 const mostRemembered = 5000; // answers kept by one lookup
-const longestPattern = 160; // letters: no pattern is tried on longer text
+const longestPattern = 300; // letters: no pattern is tried on longer text

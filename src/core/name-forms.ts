@@ -47,12 +47,14 @@ function withoutBrackets(name: string, inside: string[]): string {
   let outside = '';
   let held = '';
   let depth = 0;
+  let glued = false; // "poly(…)": the bracket belongs to the word before it
   for (const letter of name) {
     if ('([{'.includes(letter)) {
+      if (depth === 0) glued = /\p{L}$/u.test(outside);
       if (depth++ > 0) held += ' ';
     } else if (')]}'.includes(letter)) {
       if (depth > 0 && --depth === 0) {
-        inside.push(held);
+        if (!glued) inside.push(held);
         held = '';
         outside += ' ';
       }

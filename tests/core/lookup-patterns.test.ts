@@ -2,14 +2,16 @@ import { expect, it } from 'vitest';
 import { patterns } from '../../dictionary/index.ts';
 import { normalName } from '../../src/core/normal-form.ts';
 
-const rules = patterns.map(({ id, match, not, examples, counterexamples }) => {
+const rules = patterns.map(({ id, match, not, needs, examples, counterexamples }) => {
   const [yes, no] = [new RegExp(match, 'u'), not ? new RegExp(not, 'u') : undefined];
-  return { id, examples, counterexamples, takes: (name: string) => yes.test(name) && !no?.test(name) };
+  const has = (name: string) => !needs || needs.some((stretch) => name.includes(stretch));
+  return { id, examples, counterexamples, has, takes: (name: string) => yes.test(name) && !no?.test(name) };
 });
 
 it.each(rules)('pattern $id takes its examples and leaves its counterexamples', (rule) => {
   const names = (list: string[]) => list.map(normalName);
   expect(names(rule.examples).filter((name) => !rule.takes(name))).toEqual([]);
+  expect(names(rule.examples).filter((name) => !rule.has(name))).toEqual([]);
   expect(names(rule.counterexamples).filter((name) => rule.takes(name))).toEqual([]);
 });
 
