@@ -23,6 +23,8 @@ export type AllowanceReading = {
   numbers?: AllowanceLevel;
   /** What the answers alone come to, whatever was set by hand. */
   byReasons?: Allowance;
+  /** Where thickness or porosity is not told: the least and the most it can come to. */
+  between?: { least: Allowance; most: Allowance };
   byHand: boolean;
   reasons: AllowanceReason[];
   /** What was not told, or too old to count. */
@@ -72,17 +74,32 @@ export function allowanceOf(
   const isDamage = ({ id }: AllowanceReason) => id.startsWith('damage-');
   // Halves round up: damage that is told is never without effect.
   const raised = Math.min(practice.damageAtMost, Math.floor(steps(isDamage) + 0.5));
-  const at = middle + steps((reason) => !isDamage(reason)) + raised;
-  const byReasons =
-    thickness && porosity ? allowances[Math.max(0, Math.min(allowances.length - 1, at))]! : undefined;
+  const others = steps((reason) => !isDamage(reason)) + raised;
+  const levelAt = (at: number) => allowances[Math.max(0, Math.min(allowances.length - 1, at))]!;
+  const byReasons = thickness && porosity ? levelAt(middle + others) : undefined;
   const level = head.allowanceByHand ?? byReasons;
   return {
     ...(level && { level, numbers: practice.levels[level] }),
-    ...(byReasons && { byReasons }),
+    ...(byReasons
+      ? { byReasons }
+      : { between: rangeOf(head, practice, (base) => levelAt(allowances.indexOf(base) + others)) }),
     byHand: head.allowanceByHand !== undefined,
     reasons,
     unknown,
   };
+}
+
+/** Least and most over every answer that is not told. */
+function rangeOf(
+  { thickness, porosity, setAside }: Head,
+  { base }: AllowancePractice,
+  level: (base: Allowance) => Allowance,
+) {
+  const rows = thickness ? [base[thickness]] : Object.values(base);
+  const bases = rows.flatMap((row) => (porosity ? [row[porosity]] : Object.values(row)));
+  const levels = (setAside.includes('hair') ? (['some'] as const) : bases).map(level);
+  const ranks = levels.map((each) => allowances.indexOf(each));
+  return { least: allowances[Math.min(...ranks)]!, most: allowances[Math.max(...ranks)]! };
 }
 
 // Length or age not told counts as the least of it: an answer left out never raises the allowance.

@@ -30,7 +30,8 @@ export const plainLabel = (text: string) =>
 
 type Named = Pick<Product, 'name' | 'labels' | 'sources'> & { maker?: string };
 
-const bareName = ({ name, maker }: { name: string; maker?: string }) => {
+/** What a product is called without its maker and size: only products of one such name can be the same. */
+export const bareName = ({ name, maker }: { name: string; maker?: string }) => {
   const plain = plainName(name);
   const by = maker ? plainName(maker) : '';
   return by && plain.startsWith(`${by} `) ? plain.slice(by.length + 1) : plain;

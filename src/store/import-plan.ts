@@ -1,5 +1,5 @@
 import type { Product } from '../core/product.ts';
-import { isSameProduct, mergeProducts } from '../core/same-product.ts';
+import { bareName, isSameProduct, mergeProducts } from '../core/same-product.ts';
 import type { Everything } from './everything.ts';
 import { type Change, type Remembered, type Thing, type ThingOf, things } from './remembered.ts';
 
@@ -115,12 +115,14 @@ function record(
 /** The file's products under the ids they have here, merged with what is known of them; references follow. */
 function merged(file: Everything, there: There) {
   const here = new Map<string, string>();
+  const byId = new Map(there.products.map((product) => [product.id, product]));
+  const byName = Map.groupBy(there.products, bareName);
   const products = file.products.map((product): Product => {
     const same =
-      there.products.find(({ id }) => id === product.id) ??
-      there.products.find((kept) =>
-        isSameProduct(kept, { facts: product, text: product.labels[0]?.text ?? '' }),
-      );
+      byId.get(product.id) ??
+      byName
+        .get(bareName(product))
+        ?.find((kept) => isSameProduct(kept, { facts: product, text: product.labels[0]?.text ?? '' }));
     if (!same) return product;
     here.set(product.id, same.id);
     return { ...mergeProducts(product, same), id: same.id };

@@ -8,6 +8,8 @@ import type { Settings, Site, Thing } from './remembered.ts';
 // Browsers alter lone surrogates when storing: made whole before, so that what is read is what was written.
 const text = z.string().check(z.overwrite((value) => value.replace(/\p{Surrogate}/gu, '�')));
 const id = text.check(z.minLength(1), z.maxLength(2000));
+/** More than any label holds: a page that calls 2 MB a list does not fill the store. */
+const label = text.check(z.maxLength(100_000));
 const day = z.iso.date();
 const moment = z.union([z.iso.datetime({ offset: true }), z.iso.date()]);
 const mm = z.number().check(z.positive(), z.lte(3000));
@@ -91,7 +93,7 @@ const product = z.object({
   use: z.exactOptional(use),
   size: z.exactOptional(amount),
   sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
-  labels: z.array(z.object({ text, seen: moment, url: z.exactOptional(text) })),
+  labels: z.array(z.object({ text: label, seen: moment, url: z.exactOptional(text) })),
   sources: z.array(
     z.object({
       url: text,
@@ -143,7 +145,7 @@ const logEntry = z.object({
   done: z.object({
     name: text,
     steps: z.array(
-      z.object({ ...stepShape, productName: z.exactOptional(text), label: z.exactOptional(text) }),
+      z.object({ ...stepShape, productName: z.exactOptional(text), label: z.exactOptional(label) }),
     ),
   }),
   weather: z.exactOptional(

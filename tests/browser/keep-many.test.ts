@@ -1,4 +1,4 @@
-// 500 products in the built panel: scrolling and searching without a task above 50 ms. The figure is printed.
+// 500 products in the built panel: scrolling and searching without a task above 50 ms of processor time. The figures are printed.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Change } from '../../src/store/remembered.ts';
@@ -33,27 +33,36 @@ const many: Change[] = Array.from({ length: 500 }, (_, i) => {
   };
 });
 
-/** Longest tasks while something is done, in ms; 0 where none was above 50. */
-async function longTasks(page: Page, job: () => Promise<void>): Promise<number> {
-  await page.evaluate(() => {
-    const tasks: number[] = [];
-    (globalThis as { watching?: PerformanceObserver }).watching?.disconnect();
-    const watching = new PerformanceObserver((list) =>
-      tasks.push(...list.getEntries().map(({ duration }) => duration)),
-    );
-    watching.observe({ type: 'longtask' });
-    Object.assign(globalThis, { tasks, watching });
+type Traced = { name: string; ph: string; pid: number; tid: number; tdur?: number; args?: { name?: string } };
+
+/**
+ * The longest task of any page's main thread while something is done, in milliseconds of processor time: what
+ * other programs on a shared machine take is not counted.
+ */
+async function longestTask(page: Page, job: () => Promise<void>): Promise<number> {
+  const session = await shop.context.browser()!.newBrowserCDPSession();
+  const events: Traced[] = [];
+  session.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as Traced[])));
+  await session.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: ['toplevel', '__metadata'] },
   });
   await job();
   await page.waitForTimeout(300);
-  return page.evaluate(() => Math.max(0, ...(globalThis as unknown as { tasks: number[] }).tasks));
-}
-
-/** The best of a few tries: on a shared machine any task may be stopped by somebody else's. */
-async function best(job: () => Promise<void>): Promise<number> {
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < 4 && least > 0; i++) least = Math.min(least, await longTasks(panel, job));
-  return least;
+  const complete = new Promise((done) => session.once('Tracing.tracingComplete', done));
+  await session.send('Tracing.end');
+  await complete;
+  await session.detach();
+  const mains = new Set(
+    events
+      .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
+      .map(({ pid, tid }) => `${pid}:${tid}`),
+  );
+  const tasks = events.filter(
+    ({ name, pid, tid }) => name === 'ThreadControllerImpl::RunTask' && mains.has(`${pid}:${tid}`),
+  );
+  expect(tasks.length).toBeGreaterThan(20);
+  return Math.round(Math.max(...tasks.map(({ tdur = 0 }) => tdur)) / 100) / 10;
 }
 
 it('500 products scroll and search without a task above 50 ms', async () => {
@@ -64,7 +73,7 @@ it('500 products scroll and search without a task above 50 ms', async () => {
     (count) => count > 0,
   );
   await panel.waitForTimeout(1500);
-  const scrolling = await best(async () => {
+  const scrolling = await longestTask(panel, async () => {
     await panel.evaluate(() => scrollTo(0, 0));
     for (let i = 0; i < 40; i++) {
       await panel.mouse.wheel(0, 1500);
@@ -75,13 +84,13 @@ it('500 products scroll and search without a task above 50 ms', async () => {
   await screens(panel, 'keep-many');
   await panel.evaluate(() => scrollTo(0, 0));
   const search = panel.locator('input[type=search]');
-  const searching = await best(async () => {
+  const searching = await longestTask(panel, async () => {
     await search.fill('');
     await search.pressSequentially('isinglass 21', { delay: 60 });
   });
   expect(await panel.locator('.product-name').first().textContent()).toContain('Isinglass');
   console.log(
-    `500 products: longest task scrolling ${scrolling} ms, searching ${searching} ms (0: none above 50)`,
+    `500 products: longest task scrolling ${scrolling} ms, searching ${searching} ms of processor time`,
   );
   expect(scrolling).toBeLessThanOrEqual(50);
   expect(searching).toBeLessThanOrEqual(50);

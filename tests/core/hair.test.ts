@@ -199,6 +199,27 @@ describe('reasons', () => {
     expect(read({}).level).toBeUndefined();
   });
 
+  it('without thickness or porosity tells the least and the most it can be, and every answer lies between', () => {
+    expect(read({ thickness: 'coarse' }).between).toEqual({ least: 'rarely', most: 'some' });
+    expect(read({ porosity: 'high' }).between).toEqual({ least: 'some', most: 'often' });
+    expect(read({}).between).toEqual({ least: 'rarely', most: 'often' });
+    expect(read(medium).between).toBeUndefined();
+    fc.assert(
+      fc.property(anyHead, fc.boolean(), fc.boolean(), ({ kinds: some, length, age, ...rest }, t, p) => {
+        const whole = { ...rest, damage: damage(some, length, age) };
+        const { thickness: _t, porosity: _p, ...bare } = whole;
+        const between = read({
+          ...bare,
+          ...(t && { thickness: rest.thickness }),
+          ...(p && !t && { porosity: rest.porosity }),
+        }).between!;
+        const level = rank(read(whole).level);
+        expect(level).toBeGreaterThanOrEqual(rank(between.least));
+        expect(level).toBeLessThanOrEqual(rank(between.most));
+      }),
+    );
+  });
+
   it('an old test is shown, not counted', () => {
     const stretch = [{ id: 's', date: '2025-01-01', rest: 100, stretched: 110, broke: true }];
     expect(read({ ...medium, stretch })).toMatchObject({ level: 'some' });

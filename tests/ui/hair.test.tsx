@@ -60,6 +60,25 @@ describe('a first profile', () => {
   });
 });
 
+describe('what is not known', () => {
+  it('"not sure" leads on and leaves it open; the range is told', async () => {
+    const { remembered } = await open();
+    await press('.question button', 'Coarse');
+    await press('.question button', 'Not sure');
+    await press('.question button', 'None of these');
+    expect(remembered().heads[0]).not.toHaveProperty('porosity');
+    expect(text()).toContain('Somewhere from “rarely” to “now and then”');
+    expect(document.querySelector('.question')).toBeNull();
+  });
+
+  it('takes an answer back', async () => {
+    const { remembered } = await open([put()]);
+    await press('.answered button[aria-label="Change Porosity"]', 'Change');
+    await press('.question button', 'Not sure');
+    expect(remembered().heads[0]).not.toHaveProperty('porosity');
+  });
+});
+
 describe('overruling', () => {
   it('a reason is set aside and counted again', async () => {
     const { remembered } = await open([
@@ -145,6 +164,30 @@ describe('the avoid list', () => {
     expect(said.at(-1)).toContain('off the list');
     await act(async () => void (await world().undo()));
     expect(remembered().heads[0]!.avoid).toHaveLength(2);
+  });
+});
+
+describe('names to avoid', () => {
+  it('are kept under the name labels are read as', async () => {
+    const { remembered } = await open([put(madeHead({ avoid: [] }))]);
+    await type('Name on the label', 'Fragrance');
+    expect(text()).toContain('Read on labels as Parfum');
+    await press('button', /^Add$/);
+    expect(remembered().heads[0]!.avoid).toMatchObject([{ name: 'Parfum' }]);
+  });
+
+  it('unknown ones are said to be, with close spellings that are offered, never used', async () => {
+    const kept = await keptWorld({ close: async () => [['Isopropyl Alcohol']] }, [
+      put(madeHead({ avoid: [] })),
+    ]);
+    await act(() => kept.onDraw((world) => render(<HairPlace world={world} />, document.body)));
+    await type('Name on the label', 'Isopropyl Alchol');
+    expect(text()).toContain('looked for exactly as you write it');
+    await act(() => new Promise((done) => setTimeout(done, 300)));
+    await press('button', /^Isopropyl Alcohol$/);
+    expect(text()).not.toContain('looked for exactly');
+    await press('button', /^Add$/);
+    expect(kept.remembered().heads[0]!.avoid).toMatchObject([{ name: 'Isopropyl Alcohol' }]);
   });
 });
 

@@ -232,6 +232,28 @@ describe('searching', () => {
   });
 });
 
+it('stands newest first, by name, or by price for the same amount', async () => {
+  const make = (id: string, name: string, price: number | undefined, day: number) =>
+    put(
+      madeProduct({
+        id,
+        name,
+        size: 100,
+        sources: price === undefined ? [] : [{ url: id, price, currency: 'EUR', seen: '2026-01-01' }],
+        added: `2026-01-0${day}T00:00:00.000Z`,
+      }),
+    );
+  await open([make('a', 'Birch 2', 9, 1), make('b', 'Birch 10', undefined, 2), make('c', 'Alder', 3, 3)]);
+  const names = () => [...document.querySelectorAll('.product-name')].map((name) => name.textContent);
+  expect(names()).toEqual(['Alder', 'Birch 10', 'Birch 2']);
+  await choose('In order of', 'name');
+  expect(names()).toEqual(['Alder', 'Birch 2', 'Birch 10']);
+  await choose('In order of', 'price');
+  expect(names()).toEqual(['Alder', 'Birch 2', 'Birch 10']);
+  await type(/^Search/, 'birch');
+  expect(names()).toHaveLength(2);
+});
+
 describe('prices', () => {
   it.each([
     [{ price: 14, currency: 'EUR' }, { size: 200 }, '€14.00 · €7.00 for 100 ml'],

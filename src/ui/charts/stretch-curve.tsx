@@ -15,8 +15,14 @@ const xOf = (percent: number) => left + ((right - left) * Math.min(most, percent
  * The curve of wet hair from rest to break, with this strand on it. Edges of the regions are the published
  * ones (dictionary/allowance.json says from where); the height is a sketch, and says so.
  */
-export function StretchCurve(props: { t: Translate; practice: StretchPractice; reading?: StretchReading }) {
-  const { t, practice, reading } = props;
+export function StretchCurve(props: {
+  t: Translate;
+  practice: StretchPractice;
+  reading?: StretchReading;
+  /** Extensions of earlier tests, percent: drawn small. */
+  earlier?: readonly number[];
+}) {
+  const { t, practice, reading, earlier = [] } = props;
   const { preYieldTo: pre, yieldTo, wetBreak } = practice.curve;
   const id = useId();
   const heightAt = curve(pre, (yieldTo.min + yieldTo.max) / 2, wetBreak.max);
@@ -38,6 +44,7 @@ export function StretchCurve(props: { t: Translate; practice: StretchPractice; r
       breakMax: wetBreak.max,
     }),
     ...(extension === undefined ? [] : [t('hair.stretch.curve.point', { percent: Math.round(extension) })]),
+    ...(earlier.length === 0 ? [] : [t('hair.stretch.curve.earlier', { n: earlier.length })]),
     ...(remaining === undefined ? [] : [t('hair.stretch.curve.back', { percent: Math.round(remaining) })]),
   ];
   return (
@@ -75,6 +82,9 @@ export function StretchCurve(props: { t: Translate; practice: StretchPractice; r
         {t('hair.stretch.curve.y')}
       </text>
       <path d={line} class="line" />
+      {earlier.map((percent, i) => (
+        <circle key={i} cx={xOf(percent)} cy={heightAt(percent)} r="2.5" class="earlier-test" />
+      ))}
       {extension !== undefined && (
         <g class="you">
           {remaining !== undefined && (

@@ -19,7 +19,7 @@ type Props = {
 
 /** How much protein this head welcomes, why line by line, and a way to overrule each line or the whole. */
 export function AllowanceCard({ t, head, allowance, practice, onChange }: Props) {
-  const { level, numbers, reasons, unknown, byReasons, byHand } = allowance;
+  const { level, numbers, reasons, unknown, byReasons, between, byHand } = allowance;
   const word = (of: NonNullable<typeof level>) => t(`hair.allowance.level.${of}`);
   const setByHand = (chosen: typeof level) => {
     const { allowanceByHand: _, ...rest } = head;
@@ -56,6 +56,13 @@ export function AllowanceCard({ t, head, allowance, practice, onChange }: Props)
             <li>{t('hair.allowance.treatments', { n: numbers.daysBetweenTreatments })}</li>
           </ul>
         </>
+      )}
+      {!level && between && (
+        <p>
+          {between.least === between.most
+            ? t('hair.allowance.all-ways', { level: word(between.least) })
+            : t('hair.allowance.between', { least: word(between.least), most: word(between.most) })}
+        </p>
       )}
       {byHand && (
         <Note t={t}>

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Allergen } from '../../core/entry.ts';
 import type { Avoid, AvoidableRole, Head } from '../../core/head.ts';
 import { Button } from '../parts/button.tsx';
@@ -50,9 +50,13 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
   const [reacted, setReacted] = useState(false);
   const [error, setError] = useState<string | undefined>();
 
+  const typed = name.trim();
+  const found = typed.length > 2 ? world.reading(typed)?.mentions[0]?.found : undefined;
+  // Labels print one substance under several names: it is avoided under the one they are all read as.
+  const readAs = found && found.how !== 'none' && found.how !== 'pattern' ? found.name : undefined;
   const add = async (event: Event) => {
     event.preventDefault();
-    const written = name.trim();
+    const written = readAs ?? typed;
     if (!written && !family) return setError(t('hair.avoid.empty'));
     const avoid: Avoid = {
       id: world.newId(),
@@ -112,6 +116,10 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
             setError(undefined);
           }}
         />
+        {readAs && readAs.toLowerCase() !== typed.toLowerCase() && (
+          <p class="hint">{t('hair.avoid.known-as', { name: readAs })}</p>
+        )}
+        {found?.how === 'none' && <Unknown key={typed} world={world} name={typed} onChoose={setName} />}
         <Select
           label={t('hair.avoid.family')}
           empty={t('hair.avoid.family.none')}
@@ -128,5 +136,37 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
         </div>
       </form>
     </Card>
+  );
+}
+
+/** A name no label is known to print: said, and close spellings offered. A slip here would hide a warning. */
+function Unknown(props: { world: World; name: string; onChoose: (name: string) => void }) {
+  const { t } = props.world;
+  const [close, setClose] = useState<string[]>([]);
+  useEffect(() => {
+    let here = true;
+    const timer = setTimeout(
+      () => void props.world.close([props.name]).then(([names = []]) => here && setClose(names)),
+      250,
+    );
+    return () => {
+      here = false;
+      clearTimeout(timer);
+    };
+  }, [props.name]);
+  return (
+    <div class="stack" aria-live="polite">
+      <p class="hint">{t('hair.avoid.unknown')}</p>
+      {close.length > 0 && (
+        <div class="actions">
+          <span class="hint">{t('hair.avoid.close')}</span>
+          {close.map((name) => (
+            <Button key={name} look="quiet" onClick={() => props.onChoose(name)}>
+              {name}
+            </Button>
+          ))}
+        </div>
+      )}
+    </div>
   );
 }

@@ -10,6 +10,7 @@ import { DamageDrawing, LengthDrawing, PorosityDrawing, ThicknessDrawing } from 
 
 type Answered = (head: Head) => void;
 type Question = { head: Head; t: Translate; onAnswer: Answered };
+type Tapped = Question & { onNotSure: (head: Head) => void };
 
 const thicknesses: Thickness[] = ['fine', 'medium', 'coarse'];
 const porosities: Porosity[] = ['low', 'medium', 'high'];
@@ -28,6 +29,9 @@ function Taps<T extends string>(props: {
   options: readonly Option<T>[];
   value: T | undefined;
   onTap: (value: T) => void;
+  /** Leaves it unanswered and leads on. */
+  notSure: string;
+  onNotSure: () => void;
 }) {
   return (
     <fieldset class="choice list">
@@ -51,11 +55,17 @@ function Taps<T extends string>(props: {
           </button>
         ))}
       </div>
+      <div class="actions">
+        <Button look="quiet" onClick={props.onNotSure}>
+          {props.notSure}
+        </Button>
+      </div>
     </fieldset>
   );
 }
 
-function ThicknessQuestion({ head, t, onAnswer }: Question) {
+function ThicknessQuestion({ head, t, onAnswer, onNotSure }: Tapped) {
+  const { thickness: _, ...rest } = head;
   return (
     <>
       <Taps
@@ -64,6 +74,8 @@ function ThicknessQuestion({ head, t, onAnswer }: Question) {
         hint={t('hair.thickness.test')}
         value={head.thickness}
         onTap={(thickness) => onAnswer({ ...head, thickness })}
+        notSure={t('hair.not-sure')}
+        onNotSure={() => onNotSure(rest)}
         options={thicknesses.map((value) => ({
           value,
           label: t(`hair.thickness.${value}`),
@@ -76,7 +88,8 @@ function ThicknessQuestion({ head, t, onAnswer }: Question) {
   );
 }
 
-function PorosityQuestion({ head, t, onAnswer }: Question) {
+function PorosityQuestion({ head, t, onAnswer, onNotSure }: Tapped) {
+  const { porosity: _, ...rest } = head;
   return (
     <>
       <Taps
@@ -85,6 +98,8 @@ function PorosityQuestion({ head, t, onAnswer }: Question) {
         hint={t('hair.porosity.test')}
         value={head.porosity}
         onTap={(porosity) => onAnswer({ ...head, porosity })}
+        notSure={t('hair.not-sure')}
+        onNotSure={() => onNotSure(rest)}
         options={porosities.map((value) => ({
           value,
           label: t(`hair.porosity.${value}`),
@@ -179,7 +194,8 @@ function answered(head: Head, name: Name, t: Translate): string | undefined {
 export function Questions({ head, t, onAnswer }: Question) {
   const [asked, setAsked] = useState<Name | undefined>();
   const told = (name: Name) => answered(head, name, t);
-  const open = asked ?? names.find((name) => told(name) === undefined);
+  const [skipped, setSkipped] = useState<Name[]>([]);
+  const open = asked ?? names.find((name) => told(name) === undefined && !skipped.includes(name));
   const next = () => setAsked(undefined);
   const list = useRef<HTMLOListElement>(null);
   const before = useRef(open);
@@ -203,8 +219,13 @@ export function Questions({ head, t, onAnswer }: Question) {
         else next();
       },
     };
-    if (name === 'thickness') return <ThicknessQuestion {...props} />;
-    if (name === 'porosity') return <PorosityQuestion {...props} />;
+    const onNotSure = (changed: Head) => {
+      if (told(name) !== undefined) onAnswer(changed);
+      setSkipped([...skipped, name]);
+      next();
+    };
+    if (name === 'thickness') return <ThicknessQuestion {...props} onNotSure={onNotSure} />;
+    if (name === 'porosity') return <PorosityQuestion {...props} onNotSure={onNotSure} />;
     return <DamageQuestion {...props} onDone={next} />;
   };
   return (

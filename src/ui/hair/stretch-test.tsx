@@ -53,7 +53,14 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
       )}
       {(reading || draft) && (
         <figure class="stack">
-          <StretchCurve t={t} practice={practice} {...(reading && { reading })} />
+          <StretchCurve
+            t={t}
+            practice={practice}
+            {...(reading && { reading })}
+            earlier={head.stretch
+              .filter((test) => draft || test !== newest)
+              .flatMap((test) => readStretch(test, practice).extension ?? [])}
+          />
           <figcaption class="hint">{t('hair.stretch.curve.source')}</figcaption>
         </figure>
       )}

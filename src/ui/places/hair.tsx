@@ -8,6 +8,7 @@ import { AllowanceCard } from '../hair/allowance-card.tsx';
 import { AvoidList } from '../hair/avoid-list.tsx';
 import { keepHead, newHead } from '../hair/head-changes.ts';
 import { HeadPicker } from '../hair/head-picker.tsx';
+import { MatrixWords } from '../hair/matrix-words.tsx';
 import { MoreAbout } from '../hair/more-about.tsx';
 import { Questions } from '../hair/questions.tsx';
 import { StretchTestCard } from '../hair/stretch-test.tsx';
@@ -15,6 +16,7 @@ import { headInUse } from '../heads.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 
 /** A head of hair: three questions, what they come to and why, the picture of it, and the rest when wanted. */
@@ -89,6 +91,9 @@ function MatrixCard(props: { world: World; head: Head; allowance: ReturnType<typ
           {t('hair.matrix.caption')} {t('hair.matrix.steps')}
         </figcaption>
       </figure>
+      <Disclosure summary={t('hair.matrix.table')}>
+        <MatrixWords t={t} practice={world.practice.allowance} head={head} />
+      </Disclosure>
     </Card>
   );
 }

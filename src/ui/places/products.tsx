@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { type ProductKind, productKinds } from '../../core/product.ts';
+import { type Product, type ProductKind, productKinds } from '../../core/product.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
@@ -8,6 +8,7 @@ import { TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import { WindowList } from '../parts/window-list.tsx';
 import { AddProduct } from '../products/add-product.tsx';
+import { per100 } from '../products/price.ts';
 import { ProductDetail } from '../products/product-detail.tsx';
 import { ProductRow } from '../products/product-row.tsx';
 import '../products/products.css';
@@ -15,6 +16,19 @@ import { createSearch } from '../products/search.ts';
 import type { World } from '../world.ts';
 
 type Show = 'all' | 'owned' | 'considered';
+type Sort = 'newest' | 'name' | 'price';
+
+const sorts: Sort[] = ['newest', 'name', 'price'];
+
+function sorted(products: readonly Product[], sort: Sort, lang: string): Product[] {
+  if (sort === 'name') {
+    const { compare } = new Intl.Collator(lang, { numeric: true });
+    return products.toSorted((a, b) => compare(a.name, b.name));
+  }
+  if (sort === 'newest') return products.toReversed(); // they are remembered as they were added
+  const price = new Map(products.map((product) => [product, per100(product)]));
+  return products.toSorted((a, b) => price.get(a)! - price.get(b)! || 0);
+}
 
 /** Products on hand and considered: search, add, and one of them opened. `detail` is the id of one to open. */
 export function ProductsPlace({ world }: { world: World }) {
@@ -28,6 +42,7 @@ export function ProductsPlace({ world }: { world: World }) {
   const [query, setQuery] = useState('');
   const [show, setShow] = useState<Show>('all');
   const [kind, setKind] = useState<ProductKind | undefined>();
+  const [sort, setSort] = useState<Sort>('newest');
   const search = useMemo(() => createSearch(products, t), [products, t]);
   const open = products.find(({ id }) => id === opened);
   const owned = products.filter((product) => product.owned).length;
@@ -66,9 +81,11 @@ export function ProductsPlace({ world }: { world: World }) {
         <RemovedLately world={world} thing="products" />
       </>
     );
-  const found = search(query).filter(
+  const matching = search(query).filter(
     (product) => (show === 'all' || product.owned === (show === 'owned')) && (!kind || product.kind === kind),
   );
+  // What is searched for comes best match first.
+  const found = query.trim() ? matching : sorted(matching, sort, t.lang);
   return (
     <>
       <h2>{t('shell.place.products')}</h2>
@@ -102,12 +119,23 @@ export function ProductsPlace({ world }: { world: World }) {
           onChange={setKind}
           options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
         />
+        {!query.trim() && (
+          <Select
+            label={t('products.sort')}
+            value={sort}
+            onChange={(chosen) => setSort(chosen ?? 'newest')}
+            options={sorts.map((value) => ({
+              value,
+              label: t(`products.sort.${value}`),
+            }))}
+          />
+        )}
       </search>
       <p class="hint" role="status">
         {found.length === 0 ? t('products.none-found') : t('products.found', { n: found.length })}
       </p>
       <WindowList
-        key={`${query}|${show}|${kind}`}
+        key={`${query}|${show}|${kind}|${sort}`}
         items={found}
         keyOf={({ id }) => id}
         label={t('products.list')}

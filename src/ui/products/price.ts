@@ -42,6 +42,18 @@ export function bestSource(product: Product): ProductSource | undefined {
   return priced.filter(({ currency }) => currency === first?.currency).toSorted((a, b) => per(a) - per(b))[0];
 }
 
+/** Price for 100 ml or g of the best source; infinite where it is not known, so that those come last. */
+export function per100(product: Product): number {
+  const source = bestSource(product);
+  const size = source?.size ?? product.size;
+  return (
+    pricePer100({
+      ...(source?.price !== undefined && { price: source.price }),
+      ...(size !== undefined && { size }),
+    }) ?? Number.POSITIVE_INFINITY
+  );
+}
+
 /** "200 ml" in the reader's own digits. */
 export const sizeWords = (t: Translate, { size, sizeUnit }: Pick<Product, 'size' | 'sizeUnit'>) =>
   size === undefined ? undefined : `${new Intl.NumberFormat(t.lang).format(size)} ${sizeUnit ?? 'ml'}`;
