@@ -111,7 +111,7 @@ it('from the first profile to the same state after a wipe', async () => {
   expect(await says('Leave out')).toContain(`Leave out ${goodOf('isinglass-gel')!.name}`);
   await panel.getByLabel('Look among products I only consider, too').check();
   const linen = goodOf('linen-gel')!.name;
-  expect(await says(`Gel: ${linen} instead of`)).toContain(linen);
+  expect(await says(`gel: ${linen} instead of`)).toContain(`gel: ${linen} instead of`);
   await press('Do this');
   const settled = await says('Nothing stacks and nothing is missing.');
   expect(settled).toContain('Nothing stacks and nothing is missing.');
@@ -125,7 +125,7 @@ it('from the first profile to the same state after a wipe', async () => {
     (await remembered()).products.find(({ name }) => name === linen)?.id,
   );
   await panel.getByLabel('Look among products I only consider, too').check();
-  await says(`Gel: ${linen} instead of`);
+  await says(`gel: ${linen} instead of`);
   await press('Do this');
   await says('Nothing stacks and nothing is missing.');
 
@@ -224,6 +224,7 @@ it('a thousand wash days scroll without a task above 50 ms', async () => {
       })),
     );
   await look(shop, panel, 'log');
+  await panel.bringToFront();
   await panel.locator('.log-entry').first().waitFor();
   await panel.waitForTimeout(500);
   const longest = await panel.evaluate(async () => {
@@ -239,7 +240,7 @@ it('a thousand wash days scroll without a task above 50 ms', async () => {
     return { long, height: document.documentElement.scrollHeight };
   });
   expect(longest.height).toBeGreaterThan(50_000);
-  console.log('scrolling 1,000 log entries: long tasks (ms)', longest.long);
+  console.log('scrolling 1,000 log entries: long tasks (ms)', longest.long.join(' '));
   // Two cores shared with others: a single hiccup of the machine is no fault of the list.
   expect(longest.long.filter((duration) => duration > 50).length).toBeLessThanOrEqual(1);
 }, 60_000);
