@@ -103,7 +103,7 @@ export function startReader(world: ReaderWorld) {
     });
     if (lists.length === 0) return painter?.clear();
     painter ??= world.painter(world.act);
-    painter?.show(lists);
+    await painter?.show(lists);
     world.mark?.('painted');
     watching.mark(lists.flatMap((list) => list.letters.element ?? []));
   };

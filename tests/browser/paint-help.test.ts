@@ -40,7 +40,7 @@ it('selected letters are read as a list, whatever they are', async () => {
   });
   const { lines, strip } = await until(
     () => painted(page),
-    (now) => now.strip !== '',
+    (now) => /1 protein, small/.test(now.strip),
   );
   expect(strip).toMatch(/1 protein, small/);
   expect(lines.small).toEqual(['Hydrolyzed Silk']);

@@ -188,7 +188,7 @@ describe('glyphs', () => {
 describe('strip and card', () => {
   it('stands under its list where the page is blank there, and covers no letter', async () => {
     const page = await open('roomy');
-    await page.waitForTimeout(100);
+    await until(() => inStrip(page, (root) => root.querySelector('.strip.attached') !== null), Boolean);
     const { strip, list, folded } = await inStrip(page, (root) => {
       const box = (at: DOMRect) => ({ left: at.left, top: at.top, bottom: at.bottom });
       const strip = root.querySelector('.strip')!;
@@ -209,7 +209,7 @@ describe('strip and card', () => {
   it('by keyboard: the shortcut, the names in order, their cards, Escape', async () => {
     const page = await open('plain');
     await jump(page);
-    expect(await focused(page)).toMatch(/ingredient list/);
+    expect(await focused(page)).toMatch(/^Strandline: /);
     // Past the strip's own controls to the names: one stop for all of them.
     for (let i = 0; i < 12 && !/^Cetearyl/.test(await focused(page)); i++) await page.keyboard.press('Tab');
     expect(await focused(page)).toMatch(/^Cetearyl Alcohol: /);

@@ -4,15 +4,44 @@ export type Place = { left: number; top: number; width: number; height: number }
 
 const filled =
   'img,picture,video,canvas,svg,svg *,iframe,object,embed,input,button,select,textarea,meter,progress';
+const step = { x: 34, y: 16 }; // no line of text is lower, few words are narrower
+const slice = 3; // ms of looking before the page gets its turn
 
-/** Whether no letter, picture or control stands in a place, as far as a grid of points can tell. In view only. */
-export function isBlank(doc: Document, { left, top, width, height }: Place): boolean {
-  const { innerWidth, innerHeight } = doc.defaultView ?? { innerWidth: 0, innerHeight: 0 };
-  if (left < 0 || top < 0 || left + width > innerWidth || top + height > innerHeight) return false;
-  for (let y = top + 1; y < top + height + 8; y += 15)
-    for (let x = left + 1; x < left + width + 10; x += 21)
-      if (!isBlankAt(doc, Math.min(x, left + width - 1), Math.min(y, top + height - 1))) return false;
-  return true;
+/**
+ * Whether no letter, picture or control stands in a place, as far as a grid of points can tell; undefined when
+ * the look was called off. `aside` takes what is ours out of the way. Looks a few milliseconds at a time: asking what stands at a point is slow.
+ */
+export async function isBlank(
+  win: Window & typeof globalThis,
+  place: Place,
+  aside: (away: boolean) => void,
+  off: () => boolean,
+): Promise<boolean | undefined> {
+  const { left, top, width, height } = place;
+  if (left < 0 || top < 0 || left + width > win.innerWidth || top + height > win.innerHeight) return false;
+  const points: [number, number][] = [];
+  for (let y = top + 1; y < top + height + step.y; y += step.y)
+    for (let x = left + 1; x < left + width + step.x; x += step.x)
+      points.push([Math.min(x, left + width - 1), Math.min(y, top + height - 1)]);
+  let from = performance.now();
+  aside(true);
+  try {
+    // Every seventh point first: what is not blank mostly shows at once.
+    for (let start = 0; start < 7; start++)
+      for (let i = start; i < points.length; i += 7) {
+        if (performance.now() - from > slice) {
+          aside(false);
+          await new Promise((turn) => win.setTimeout(turn, 8));
+          if (off()) return undefined;
+          aside(true);
+          from = performance.now();
+        }
+        if (!isBlankAt(win.document, ...points[i]!)) return false;
+      }
+    return true;
+  } finally {
+    aside(false);
+  }
 }
 
 function isBlankAt(doc: Document, x: number, y: number): boolean {
@@ -23,8 +52,11 @@ function isBlankAt(doc: Document, x: number, y: number): boolean {
 }
 
 /** The page's own element on top at a point, ours set aside. */
-const topmost = (doc: Document, x: number, y: number): Element | undefined =>
-  doc.elementsFromPoint(x, y).find((each) => each.localName !== 'strandline-label');
+function topmost(doc: Document, x: number, y: number): Element | null | undefined {
+  const hit = doc.elementFromPoint(x, y);
+  if (hit?.localName !== 'strandline-label') return hit;
+  return doc.elementsFromPoint(x, y).find((each) => each.localName !== 'strandline-label');
+}
 
 /** Whether the page keeps something fixed (a sticky header) at a point. */
 export function isFixedAt(doc: Document, x: number, y: number): boolean {

@@ -9,6 +9,17 @@ type Size = { width: number; height: number };
 type Spot = { by: 'list'; dx: number; dy: number } | { by: 'corner'; corner: Corner } | { by: 'none' };
 type Corner = 'end' | 'start';
 
+/** How the reader left the strip: kept while the page stays, whatever is painted anew. */
+export type Docking = {
+  corner: Corner;
+  /** Folded (true) or opened (false) by hand. */
+  byHand?: boolean;
+  dragged?: { left: number; top: number };
+};
+
+const nowhere: Spot = { by: 'none' };
+type Candidate = { spot: Spot; place: Place };
+
 const edge = 12;
 const settleAfter = 180;
 
@@ -21,29 +32,28 @@ export function dock(
   win: Window & typeof globalThis,
   strip: HTMLElement,
   painted: PaintedList[],
+  docking: Docking,
   fill: (list: PaintedList, folded: boolean, asks: Asks) => void,
   signal: AbortSignal,
 ) {
   const doc = win.document;
   let current = painted[0];
-  let corner: Corner = 'end';
-  let byHand: boolean | undefined; // folded (true) or opened (false) by the reader
-  let dragged: { left: number; top: number } | undefined;
   let filled = '';
   let timer = 0;
+  let searches = 0;
   const sizes = new Map<number, Size>();
   const spots = new Map<PaintedList, Spot>();
 
   const asks: Asks = {
     fold() {
-      byHand = !strip.classList.contains('folded');
+      docking.byHand = !strip.classList.contains('folded');
       update();
       strip.querySelector<HTMLElement>('[aria-expanded]')?.focus();
     },
     move() {
-      dragged = undefined;
-      corner = corner === 'end' ? 'start' : 'end';
-      byHand = false;
+      delete docking.dragged;
+      docking.corner = docking.corner === 'end' ? 'start' : 'end';
+      docking.byHand = false;
       update();
     },
     next() {
@@ -54,14 +64,6 @@ export function dock(
       update();
       strip.focus({ preventScroll: true });
     },
-  };
-
-  /** Looks at the page as if the strip were not there. */
-  const unseen = <T>(look: () => T): T => {
-    strip.style.visibility = 'hidden';
-    const seen = look();
-    strip.style.visibility = '';
-    return seen;
   };
 
   const show = (folded: boolean) => {
@@ -80,28 +82,49 @@ export function dock(
     return size;
   };
 
-  /** Looks for a blank place, once for each shape of the page while the list is in view. */
-  const findSpot = (list: PaintedList): Spot => {
+  /** The page is looked at as if the strip were not there. */
+  const aside = (away: boolean) => {
+    strip.style.pointerEvents = away ? 'none' : '';
+  };
+
+  /** The place for a list's strip; looked for once for each shape of the page while the list is in view. */
+  const spotOf = (list: PaintedList): Spot => {
     const known = spots.get(list);
     if (known) return known;
     const at = list.element?.getBoundingClientRect();
-    if (!at || inView(win, list.element) === 0) return { by: 'none' };
-    const size = sizeOf(list);
-    const found = unseen(
-      (): Spot =>
-        (list.cropped ? undefined : byList(win, at, size)) ?? inCorner(win, size, corner) ?? { by: 'none' },
-    );
-    spots.set(list, found);
-    return found;
+    if (at && inView(win, list.element) > 0) {
+      const pending: Spot = { by: 'none' };
+      spots.set(list, pending);
+      void search(list, places(win, at, sizeOf(list), list.cropped, docking.corner), pending);
+    }
+    return nowhere;
+  };
+
+  const search = async (list: PaintedList, among: Candidate[], pending: Spot) => {
+    const turn = ++searches;
+    const off = () => signal.aborted || turn !== searches;
+    for (const { spot, place } of among)
+      if (await isBlank(win, place, aside, off)) {
+        spots.set(list, spot);
+        return update();
+      } else if (off()) {
+        // Called off by a scroll: the list will be looked at again.
+        if (spots.get(list) === pending) spots.delete(list);
+        return;
+      }
   };
 
   /** A corner that was blank may be so no more after scrolling: the strip folds, and stays folded. */
-  const settle = () => {
-    if (signal.aborted || !current) return;
-    const spot = spots.get(current);
-    const size = sizeOf(current);
-    if (spot?.by === 'corner' && !unseen(() => inCorner(win, size, spot.corner)))
-      spots.set(current, { by: 'none' });
+  const settle = async () => {
+    const list = current;
+    const spot = list && spots.get(list);
+    if (signal.aborted || !list) return;
+    if (spot?.by === 'corner') {
+      const turn = searches;
+      const off = () => signal.aborted || turn !== searches;
+      const stays = await isBlank(win, cornerPlace(win, sizeOf(list), spot.corner), aside, off);
+      if (stays === false) spots.set(list, nowhere);
+    }
     update();
   };
 
@@ -118,11 +141,11 @@ export function dock(
       return;
     }
     if (!strip.matches(':popover-open')) strip.showPopover();
-    let spot: Spot = dragged || byHand === true ? { by: 'none' } : findSpot(current);
-    if (spot.by === 'list' && !stands(spot)) spot = { by: 'none' };
-    const folded = byHand ?? (spot.by === 'none' && !dragged && !held);
+    let spot: Spot = docking.dragged || docking.byHand === true ? nowhere : spotOf(current);
+    if (spot.by === 'list' && !stands(spot)) spot = nowhere;
+    const folded = docking.byHand ?? (spot.by === 'none' && !docking.dragged && !held);
     show(folded);
-    place(folded ? { by: 'none' } : spot);
+    place(folded ? nowhere : spot);
   }
 
   /** A place by the list counts while it is in view and nothing fixed passes over it. */
@@ -143,11 +166,11 @@ export function dock(
     if (spot.by === 'list' && at) {
       style.left = `${at.left + spot.dx + win.scrollX}px`;
       style.top = `${at.top + spot.dy + win.scrollY}px`;
-    } else if (dragged) {
-      style.left = `${Math.max(0, Math.min(dragged.left, win.innerWidth - strip.offsetWidth))}px`;
-      style.top = `${Math.max(0, Math.min(dragged.top, win.innerHeight - strip.offsetHeight))}px`;
+    } else if (docking.dragged) {
+      style.left = `${Math.max(0, Math.min(docking.dragged.left, win.innerWidth - strip.offsetWidth))}px`;
+      style.top = `${Math.max(0, Math.min(docking.dragged.top, win.innerHeight - strip.offsetHeight))}px`;
     } else {
-      const where = spot.by === 'corner' ? spot.corner : corner;
+      const where = spot.by === 'corner' ? spot.corner : docking.corner;
       style.bottom = `${edge}px`;
       style[where === 'end' ? 'right' : 'left'] = `${edge}px`;
     }
@@ -163,11 +186,14 @@ export function dock(
       strip.addEventListener(type, hear, { signal: moving.signal });
     strip.setPointerCapture(event.pointerId);
     on('pointermove', (move) => {
-      if (Math.abs(move.clientX - event.clientX) + Math.abs(move.clientY - event.clientY) < 4 && !dragged)
+      if (
+        Math.abs(move.clientX - event.clientX) + Math.abs(move.clientY - event.clientY) < 4 &&
+        !docking.dragged
+      )
         return;
-      dragged = { left: move.clientX - dx, top: move.clientY - dy };
-      byHand ??= strip.classList.contains('folded');
-      place({ by: 'none' });
+      docking.dragged = { left: move.clientX - dx, top: move.clientY - dy };
+      docking.byHand ??= strip.classList.contains('folded');
+      place(nowhere);
     });
     on('pointerup', () => moving.abort());
     on('pointercancel', () => moving.abort());
@@ -180,12 +206,13 @@ export function dock(
         sizes.clear();
         spots.clear();
       }
+      searches++;
       update();
       win.clearTimeout(timer);
-      timer = win.setTimeout(settle, settleAfter);
+      timer = win.setTimeout(() => void settle(), settleAfter);
     },
     focus() {
-      byHand = false;
+      docking.byHand = false;
       update();
       strip.focus();
     },
@@ -199,28 +226,31 @@ function inView(win: Window, element: Element | undefined): number {
   return Math.max(0, Math.min(at.bottom, win.innerHeight) - Math.max(at.top, 0));
 }
 
-/** The first blank place under a list, after it or before it. */
-function byList(win: Window, at: DOMRect, { width, height }: Size): Spot | undefined {
+/** Where a strip may stand, best first: under its list, after it, before it, in a corner of the view. */
+function places(win: Window, at: DOMRect, size: Size, cropped: boolean, first: Corner): Candidate[] {
   const gap = 10;
-  const places: Place[] = [
-    {
-      left: Math.max(edge, Math.min(at.left, win.innerWidth - width - edge)),
-      top: at.bottom + gap,
-      width,
-      height,
-    },
-    { left: at.right + gap, top: at.top, width, height },
-    { left: at.left - gap - width, top: at.top, width, height },
-  ];
-  const blank = places.find((place) => isBlank(win.document, place));
-  return blank && { by: 'list', dx: blank.left - at.left, dy: blank.top - at.top };
+  const inside = Math.max(edge, Math.min(at.left, win.innerWidth - size.width - edge));
+  const beside = [
+    { left: inside, top: at.bottom + gap },
+    { left: at.right + gap, top: at.top },
+    { left: at.left - gap - size.width, top: at.top },
+  ].map(
+    ({ left, top }): Candidate => ({
+      spot: { by: 'list', dx: left - at.left, dy: top - at.top },
+      place: { left, top, ...size },
+    }),
+  );
+  const corners = ([first, first === 'end' ? 'start' : 'end'] as const).map(
+    (corner): Candidate => ({
+      spot: { by: 'corner', corner },
+      place: cornerPlace(win, size, corner),
+    }),
+  );
+  return [...(cropped ? [] : beside), ...corners];
 }
 
-function inCorner(win: Window, { width, height }: Size, first: Corner): Spot | undefined {
-  const top = win.innerHeight - edge - height;
-  const lefts = { end: win.innerWidth - edge - width, start: edge };
-  const blank = ([first, first === 'end' ? 'start' : 'end'] as const).find((corner) =>
-    isBlank(win.document, { left: lefts[corner], top, width, height }),
-  );
-  return blank && { by: 'corner', corner: blank };
-}
+const cornerPlace = (win: Window, size: Size, corner: Corner): Place => ({
+  left: corner === 'end' ? win.innerWidth - edge - size.width : edge,
+  top: win.innerHeight - edge - size.height,
+  ...size,
+});

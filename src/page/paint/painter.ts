@@ -1,19 +1,18 @@
 import type { PaintOrder, StripAction } from '../../ui/paint-order.ts';
 import type { Letters } from '../letters.ts';
-import { fillCard, placeCard } from './card.ts';
-import { dock } from './dock.ts';
+import { openCards } from './cards.ts';
+import { type Docking, dock } from './dock.ts';
 import { element } from './element.ts';
-import { follow } from './follow.ts';
-import { underline } from './highlights.ts';
+import { follow, type Moved } from './follow.ts';
 import { createHost } from './host.ts';
-import { type Name, type PaintedList, paintList } from './painted-list.ts';
+import { paintList } from './painted-list.ts';
 import { fillStrip } from './strip.ts';
 
 export type ListToPaint = { id: number; letters: Letters; order: PaintOrder };
 
 export type Painter = {
-  /** Paints these lists, and takes back whatever was painted before. */
-  show(lists: ListToPaint[]): void;
+  /** Paints these lists, and takes back whatever was painted before. Settles when the strip stands. */
+  show(lists: ListToPaint[]): Promise<void>;
   /** Puts the keyboard on the strip. */
   jump(): void;
   /** Takes everything back. */
@@ -27,222 +26,102 @@ export function createPainter(
   act: (list: number, action: StripAction) => void,
 ): Painter {
   let painting: Painting | undefined;
+  const docking: Docking = { corner: 'end' };
+  const clear = () => {
+    const held = painting?.held() ?? false;
+    painting?.undo();
+    painting = undefined;
+    return held;
+  };
   return {
-    show(lists) {
-      painting?.undo();
-      painting = lists.length > 0 ? paint(win, mode, lists, act) : undefined;
+    async show(lists) {
+      const held = clear();
+      if (lists.length === 0) return;
+      const now = paint(win, mode, lists, docking, act);
+      painting = now;
+      await now.stands;
+      if (held) now.jump();
     },
     jump: () => painting?.jump(),
-    clear() {
-      painting?.undo();
-      painting = undefined;
-    },
+    clear,
   };
 }
 
-type Painting = { jump(): void; undo(): void };
+type Painting = { stands: Promise<void>; held(): boolean; jump(): void; undo(): void };
 
 function paint(
   win: Window & typeof globalThis,
   mode: ShadowRootMode,
   lists: ListToPaint[],
+  docking: Docking,
   act: (list: number, action: StripAction) => void,
 ): Painting {
   const doc = win.document;
   const done = new AbortController();
   const { signal } = done;
   const host = createHost(doc, mode);
-  host.attach(lists.find((list) => list.letters.element)?.letters.element);
+  host.attach(undefined);
   const strip = element(doc, 'section', { class: 'strip', popover: 'manual', tabindex: -1 });
   const card = element(doc, 'div', { class: 'card', popover: 'manual', id: 'card', role: 'note' });
   host.root.append(strip);
   const painted = lists.map((list) => paintList(doc, host, list));
   host.root.append(card);
-  for (const list of lists.slice(0, 1)) {
-    const root = host.root.host as HTMLElement;
-    root.lang = list.order.lang;
-    for (const node of [strip, card]) node.dir = list.order.dir;
-  }
+  const { lang, dir } = lists[0]!.order;
+  for (const node of [strip, card]) Object.assign(node, { lang, dir });
 
+  const several = new Set(painted.map(({ id }) => id)).size > 1;
   const docked = dock(
     win,
     strip,
     painted,
+    docking,
     (list, folded, asks) => {
       strip.style.colorScheme = list.dark ? 'dark' : 'light';
-      fillStrip(
-        doc,
-        strip,
-        list.order,
-        { folded, several: new Set(painted.map(({ id }) => id)).size > 1 },
-        { ...asks, act: (action) => act(list.id, action) },
-      );
+      const heard = { ...asks, act: (action: StripAction) => act(list.id, action) };
+      fillStrip(doc, strip, list.order, { folded, several }, heard);
     },
     signal,
   );
-
   const cards = openCards(win, card, painted, signal);
+
   const undo = () => {
     done.abort();
     for (const list of painted) list.undo();
     cards.close();
     host.remove();
   };
-  const update = (moved: 'moved' | 'reshaped') => {
+  /** Whether our host could be brought where it is seen. */
+  const attach = () => {
     const inModal = painted.find((list) => list.element?.closest('dialog:modal'));
-    if (!host.attach(inModal?.element)) return undo();
+    return host.attach(inModal?.element) || void undo();
+  };
+  const update = (moved: Moved) => {
+    if (!attach()) return;
     for (const list of painted) list[moved === 'moved' ? 'move' : 'reshape']();
     docked.update(moved);
     cards.moved();
   };
-  follow(
-    win,
-    painted.flatMap((list) => list.element ?? []),
-    signal,
-    update,
-  );
-  update('reshaped');
-
-  return { jump: docked.focus, undo };
-}
-
-/** The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes. */
-function openCards(
-  win: Window & typeof globalThis,
-  card: HTMLElement,
-  painted: PaintedList[],
-  signal: AbortSignal,
-) {
-  const doc = win.document;
-  let open: { list: PaintedList; name: Name; unmark: () => void } | undefined;
-  let timer = 0;
-
-  const close = () => {
-    win.clearTimeout(timer);
-    open?.unmark();
-    open?.name.button.removeAttribute('aria-describedby');
-    open = undefined;
-    if (card.matches(':popover-open')) card.hidePopover();
-  };
-  const place = () => {
-    if (!open) return;
-    const fragments = open.list.order.dir ? rects(doc, open.name.points) : [];
-    const first = fragments.at(-1);
-    if (!first) return close();
-    const { left, top } = placeCard(
-      first,
-      { width: card.offsetWidth, height: card.offsetHeight },
-      { width: win.innerWidth, height: win.innerHeight },
-    );
-    card.style.left = `${left}px`;
-    card.style.top = `${top}px`;
-  };
-  const show = (list: PaintedList, name: Name) => {
-    win.clearTimeout(timer);
-    if (open?.name === name) return;
-    close();
-    const mark = list.order.marks[name.index];
-    if (!mark) return;
-    card.style.colorScheme = list.dark ? 'dark' : 'light';
-    fillCard(doc, card, mark.card, list.order.words.share);
-    card.showPopover();
-    name.button.setAttribute('aria-describedby', 'card');
-    open = { list, name, unmark: underline([{ line: 'at', points: name.points }], list.dark) };
-    place();
-  };
-
-  const nameAt = (event: MouseEvent) => {
-    const target = event.target as Node | null;
+  const elements = painted.flatMap((list) => list.element ?? []);
+  // Underlines are there; glyphs and strip each ask the page for its layout, in tasks of their own.
+  const turns = (async () => {
     for (const list of painted) {
-      if (!list.element || !target || !(list.element.contains(target) || target.contains(list.element)))
-        continue;
-      for (const name of list.names) {
-        if (name.button.hidden) continue;
-        if (rects(doc, name.points).some((at) => inside(at, event))) return { list, name };
-      }
+      await turn(win);
+      if (signal.aborted || !attach()) return;
+      list.reshape();
     }
-    return undefined;
+    await turn(win);
+    if (signal.aborted) return;
+    docked.update('reshaped');
+    follow(win, elements, signal, update);
+  })();
+
+  return {
+    stands: turns,
+    held: () => strip.matches(':focus-within'),
+    jump: docked.focus,
+    undo,
   };
-
-  const listen = <K extends keyof DocumentEventMap>(type: K, hear: (event: DocumentEventMap[K]) => void) =>
-    doc.addEventListener(type, hear, { signal, capture: true, passive: true });
-
-  let asked = 0;
-  listen('pointermove', (event) => {
-    if (event.pointerType === 'touch' || asked) return;
-    asked = win.requestAnimationFrame(() => {
-      asked = 0;
-      const over = event.composedPath().includes(card);
-      if (over) return win.clearTimeout(timer);
-      const hit = nameAt(event);
-      win.clearTimeout(timer);
-      if (hit) timer = win.setTimeout(() => show(hit.list, hit.name), open ? 60 : 140);
-      else if (open && doc.activeElement !== card.getRootNode()) timer = win.setTimeout(close, 220);
-    });
-  });
-  listen('click', (event) => {
-    if (event.composedPath().includes(card)) return;
-    const hit = nameAt(event);
-    if (hit) show(hit.list, hit.name);
-    else if (open) close();
-  });
-  doc.addEventListener(
-    'keydown',
-    (event) => {
-      if (event.key === 'Escape' && open) close();
-    },
-    { signal, capture: true },
-  );
-
-  for (const list of painted) {
-    for (const name of list.names) {
-      name.button.addEventListener('focus', () => {
-        reveal(win, name.points);
-        show(list, name);
-      });
-      name.button.addEventListener('blur', close);
-      name.button.addEventListener('click', () => show(list, name));
-      name.button.addEventListener('keydown', (event) => {
-        const shown = list.names.filter((each) => !each.button.hidden);
-        const at = shown.indexOf(name);
-        const steps: Record<string, number> = {
-          ArrowRight: at + 1,
-          ArrowDown: at + 1,
-          ArrowLeft: at - 1,
-          ArrowUp: at - 1,
-          Home: 0,
-          End: shown.length - 1,
-        };
-        const to = steps[event.key];
-        if (to === undefined) return;
-        event.preventDefault();
-        event.stopPropagation();
-        const next = shown[(to + shown.length) % shown.length];
-        name.button.tabIndex = -1;
-        if (next) {
-          next.button.tabIndex = 0;
-          next.button.focus({ preventScroll: true });
-        }
-      });
-    }
-  }
-  return { close, moved: place };
 }
 
-function rects(doc: Document, points: StaticRangeInit): DOMRect[] {
-  if (!points.startContainer.isConnected) return [];
-  const range = doc.createRange();
-  range.setStart(points.startContainer, points.startOffset);
-  range.setEnd(points.endContainer, points.endOffset);
-  return [...range.getClientRects()];
-}
-
-const inside = (at: DOMRect, { clientX, clientY }: MouseEvent) =>
-  clientX >= at.left && clientX <= at.right && clientY >= at.top - 2 && clientY <= at.bottom + 2;
-
-/** Scrolls a name into view where it is out of it. */
-function reveal(win: Window & typeof globalThis, points: StaticRangeInit) {
-  const at = rects(win.document, points)[0];
-  if (at && (at.top < 0 || at.bottom > win.innerHeight))
-    points.startContainer.parentElement?.scrollIntoView({ block: 'center', behavior: 'instant' });
-}
+/** Lets the page have its turn. */
+const turn = (win: Window) => new Promise<void>((next) => win.setTimeout(next));
