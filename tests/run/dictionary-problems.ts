@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { expand } from '../../dictionary/expand.ts';
 import type { Entry, Limits, Pattern } from '../../src/core/entry.ts';
 import { createLookup } from '../../src/core/lookup.ts';
+import { keyOf, normalName } from '../../src/core/normal-form.ts';
 import { root } from './steps.ts';
 
 export type Dictionary = {
@@ -64,32 +65,28 @@ function sourceProblems({ families, patterns, limits, sources, elsewhere }: Dict
 }
 
 /** One normal form, one entry: an alias is neither its own entry's name again, nor another's name or alias. */
-function clashes({ families, limits }: Dictionary): string[] {
+function clashes({ families }: Dictionary): string[] {
   const entries = Object.values(families).flat();
-  const lookup = createLookup(entries, [], limits);
-  const names = entries.flatMap((entry) => {
-    const found = lookup.find(entry.name);
-    const own = found.how === 'exact' && found.name === entry.name;
-    return own ? [] : [`“${entry.name}” has the same normal form as another entry’s name.`];
-  });
-  const twice = entries
-    .filter((entry, i) => entries.findIndex(({ name }) => name === entry.name) !== i)
-    .map(({ name }) => `“${name}” stands twice.`);
-  const aliases = entries.flatMap((entry) =>
-    (entry.aliases ?? []).flatMap((alias) => {
-      const found = lookup.find(alias);
-      if (found.how === 'none') return [`“${alias}” (alias of “${entry.name}”) is not found at all.`];
-      if (found.name !== entry.name)
-        return [`“${alias}” is an alias of “${entry.name}” and also leads to “${found.name}”.`];
-      if (found.how === 'exact')
-        return [`“${alias}” repeats the name of its own entry “${entry.name}”: leave it out.`];
-      const rest = { ...entry, aliases: entry.aliases!.filter((other) => other !== alias) };
-      return createLookup([rest], [], limits).find(alias).how === 'none'
-        ? []
-        : [`“${alias}” repeats another alias of “${entry.name}”: leave it out.`];
-    }),
-  );
-  return [...names, ...twice, ...aliases];
+  const byKey = new Map<string, { entry: Entry; is: 'name' | 'alias' }>();
+  const problems: string[] = [];
+  for (const entry of entries) {
+    const key = keyOf(normalName(entry.name));
+    if (byKey.has(key)) problems.push(`“${entry.name}” has the same normal form as another entry’s name.`);
+    byKey.set(key, { entry, is: 'name' });
+  }
+  for (const entry of entries)
+    for (const alias of entry.aliases ?? []) {
+      const key = keyOf(normalName(alias));
+      const met = byKey.get(key);
+      if (!met) byKey.set(key, { entry, is: 'alias' });
+      else if (met.entry !== entry)
+        problems.push(`“${alias}” is an alias of “${entry.name}” and also leads to “${met.entry.name}”.`);
+      else
+        problems.push(
+          `“${alias}” repeats ${met.is === 'name' ? 'the name' : 'another alias'} of “${entry.name}”: leave it out.`,
+        );
+    }
+  return problems;
 }
 
 /** Names that a protein pattern reads belong to the pattern or to a proteins file: elsewhere they would hide it. */
