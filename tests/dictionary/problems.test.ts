@@ -30,7 +30,7 @@ describe('a problem is told in a sentence that names the entry', () => {
 
   it.each([
     ['no problem', { oils: [entry('Argan Oil', { aliases: ['Huile d’Argan'] })] }, undefined],
-    ['two entries of one normal form', { oils: [entry('Argan Oil'), entry('ARGAN OIL')] }, 'Argan Oil'],
+    ['two entries of one normal form', { oils: [entry('Argan Oil'), entry('ARGAN OIL')] }, 'ARGAN OIL'],
     [
       'an alias that is another’s name',
       { oils: [entry('A Oil', { aliases: ['B Oil'] }), entry('B Oil')] },
