@@ -117,22 +117,25 @@ function merged(file: Everything, there: There) {
   const here = new Map<string, string>();
   const byId = new Map(there.products.map((product) => [product.id, product]));
   const byName = Map.groupBy(there.products, bareName);
-  const products = file.products.map((product): Product => {
+  const made = new Map<string, Product>();
+  for (const product of file.products) {
     const same =
       byId.get(product.id) ??
       byName
         .get(bareName(product))
         ?.find((kept) => isSameProduct(kept, { facts: product, text: product.labels[0]?.text ?? '' }));
-    if (!same) return product;
-    here.set(product.id, same.id);
-    return { ...mergeProducts(product, same), id: same.id };
-  });
+    if (same) here.set(product.id, same.id);
+    const id = same?.id ?? product.id;
+    // Two of the file may be one of here: what the first brought stays.
+    const known = made.get(id) ?? same;
+    made.set(id, known ? { ...mergeProducts(product, known), id } : product);
+  }
   const follow = <S extends { product?: string }>(step: S): S => {
     const to = step.product && here.get(step.product);
     return to ? { ...step, product: to } : step;
   };
   return {
-    products,
+    products: [...made.values()],
     routines: file.routines.map((routine) => ({ ...routine, steps: routine.steps.map(follow) })),
     log: file.log.map((entry) => ({
       ...entry,

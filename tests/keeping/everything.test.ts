@@ -149,6 +149,26 @@ describe('merging', () => {
     expect(settings.units).toBe('imperial');
   });
 
+  it('two of the file that are one of here lose no label', async () => {
+    const { door, keeper } = await store([{ do: 'put', thing: 'products', value: madeProduct() }]);
+    const file = await fileOf(await door.everything());
+    const of = (id: string, text: string) =>
+      madeProduct({ id, labels: [{ text, seen: '2026-02-01' }], sources: [] });
+    const { changes } = planImport(
+      { ...file, products: [of('x', 'Aqua, Panthenol'), of('y', 'Aqua, Glycerin')] },
+      await keeper.everything(),
+      'merge',
+    );
+    await keeper.change(changes);
+    const { products } = await keeper.remembered();
+    expect(products).toHaveLength(1);
+    expect(products[0]!.labels.map(({ text }) => text).toSorted()).toEqual([
+      'Aqua, Cetearyl Alcohol, Glycerin',
+      'Aqua, Glycerin',
+      'Aqua, Panthenol',
+    ]);
+  });
+
   it('removes nothing and says what it changes', async () => {
     const { door, keeper } = await store();
     const file = await fileOf(await door.everything());
