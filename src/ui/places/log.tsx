@@ -3,6 +3,7 @@ import { headInUse, routineInUse } from '../heads.ts';
 import { EntryCard } from '../log/entry-card.tsx';
 import { EntryForm } from '../log/entry-form.tsx';
 import '../log/log.css';
+import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { TallyCard } from '../log/tally-card.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
@@ -81,6 +82,7 @@ export function LogPlace({ world }: { world: World }) {
           {(entry) => <EntryCard world={world} entry={entry} onChange={() => setAt(entry.id)} />}
         </WindowList>
       )}
+      <RemovedLately world={world} thing="log" />
     </>
   );
 }

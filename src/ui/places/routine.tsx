@@ -1,6 +1,7 @@
 import { washDay } from '../../core/routine.ts';
 import type { Routine } from '../../core/wash-day.ts';
 import { headInUse, routineInUse } from '../heads.ts';
+import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { AddPreview, metOf } from '../routine/add-preview.tsx';
@@ -62,6 +63,7 @@ export function RoutinePlace({ world }: { world: World }) {
             <p>{t('routine.empty.why')}</p>
           </Empty>
         )}
+        <RemovedLately world={world} thing="routines" />
       </>
     );
   }
@@ -112,6 +114,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
           <Button onClick={() => world.go('log', 'new')}>{t('routine.log-it')}</Button>
         )}
       </div>
+      <RemovedLately world={world} thing="routines" />
       <p class="hint">{t('routine.caution')}</p>
     </>
   );
