@@ -13,6 +13,7 @@ import { ProductDetail } from '../products/product-detail.tsx';
 import { ProductRow } from '../products/product-row.tsx';
 import '../products/products.css';
 import { createSearch } from '../products/search.ts';
+import { WishNote, wished, wishFrom } from '../routine/wish-filter.tsx';
 import type { World } from '../world.ts';
 
 type Show = 'all' | 'owned' | 'considered';
@@ -81,7 +82,9 @@ export function ProductsPlace({ world }: { world: World }) {
         <RemovedLately world={world} thing="products" />
       </>
     );
-  const matching = search(query).filter(
+  const wish = wishFrom(world);
+  const among = wish ? wished(world, search(query), wish) : search(query);
+  const matching = among.filter(
     (product) => (show === 'all' || product.owned === (show === 'owned')) && (!kind || product.kind === kind),
   );
   // What is searched for comes best match first.
@@ -94,6 +97,7 @@ export function ProductsPlace({ world }: { world: World }) {
           {t('products.add')}
         </Button>
       </div>
+      {wish && <WishNote world={world} wish={wish} />}
       <search class="stack">
         <TextField
           type="search"

@@ -1,0 +1,151 @@
+// @vitest-environment happy-dom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { LogEntry } from '../../src/core/wash-day.ts';
+import type { Change } from '../../src/store/remembered.ts';
+import { feelWords } from '../../src/ui/log/feel-scale.tsx';
+import { toCelsius, toUnits } from '../../src/ui/log/log-changes.ts';
+import { LogPlace } from '../../src/ui/places/log.tsx';
+import { rootOf } from '../../src/ui/root.tsx';
+import { translator } from '../../src/ui/words/index.ts';
+import type { World } from '../../src/ui/world.ts';
+import { keptWorld } from '../keeping/kept-world.ts';
+import { madeHead, madeProduct, madeRoutine } from '../keeping/made.ts';
+import { press, settle, type, withWords } from './pressing.ts';
+
+const text = () => (document.body.textContent ?? '').replace(/\s+/g, ' ');
+const put = (thing: 'heads' | 'products' | 'routines' | 'log', value: unknown) =>
+  ({ do: 'put', thing, value }) as Change;
+const head = madeHead({ avoid: [], stretch: [] });
+const base = [put('heads', head), put('products', madeProduct()), put('routines', madeRoutine())];
+const label = 'Aqua, Glycerin, Hydrolyzed Silk, Phenoxyethanol';
+const entry = (date: string, feel: LogEntry['feel']): LogEntry => ({
+  id: date,
+  head: 'wren',
+  date,
+  done: {
+    name: 'Sunday',
+    steps: [{ ...madeRoutine().steps[0]!, productName: 'Tidepool Curl Cream', label }],
+  },
+  feel,
+  notes: '',
+});
+
+async function open(start: Change[] = base, over: Partial<World> = {}) {
+  const kept = await keptWorld(over, start);
+  const draw = rootOf<{ world: World }>(document.body, ({ world }) => <LogPlace world={world} />);
+  await act(() => kept.onDraw((world) => draw({ world })));
+  await settle();
+  return kept;
+}
+afterEach(() => act(() => render(null, document.body)));
+
+const pick = async (name: string) => {
+  const radio = document.querySelector<HTMLInputElement>(`input[aria-label="${name}"]`)!;
+  await act(() => radio.click());
+  await settle();
+};
+
+describe('logging a wash day', () => {
+  it('freezes the routine as it was done, with names and labels', async () => {
+    const { remembered } = await open();
+    await press('button', 'Log a wash day');
+    await pick('very soft');
+    await pick('brittle');
+    await type('Temperature', '28');
+    await type('Humidity', '80');
+    expect(text()).toContain('28 °C, 80 % humidity, dew point 24 °C');
+    expect(text()).toContain('Very humid air (dew point 24 °C)');
+    await type('Notes', 'Slow to dry.');
+    await press('button', /^Keep$/);
+    const [kept] = remembered().log;
+    expect(kept).toMatchObject({
+      head: 'wren',
+      date: '2026-03-01',
+      feel: { soft: 2, elastic: -1 },
+      weather: { celsius: 28, humidity: 80 },
+      notes: 'Slow to dry.',
+      done: {
+        name: 'Sunday',
+        steps: [
+          { kind: 'cream', productName: 'Tidepool Curl Cream', label: 'Aqua, Cetearyl Alcohol, Glycerin' },
+        ],
+      },
+    });
+    expect(text()).toContain('very soft, brittle');
+  });
+  it('leaves the weather out when half of it is told', async () => {
+    const { remembered } = await open();
+    await press('button', 'Log a wash day');
+    await type('Temperature', '20');
+    await press('button', /^Keep$/);
+    expect(remembered().log[0]).not.toHaveProperty('weather');
+  });
+  it('a day still to come is refused with a sentence', async () => {
+    await open();
+    await press('button', 'Log a wash day');
+    await type('Day', '2026-04-01');
+    expect(text()).toContain('That day is still to come.');
+    expect(withWords('button', /^Keep$/)).toHaveProperty('disabled', true);
+  });
+  it('is changed, and removed with an undo', async () => {
+    const { remembered, said } = await open([...base, put('log', entry('2026-02-01', { soft: 1 }))]);
+    const more = document.querySelector<HTMLDetailsElement>('.log-entry details')!;
+    await act(() => {
+      more.open = true;
+      more.dispatchEvent(new Event('toggle'));
+    });
+    await press('.log-entry button', /^Change$/);
+    await pick('rough');
+    await press('button', /^Keep$/);
+    expect(remembered().log[0]!.feel).toEqual({ soft: -1 });
+    await press('.log-entry button', /^Remove$/);
+    expect(remembered().log).toEqual([]);
+    expect(said.at(-1)).toBe('The wash day is removed.');
+  });
+});
+
+describe('what the good days share', () => {
+  const days = [
+    entry('2026-02-01', { soft: 2, springy: 1 }),
+    entry('2026-02-08', { soft: -1 }),
+    entry('2026-02-15', { elastic: -2 }),
+  ];
+  it('is counted after three, never as proof', async () => {
+    await open([...base, ...days.slice(0, 2).map((one) => put('log', one))]);
+    expect(text()).toContain('After 3 wash days it shows here');
+    await act(() => render(null, document.body));
+    await open([...base, ...days.map((one) => put('log', one))]);
+    expect(text()).toContain('3 wash days counted; 1 felt balanced.');
+    expect(withWords('.tally tr', 'small protein')!.textContent).toContain('1 of 12 of 2');
+    expect(text()).toContain('never proof');
+  });
+  it('says how the feel moved the allowance, and sets it aside on a press', async () => {
+    const { remembered } = await open([...base, ...days.map((one) => put('log', one))]);
+    expect(text()).toContain(
+      'Of the last 3 wash days, 2 felt rough or brittle. So the allowance is one step lower.',
+    );
+    await press('button', 'Do not count this');
+    expect(remembered().heads[0]!.setAside).toEqual(['feel']);
+    expect(text()).toContain('You set that aside: it does not count.');
+    await press('button', 'Count it again');
+    expect(remembered().heads[0]!.setAside).toEqual([]);
+  });
+});
+
+it('says the feel in words', () => {
+  expect(feelWords(translator('en'), { soft: 2, springy: -1, defined: 0, dry: -2 })).toBe(
+    'very soft, limp, very greasy',
+  );
+});
+
+it.each([
+  [20, 68],
+  [-40, -40],
+  [37.8, 100],
+])('%d °C is %d °F', (celsius, fahrenheit) => {
+  expect(toUnits(celsius, true)).toBe(fahrenheit);
+  expect(toCelsius(fahrenheit, true)).toBeCloseTo(celsius, 1);
+  expect(toUnits(celsius, false)).toBe(celsius);
+});

@@ -1,0 +1,290 @@
+// @vitest-environment happy-dom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it } from 'vitest';
+import { type Product, type ProductKind, usualUse } from '../../src/core/product.ts';
+import { washDay } from '../../src/core/routine.ts';
+import type { Routine } from '../../src/core/wash-day.ts';
+import type { Change } from '../../src/store/remembered.ts';
+import { ProductsPlace } from '../../src/ui/places/products.tsx';
+import { RoutinePlace } from '../../src/ui/places/routine.tsx';
+import { rootOf } from '../../src/ui/root.tsx';
+import { metOf } from '../../src/ui/routine/add-preview.tsx';
+import { dayInput } from '../../src/ui/routine/day-input.ts';
+import { routineCsv, routineText } from '../../src/ui/routine/exports.ts';
+import { movedStep } from '../../src/ui/routine/routine-changes.ts';
+import type { World } from '../../src/ui/world.ts';
+import { keptWorld } from '../keeping/kept-world.ts';
+import { madeHead, madeProduct } from '../keeping/made.ts';
+import { choose, press, settle, withWords } from './pressing.ts';
+
+const text = () => (document.body.textContent ?? '').replace(/\s+/g, ' ');
+const labels = {
+  plain: 'Aqua, Glycerin, Cetearyl Alcohol, Phenoxyethanol',
+  free: 'Aqua, Glycerin, Xanthan Gum, Phenoxyethanol',
+  silk: 'Aqua, Glycerin, Hydrolyzed Silk, Phenoxyethanol',
+  wheat: 'Aqua, Hydrolyzed Wheat Protein, Glycerin, Phenoxyethanol',
+  wash: 'Aqua, Sodium Laureth Sulfate, Cocamidopropyl Betaine, Phenoxyethanol',
+};
+const product = (
+  id: string,
+  kind: ProductKind,
+  label: keyof typeof labels,
+  over: Partial<Product> = {},
+): Product =>
+  madeProduct({
+    id,
+    name: `Invented ${id}`,
+    kind,
+    use: usualUse[kind],
+    labels: [{ text: labels[label], seen: '2026-01-01T00:00:00.000Z' }],
+    sources: [],
+    ...over,
+  });
+const products = [
+  product('wash', 'cleanser', 'wash'),
+  product('conditioner', 'conditioner', 'plain'),
+  product('wheat-gel', 'gel', 'wheat'),
+  product('free-gel', 'gel', 'free'),
+  product('silk-cream', 'cream', 'silk', { owned: false }),
+];
+const step = (id: string, kind: ProductKind, of?: string): Routine['steps'][number] => ({
+  id,
+  kind,
+  use: usualUse[kind],
+  ...(of && { product: of }),
+  optional: false,
+  cadence: { every: 'wash' },
+});
+const routine: Routine = {
+  id: 'r1',
+  head: 'wren',
+  name: 'Sunday',
+  steps: [
+    step('s1', 'cleanser', 'wash'),
+    step('s2', 'conditioner', 'conditioner'),
+    step('s3', 'gel', 'wheat-gel'),
+  ],
+  added: '2026-01-01T00:00:00.000Z',
+  washEvery: 7,
+};
+const head = madeHead({ damage: { kinds: [] }, avoid: [], stretch: [] });
+const put = (thing: 'heads' | 'products' | 'routines', value: unknown) =>
+  ({ do: 'put', thing, value }) as Change;
+const all = [put('heads', head), ...products.map((one) => put('products', one)), put('routines', routine)];
+
+async function open(start: Change[] = all, over: Partial<World> = {}, View = RoutinePlace) {
+  const went: [string, string | undefined][] = [];
+  const kept = await keptWorld({ go: (place, detail) => void went.push([place, detail]), ...over }, start);
+  let world: World | undefined;
+  const draw = rootOf<{ world: World }>(document.body, (state) => <View world={state.world} />);
+  await act(() =>
+    kept.onDraw((now) => {
+      world = now;
+      draw({ world: now });
+    }),
+  );
+  await settle();
+  return { ...kept, went, now: () => world! };
+}
+afterEach(() => act(() => render(null, document.body)));
+
+const kinds = (of: Routine | undefined) => of?.steps.map(({ kind }) => kind);
+
+describe('before there is a routine', () => {
+  it('asks whose hair first', async () => {
+    const { went } = await open([]);
+    await press('button', 'Describe the hair');
+    expect(went).toEqual([['hair', undefined]]);
+  });
+  it('begins with the usual steps', async () => {
+    const { remembered } = await open([put('heads', head)]);
+    await press('button', 'Begin with the usual steps');
+    expect(kinds(remembered().routines[0])).toEqual(['cleanser', 'conditioner', 'leave-in', 'gel']);
+    expect(remembered().settings.routineInUse).toBe(remembered().routines[0]!.id);
+  });
+});
+
+describe('findings and suggestions', () => {
+  it('stand beside the step that decides them', async () => {
+    await open();
+    const gel = document.querySelector('[data-step="s3"]')!.textContent!;
+    expect(gel).toContain('sits on the surface of hair like yours');
+    expect(gel).toContain('stacks on the leave-ons');
+    expect(document.querySelector('[data-step="s2"] .note')).toBeNull();
+  });
+  it('one press takes the smallest change, and it can be taken back', async () => {
+    const { remembered, now } = await open();
+    expect(document.querySelector('#suggestions')!.textContent).toContain(
+      'gel: Invented free-gel instead of Invented wheat-gel.',
+    );
+    await press('#suggestions button', 'Do this');
+    expect(remembered().routines[0]!.steps[2]!.product).toBe('free-gel');
+    expect(text()).toContain('Nothing stacks and nothing is missing.');
+    expect(document.querySelector('#suggestions')).toBeNull();
+    await act(async () => void (await now().undo()));
+    await settle();
+    expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
+  });
+  it('where nothing on hand settles it, says what kind of product would, and the products filter by it', async () => {
+    const thirsty = madeHead({ thickness: 'fine', porosity: 'high', avoid: [], stretch: [] });
+    const dry: Routine = { ...routine, steps: routine.steps.slice(0, 2) };
+    const start = [
+      put('heads', thirsty),
+      ...products.slice(0, 2).map((one) => put('products', one)),
+      put('products', products[4]),
+      put('routines', dry),
+    ];
+    const { went } = await open(start);
+    expect(text()).toContain('Nothing you have settles it.');
+    await press('#suggestions button', /^Look for a/);
+    expect(went[0]![0]).toBe('products');
+    await act(() => render(null, document.body));
+    await open(start, { detail: went[0]![1]! }, ProductsPlace);
+    expect(text()).toContain('Only what is, or may be, a');
+    expect(withWords('.window-list', 'Invented wash')).toBeUndefined();
+  });
+});
+
+describe('changing the steps', () => {
+  it('by the handle and the arrow keys, said with an undo', async () => {
+    const { remembered, said } = await open();
+    const handle = document.querySelector<HTMLElement>('[data-step="s3"] .handle')!;
+    expect(handle.getAttribute('aria-label')).toBe('Move the gel, place 3 of 3: drag, or use the arrow keys');
+    await act(
+      () => void handle.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowUp', bubbles: true })),
+    );
+    await settle();
+    expect(kinds(remembered().routines[0])).toEqual(['cleanser', 'gel', 'conditioner']);
+    expect(said.at(-1)).toBe('gel moved to place 2 of 3.');
+  });
+  it('by buttons; the first cannot go up', async () => {
+    const { remembered } = await open();
+    expect(document.querySelector<HTMLButtonElement>('[data-step="s1"] .up')!.disabled).toBe(true);
+    await act(() => document.querySelector<HTMLElement>('[data-step="s1"] .down')!.click());
+    await settle();
+    expect(kinds(remembered().routines[0])).toEqual(['conditioner', 'cleanser', 'gel']);
+  });
+  it('adds, duplicates, removes', async () => {
+    const { remembered } = await open();
+    await choose('One more step', 'oil');
+    await press('.add-step button', 'Add');
+    expect(kinds(remembered().routines[0])).toEqual(['cleanser', 'conditioner', 'gel', 'oil']);
+    await press('[data-step="s3"] button', 'Change');
+    await press('[data-step="s3"] button', 'Duplicate');
+    expect(remembered().routines[0]!.steps.filter(({ product: of }) => of === 'wheat-gel')).toHaveLength(2);
+    await press('[data-step="s3"] button', 'Remove');
+    expect(kinds(remembered().routines[0])).toEqual(['cleanser', 'conditioner', 'gel', 'oil']);
+  });
+  it('gives a step its product, and uses it as the product is', async () => {
+    const { remembered } = await open();
+    await press('[data-step="s3"] button', 'Change');
+    await choose('Product', 'silk-cream');
+    expect(remembered().routines[0]!.steps[2]).toMatchObject({
+      product: 'silk-cream',
+      use: 'leave-on',
+      kind: 'gel',
+    });
+    await choose('Product', '');
+    expect(remembered().routines[0]!.steps[2]).not.toHaveProperty('product');
+  });
+  it('moves to any place and no further', () => {
+    expect(kinds(movedStep(routine, 's1', 9))).toEqual(['conditioner', 'gel', 'cleanser']);
+    expect(kinds(movedStep(routine, 's3', -4))).toEqual(['gel', 'cleanser', 'conditioner']);
+    expect(movedStep(routine, 'nobody', 0)).toBe(routine);
+  });
+});
+
+describe('routines of a head', () => {
+  it('are copied with steps of their own, and the copy is in use', async () => {
+    const { remembered } = await open();
+    await press('button', 'Make a copy');
+    const [first, copy] = remembered().routines;
+    expect(copy).toMatchObject({ name: 'Sunday, copy', head: 'wren' });
+    expect(copy!.steps.map(({ id }) => id)).not.toEqual(first!.steps.map(({ id }) => id));
+    expect(remembered().settings.routineInUse).toBe(copy!.id);
+    expect(document.querySelector('h2')!.textContent).toBe('Sunday, copy');
+  });
+});
+
+describe('a product from a page', () => {
+  const detail = `add:${JSON.stringify({ text: labels.silk, facts: { name: 'Met Cream', kind: 'cream', url: 'https://shop.example/met' } })}`;
+  it('is previewed before anything changes, then kept and planned', async () => {
+    const { remembered, went } = await open(all, { detail });
+    expect(document.querySelector('#adding')!.textContent).toContain(
+      'Your cream would be the second product with protein; your hair’s allowance is one.',
+    );
+    expect(remembered().products).toHaveLength(products.length);
+    await press('#adding button', /^Add to routine$/);
+    const kept = remembered().products.find(({ name }) => name === 'Met Cream')!;
+    expect(kept).toMatchObject({ owned: false, kind: 'cream' });
+    expect(kinds(remembered().routines[0])).toEqual(['cleanser', 'conditioner', 'cream', 'gel']);
+    expect(remembered().routines[0]!.steps[2]!.product).toBe(kept.id);
+    expect(went.at(-1)).toEqual(['routine', undefined]);
+  });
+  it('of no known kind is asked about', async () => {
+    await open(all, { detail: `add:${JSON.stringify({ text: labels.silk, facts: { name: 'Met' } })}` });
+    expect(withWords('#adding button', /^Add to routine$/)).toHaveProperty('disabled', true);
+    await choose('Add it as', 'gel');
+    expect(withWords('#adding button', /^Add to routine$/)).toHaveProperty('disabled', false);
+    expect(document.querySelector('#adding')!.textContent).toContain(
+      'It takes the place of the gel you have there now.',
+    );
+  });
+  it.each([undefined, 'add:', 'add:{', 'add:null', 'add:{"text":3}', 'add:{"text":"x","facts":{}}', 'other'])(
+    'broken: %s',
+    (broken) => {
+      expect(metOf(broken)).toBeUndefined();
+    },
+  );
+});
+
+describe('taken along', () => {
+  it('as text: numbered steps, findings, what may stay, the caution', async () => {
+    const { now } = await open();
+    const day = washDay(dayInput(now(), routine));
+    const said = routineText(now(), routine, day);
+    expect(said).toContain('3. gel: Invented wheat-gel\n   clashes: large protein');
+    expect(said).toContain('Patch-test what is new.');
+  });
+  it('as CSV: a row a step, formulas guarded', async () => {
+    const evil = product('evil', 'gel', 'wheat', { name: '=HYPERLINK("https://x.example")' });
+    const of = { ...routine, steps: [...routine.steps.slice(0, 2), step('s3', 'gel', 'evil')] };
+    const { now } = await open([
+      put('heads', head),
+      ...products.map((one) => put('products', one)),
+      put('products', evil),
+      put('routines', of),
+    ]);
+    const lines = (await routineCsv(now(), of, washDay(dayInput(now(), of)))).split('\r\n');
+    expect(lines).toHaveLength(4);
+    expect(lines[0]).toContain('order,kind,product,use,every');
+    expect(lines[3]).toContain(`"'=HYPERLINK(""https://x.example"")"`);
+  });
+});
+
+describe('the picture', () => {
+  it('has a row for each step, the allowance in boxes, and all of it in words', async () => {
+    await open();
+    const chart = document.querySelector('.wash-day-chart')!;
+    expect(chart.querySelectorAll('.row')).toHaveLength(3);
+    expect(chart.querySelectorAll('.allowance .box')).toHaveLength(1);
+    expect(chart.querySelectorAll('.box.over')).toHaveLength(0);
+    expect(chart.querySelectorAll('.protein rect.band')).toHaveLength(1);
+    expect(chart.querySelector('desc')!.textContent).toContain(
+      'gel: Invented wheat-gel. May stay on the hair:',
+    );
+    // Pattern, not only hue: each size and role has a fill of its own.
+    expect(
+      new Set([...chart.querySelectorAll('.legend rect')].map((rect) => rect.getAttribute('fill'))).size,
+    ).toBe(7);
+  });
+  it('marks the product that is one too many', async () => {
+    const more = {
+      ...routine,
+      steps: [...routine.steps.slice(0, 2), step('c', 'cream', 'silk-cream'), step('s3', 'gel', 'wheat-gel')],
+    };
+    await open([...all.slice(0, -1), put('routines', more)]);
+    expect(document.querySelector('.wash-day-chart')!.querySelectorAll('.row .box.over')).toHaveLength(1);
+  });
+});
