@@ -8,11 +8,8 @@ const heading =
   '|с[оа]ст[аои][а-яј]*|ингр[а-я]+|съст[а-я]+|склад[а-я]*|інгр[а-яі]+|συστατικ[άα]|σύνθεση|içindekiler|bileşen[a-z]+|içerik' + // Cyrillic, Greek, Turkish
   '|全?成[分份](?:表示?|一覧)?|配方|전 ?성분|성분|(?:ال)?مكونات|רכיבים|מרכיבים|ترکیبات|ส่วน(?:ประกอบ|ผสม)|thành phần|kandungan|bahan';
 
-/** Everywhere a heading word stands, with more of them after it; what is around it decides. */
-export const headingAnywhere = new RegExp(
-  `(?:${heading})(?:[\\s|/,&()[\\]–—-]{1,4}(?:(?:and|et|und|e) )?(?:${heading})| list[ae]?)*[)\\]]?`,
-  'g',
-);
+/** Everywhere a heading word stands; what is around it decides. */
+export const headingAnywhere = new RegExp(`(?:${heading})(?: list[ae]?)?[)\\]]?`, 'g');
 
 /** Around a heading: what follows is a choice of names, not the list. */
 export const teaser =

@@ -21,7 +21,6 @@ const otherScripts =
 
 /** One pass over a page's lower-case letters with this marks the lines worth a look. */
 export const nameHints = new RegExp(`${chemical}|${botanical}|${plain}|${otherScripts}`, 'g');
-const cosmetic = new RegExp(nameHints.source);
 /** Names of pressed oils and butters: a list may be one of them alone. */
 export const botanicalName = new RegExp(botanical);
 export const plainName = new RegExp(plain);
@@ -60,7 +59,7 @@ export function classOf(name: string): NameClass {
     .replace(/\([^)]*\)?|\[[^\]]*\]?|[\d.]+ ?%|[*†°.]+/g, '')
     .replace(/\s+/g, ' ')
     .trim();
-  if (!alsoEdible.test(core) && cosmetic.test(text)) return 'cosmetic';
+  if (!alsoEdible.test(core) && text.search(nameHints) >= 0) return 'cosmetic';
   if (edible.test(core)) return 'edible';
   return alsoEdible.test(core) || core.split(/ ?[/\\] ?/).some((part) => likely.test(part))
     ? 'likely'

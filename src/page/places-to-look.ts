@@ -8,7 +8,7 @@ export type Line = { from: number; to: number };
 
 const reachBack = 6; // lines before a line of names that may hold its heading
 const reachOn = 4; // lines after it that may hold more of it
-const fewestHints = 3; // names in one line, or in lines in a row, worth a look without a heading
+const fewestHints = 3; // lines within which three names are worth a look without a heading
 const shortLine = 200; // letters of a line that may be one botanical name
 
 export function pageOf(stream: Stream): Page {
@@ -23,7 +23,6 @@ export function pageOf(stream: Stream): Page {
 
 /** Runs of lines worth a look, as first and last index: many names in a line or in a row, or a name under a heading. */
 export function placesToLook({ low, lines }: Page): [number, number][] {
-  const headed = new Set<number>();
   const found: [number, number][] = [];
   const eachHit = (words: RegExp, visit: (line: number, hit: string) => unknown) => {
     let line = 0;
@@ -33,21 +32,25 @@ export function placesToLook({ low, lines }: Page): [number, number][] {
       if (visit(line, hit[0])) words.lastIndex = Math.max(words.lastIndex, lines[line]!.to);
     }
   };
-  eachHit(headingAnywhere, (line) => headed.add(line));
-  let recent: number[] = []; // lines of the last few hits
+  const headed: number[] = [];
+  eachHit(headingAnywhere, (line) => headed.push(line));
+  let heading = 0; // the next heading in `headed`
+  let [older, old] = [-9, -9]; // lines of the two hits before
+  let reached = -9; // last line of the last place
   eachHit(nameHints, (line, hit) => {
-    recent = [...recent.slice(1 - fewestHints), line];
-    const before = found.at(-1);
-    let worth =
-      (before !== undefined && line <= before[1] + 1) ||
-      (recent.length === fewestHints && line - recent[0]! <= fewestHints) ||
-      (lines[line]!.to - lines[line]!.from < shortLine && botanicalName.test(hit));
-    for (let back = 0; back < reachBack && !worth; back++) worth = headed.has(line - back);
+    while (headed[heading]! <= line) heading++;
+    const first = Math.max(0, (line - older <= fewestHints ? older : line) - reachBack);
+    const worth =
+      line <= reached + 1 ||
+      line - older <= fewestHints ||
+      line - (headed[heading - 1] ?? -9) < reachBack ||
+      (botanicalName.test(hit) && lines[line]!.to - lines[line]!.from < shortLine);
+    older = old;
+    old = line;
     if (!worth) return false;
-    const first = Math.max(0, recent[0]! - reachBack);
-    const last = Math.min(lines.length - 1, line + reachOn);
-    if (before && first <= before[1] + 1) before[1] = last;
-    else found.push([first, last]);
+    if (first > reached + 1) found.push([first, line]);
+    reached = Math.min(lines.length - 1, line + reachOn);
+    found.at(-1)![1] = reached;
     return true;
   });
   return found;

@@ -1,5 +1,5 @@
 import { denial, denialAlone, endsHere, goesOn, headingAnywhere, prose, teaser } from './headings.ts';
-import { classOf, type NameClass } from './names.ts';
+import { classOf, fold, type NameClass } from './names.ts';
 import type { Page } from './places-to-look.ts';
 
 /** What stands before a name: the edge of a line, a full stop or colon, or a mark between names. */
@@ -29,12 +29,18 @@ export const isSoft = (letters: string) => {
   return edges >= 3 && letters.split(/[,;•·|、，]/).length - 1 < edges / 2;
 };
 
-export const wordsOf = (words: string) =>
-  words
+export function wordsOf(words: string): string {
+  let kept = '';
+  let at = 0;
+  for (const { index, 0: match } of fold(words).matchAll(headingAnywhere)) {
+    kept += `${words.slice(at, index)} `;
+    at = index + match.length;
+  }
+  return (kept + words.slice(at))
     .replace(/^.*[.!?]\s/, '')
-    .replace(new RegExp(headingAnywhere.source, 'gi'), ' ')
     .replace(/\b(?:full|complete|inactive|other|all|product|list|of|the|for|inci)\b/gi, ' ')
     .replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '');
+}
 
 const isLetter = (letter = '') => letter.toLowerCase() !== letter.toUpperCase();
 

@@ -19,16 +19,22 @@ const mostNodes = 200_000;
 const mostLetters = 3_000_000;
 const mostDepth = 500;
 
-const rejected = new Set(
-  'script style noscript template textarea svg math select datalist head title iframe object embed canvas audio video input nav'.split(
-    ' ',
-  ),
+/** How an element parts its text from what is around it. */
+const kinds = new Map<string, number>();
+const [inline, block, preformatted, rejected, lineBreak] = [1, 2, 3, 4, 5];
+const say = (kind: number, tags: string) => {
+  for (const tag of tags.split(' ')) kinds.set(tag, kind);
+};
+say(
+  inline,
+  'a abbr b bdi bdo big button cite code del dfn em font i ins kbd mark q s small span strong sub sup time u wbr',
 );
-const inline = new Set(
-  'a abbr acronym b bdi bdo big button cite code data del dfn em font i ins kbd mark q s samp small span strike strong sub sup time tt u var wbr'.split(
-    ' ',
-  ),
+say(
+  rejected,
+  'script style noscript template textarea svg math select datalist head title iframe object embed canvas audio video input nav',
 );
+say(preformatted, 'pre');
+say(lineBreak, 'br');
 
 /** Reads the letters under `root` in document order, open shadow roots included. A frame's document is read by the script in that frame. */
 export function readStream(root: Node): Stream {
@@ -46,8 +52,8 @@ export function readStream(root: Node): Stream {
     length += part.length;
   };
   const addText = (node: Text) => {
-    const data = node.data;
-    if (!/\S/.test(data)) {
+    const { data } = node;
+    if (data.trim() === '') {
       space = true;
       return;
     }
@@ -61,16 +67,16 @@ export function readStream(root: Node): Stream {
     nodes.push(node);
     starts.push(length);
     // Letters keep their offsets. A line break in the source is a space unless the text is preformatted.
-    push(pre > 0 || looksPreformatted(data) ? data.replace(/[^\S\n]/g, ' ') : data.replace(/\s/g, ' '));
+    push(!data.includes('\n') || pre > 0 || looksPreformatted(data) ? data : data.replace(/\n/g, ' '));
   };
 
   const walk = (top: Node) => {
     const walker = native(documentOf(top), 'createTreeWalker')(top, 5); // elements and text
-    const kinds: number[] = []; // 0 inline, 1 block, 2 preformatted block
+    const open: number[] = [];
     const close = (kind: number) => {
-      if (kind === 2) pre--;
-      if (kind > 0) edge = '\n';
-      else if (!edge) edge = SOFT;
+      if (kind === preformatted) pre--;
+      if (kind !== inline) edge = '\n';
+      else edge ||= SOFT;
     };
     let node: Node | null = walker.firstChild();
     while (node) {
@@ -78,29 +84,24 @@ export function readStream(root: Node): Stream {
       if (++seen > mostNodes || length > mostLetters) return;
       if (node.nodeType === 3) addText(node as Text);
       else {
-        const element = node as Element;
-        const tag = tagOf(element);
-        if (tag === 'br') edge = '\n';
-        else if (!rejected.has(tag) && !isTooltip(element, tag)) {
-          const kind = tag === 'pre' ? 2 : inline.has(tag) ? 0 : 1;
-          if (kind > 0) edge = '\n';
-          else if (!edge) edge = SOFT;
-          if (kind === 2) pre++;
-          const shadow: unknown = tag === 'form' ? null : element.shadowRoot;
+        const tag = tagOf(node as Element);
+        const kind = kinds.get(tag) ?? block;
+        if (kind === lineBreak) edge = '\n';
+        else if (kind !== rejected && !isTooltip(node as Element, tag)) {
+          if (kind !== inline) edge = '\n';
+          else edge ||= SOFT;
+          if (kind === preformatted) pre++;
+          const shadow: unknown = tag !== 'form' && (node as Element).shadowRoot;
           if (shadow && (shadow as Node).nodeType === 11) walk(shadow as Node);
-          down = kinds.length < mostDepth ? walker.firstChild() : null;
-          if (down) kinds.push(kind);
+          if (open.length < mostDepth) down = walker.firstChild();
+          if (down) open.push(kind);
           else close(kind);
         }
       }
-      if (down) {
-        node = down;
-        continue;
-      }
-      node = walker.nextSibling();
-      while (!node && kinds.length > 0) {
+      node = down ?? walker.nextSibling();
+      while (!node && open.length > 0) {
         walker.parentNode();
-        close(kinds.pop()!);
+        close(open.pop()!);
         node = walker.nextSibling();
       }
     }
