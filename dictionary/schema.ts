@@ -1,6 +1,7 @@
 /** The shape of a dictionary file. The descriptions are the documentation of each field. */
 import { z } from 'zod';
 import type { Entry, Limits, Pattern } from '../src/core/entry.ts';
+import { cosingFunctions } from './cosing-functions.ts';
 
 const name = z
   .string()
@@ -77,7 +78,7 @@ const allergens = few(
 export const entrySchema = z.strictObject({
   name: name.describe('INCI name in the case labels print.'),
   aliases: optional(few(name)).describe('Other printed names: common, retired, in other languages.'),
-  functions: optional(few(z.string())).describe('CosIng functions, lower case. No legal force.'),
+  functions: optional(few(z.enum(cosingFunctions))).describe('CosIng functions, lower case. No legal force.'),
   protein: optional(protein),
   moisture: optional(moisture).describe('What it does for the moisture of hair.'),
   roles: optional(roles).describe('What else the routine rules ask about.'),
