@@ -74,7 +74,8 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
 
   /** Observes the open shadow roots within, which no observer of the document reaches. */
   const seeRoots = (within: Document | Element | ShadowRoot) => {
-    for (const element of within.querySelectorAll('*')) {
+    const own = within.nodeType === Node.ELEMENT_NODE ? [within as Element] : [];
+    for (const element of [...own, ...within.querySelectorAll('*')]) {
       const root: unknown = element.shadowRoot;
       if (!(root instanceof ShadowRoot) || roots.has(root) || element.localName === 'strandline-label')
         continue;

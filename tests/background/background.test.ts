@@ -1,0 +1,173 @@
+// The background's parts with a browser made for the test: what a tab shows, where pages are read, what is changed.
+import { describe, expect, it } from 'vitest';
+import { keeping, listIsHere, notAList, pausing } from '../../entrypoints/background/choices.ts';
+import { createReach, siteOf } from '../../entrypoints/background/reach.ts';
+import { badgeOf, createTabPages } from '../../entrypoints/background/tab-pages.ts';
+import type { TabPage } from '../../src/messages.ts';
+import { defaultSettings, type Remembered, type Site } from '../../src/store/remembered.ts';
+
+const site = (origin: string, rest: Partial<Site> = {}): Site => ({
+  origin,
+  paused: false,
+  notLists: [],
+  listsAt: [],
+  ...rest,
+});
+const nothing: Remembered = {
+  heads: [],
+  products: [],
+  routines: [],
+  log: [],
+  sites: [],
+  readAs: {},
+  settings: defaultSettings,
+};
+
+function session() {
+  const kept = new Map<string, unknown>();
+  return {
+    get: async (key: string | null) =>
+      key === null
+        ? Object.fromEntries(kept)
+        : Object.fromEntries([...kept].filter(([name]) => name === key)),
+    set: async (values: Record<string, unknown>) => {
+      // The browser keeps JSON, and takes a while.
+      await new Promise((next) => setTimeout(next, 2));
+      for (const [key, value] of Object.entries(values)) kept.set(key, JSON.parse(JSON.stringify(value)));
+    },
+    remove: async (key: string) => void kept.delete(key),
+  };
+}
+
+describe('what a tab shows', () => {
+  const page = (name: string, proteins: number[]): TabPage => ({
+    url: `https://shop.example/${name}`,
+    title: name,
+    lists: proteins.map((n, id) => ({ id, text: `${name} ${id}`, via: 'names', proteins: n })),
+  });
+
+  it('frames of one tab write at once and none is lost; the top frame names the page', async () => {
+    const pages = createTabPages(session());
+    await Promise.all([
+      pages.put(7, 0, page('top', [2, 1])),
+      pages.put(7, 31, page('inner', [3])),
+      pages.put(7, 32, page('other', [1])),
+      pages.put(8, 0, page('elsewhere', [9])),
+    ]);
+    const shown = await pages.get(7);
+    expect(shown?.title).toBe('top');
+    expect(shown?.lists.map(({ text }) => text).sort()).toEqual(['inner 0', 'other 0', 'top 0', 'top 1']);
+    expect(new Set(shown?.lists.map(({ id }) => id)).size).toBe(4);
+    expect(badgeOf(shown)).toBe('7');
+    expect((await pages.tabs()).sort()).toEqual([7, 8]);
+    await pages.put(7, 0, page('top', []));
+    expect((await pages.get(7))?.lists.length).toBe(2);
+    await pages.drop(7);
+    expect(await pages.get(7)).toBeNull();
+  });
+
+  it('the badge: nothing without a list, 0 for a list without protein', () => {
+    expect(badgeOf(null)).toBe('');
+    expect(badgeOf(page('none', []))).toBe('');
+    expect(badgeOf(page('free', [0]))).toBe('0');
+    expect(badgeOf(page('two', [2, 1]))).toBe('3');
+  });
+});
+
+describe('where pages are read', () => {
+  function browser(origins: string[]) {
+    const scripts: { id: string; matches: string[]; excludeMatches?: string[] }[] = [];
+    const injected: number[] = [];
+    const made = {
+      permissions: { getAll: async () => ({ origins }) },
+      scripting: {
+        getRegisteredContentScripts: async () => structuredClone(scripts),
+        registerContentScripts: async (wanted: typeof scripts) => {
+          if (scripts.length > 0) throw new Error('Duplicate script ID');
+          scripts.push(...wanted);
+        },
+        updateContentScripts: async (wanted: typeof scripts) => {
+          if (scripts.length === 0) throw new Error('Nonexistent script ID');
+          scripts.splice(0, 1, ...wanted);
+        },
+        unregisterContentScripts: async () => void scripts.splice(0),
+        executeScript: async ({ target }: { target: { tabId: number } }) => void injected.push(target.tabId),
+      },
+      tabs: {
+        query: async () => [{ id: 1 }, { id: 2 }],
+        // A reader stands in the second tab already.
+        sendMessage: async (tab: number) =>
+          tab === 2 ? { ok: true } : Promise.reject(new Error('no receiver')),
+      },
+    };
+    return { made: made as never, scripts, injected };
+  }
+
+  it('registers once for what is granted, leaves out paused sites, and brings the reader to open tabs', async () => {
+    const { made, scripts, injected } = browser(['https://*/*']);
+    const sites = [site('https://quiet.example', { paused: true }), site('https://shop.example')];
+    const reach = createReach(made, async () => sites);
+    await Promise.all([reach.sync(), reach.sync(), reach.sync()]);
+    expect(scripts).toMatchObject([
+      { matches: ['https://*/*'], excludeMatches: ['https://quiet.example/*'] },
+    ]);
+    expect(new Set(injected)).toEqual(new Set([1]));
+  });
+
+  it('takes the registration back when nothing is granted any more', async () => {
+    const origins = ['https://shop.example/*'];
+    const { made, scripts } = browser(origins);
+    const reach = createReach(made, async () => []);
+    await reach.sync();
+    expect(scripts.length).toBe(1);
+    origins.pop();
+    await reach.sync();
+    expect(scripts).toEqual([]);
+  });
+
+  it('a site is known by its origin; an address that is none has no site', () => {
+    const sites = [site('https://shop.example')];
+    expect(siteOf(sites, 'https://shop.example/goods?x=1')).toBe(sites[0]);
+    expect(siteOf(sites, 'https://other.example/')).toBeUndefined();
+    expect(siteOf(sites, 'not an address')).toBeUndefined();
+  });
+});
+
+describe('what the reader chose on a page', () => {
+  const url = 'https://shop.example/goods/1';
+  const put = (changes: unknown) => (changes as { value: Site }[])[0]!.value;
+
+  it('pausing, no list and the list’s place keep what the site had before', () => {
+    const remembered = {
+      ...nothing,
+      sites: [site('https://shop.example', { notLists: ['a'], listsAt: ['#b'] })],
+    };
+    expect(put(pausing(remembered, url))).toEqual(
+      site('https://shop.example', { paused: true, notLists: ['a'], listsAt: ['#b'] }),
+    );
+    expect(put(notAList(remembered, url, 'Some\n  text')).notLists).toEqual(['a', 'Some text']);
+    expect(put(listIsHere(remembered, url, '#b')).listsAt).toEqual(['#b']);
+    expect(put(listIsHere(nothing, url, '.c'))).toEqual(site('https://shop.example', { listsAt: ['.c'] }));
+  });
+
+  it('a product kept again is the same product, its changed label first', () => {
+    const page: TabPage = { url, title: 'Goods', lists: [] };
+    const list = (text: string) => ({
+      id: 1,
+      text,
+      via: 'names',
+      product: { name: 'Foam', price: 5, currency: 'EUR' },
+    });
+    const [first] = keeping(nothing, page, list('Aqua'), 'one', '2026-01-01T00:00:00Z');
+    if (first?.do !== 'put' || first.thing !== 'products') throw new Error('nothing kept');
+    const again = { ...nothing, products: [first.value] };
+    const [second] = keeping(again, page, list('Aqua, Glycerin'), 'two', '2026-02-01T00:00:00Z');
+    expect(second).toMatchObject({
+      value: {
+        id: 'one',
+        labels: [{ text: 'Aqua, Glycerin' }, { text: 'Aqua' }],
+        sources: [{ url, price: 5, currency: 'EUR', seen: '2026-02-01T00:00:00Z' }],
+      },
+    });
+  });
+});

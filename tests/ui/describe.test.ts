@@ -1,0 +1,159 @@
+// What the strip and the cards say. The small dictionary is invented from memory; sentences are the catalogue's.
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '../../src/core/entry.ts';
+import { createLookup } from '../../src/core/lookup.ts';
+import { readLabel } from '../../src/core/reading.ts';
+import { cardOf, glyphsOf, marksOf } from '../../src/ui/describe/mark.ts';
+import { shareWords } from '../../src/ui/describe/share.ts';
+import { stripOf, sumsOf, verdictOf } from '../../src/ui/describe/strip.ts';
+import { glyphs } from '../../src/ui/glyphs/shapes.ts';
+import { english, translator } from '../../src/ui/words/index.ts';
+
+const sources = ['common-practice'];
+const made = (name: string, rest: Partial<Entry> = {}): Entry => ({ name, sources, ...rest });
+const protein = (name: string, size: 'free' | 'small' | 'large', rest = {}): Entry =>
+  made(name, { protein: { kind: 'hydrolyzed', size, sources, ...rest } });
+const lookup = createLookup(
+  [
+    made('Aqua'),
+    made('Glycerin', { moisture: ['humectant'] }),
+    made('Cetyl Alcohol', { moisture: ['emollient'] }),
+    protein('Hydrolyzed Wheat Protein', 'large', { daltons: { min: 400, max: 3500 } }),
+    protein('Hydrolyzed Rice Protein', 'large'),
+    protein('Hydrolyzed Silk', 'small'),
+    made('Oat Extract', { protein: { kind: 'protein-bearing', size: 'unknown', sources } }),
+    made('Sodium Cocoyl Glutamate', { protein: { kind: 'protein-surfactant', size: 'unknown', sources } }),
+    made('Phenoxyethanol'),
+    made('Parfum', { aliases: ['Fragrance'] }),
+  ],
+  [],
+  {
+    limits: [{ name: 'Phenoxyethanol', rinseOff: 1, leaveOn: 1, sources }],
+    thresholds: {
+      freeBelow: 1,
+      leadingWithin: 5,
+      readAtLeast: 0.6,
+      listAtLeast: 0.4,
+      colourantsAtMost: 5,
+      alphabeticalFrom: 6,
+      longestText: 4000,
+    },
+  },
+);
+const t = translator('en');
+const read = (text: string) => readLabel(text, lookup);
+const sums = (text: string) => sumsOf(read(text), t);
+
+describe('the strip sums up', () => {
+  it.each([
+    [
+      'Glycerin, Aqua, Phenoxyethanol, Hydrolyzed Wheat Protein, Hydrolyzed Rice Protein',
+      '2 proteins, both large, at most 1 % each · moisture leads',
+    ],
+    ['Glycerin, Aqua, Hydrolyzed Silk', '1 protein, small, at most 33.3 % · moisture leads'],
+    [
+      'Aqua, Hydrolyzed Silk, Hydrolyzed Wheat Protein, Hydrolyzed Rice Protein',
+      '3 proteins, 2 large, 1 small, at most 50 % each · no moisture names',
+    ],
+    ['Glycerin, Aqua, Parfum', 'no protein · moisture leads'],
+    ['Glycerin, Aqua, Oat Extract', 'no sure protein, 1 name may bear protein · moisture leads'],
+    ['Aqua, Sodium Cocoyl Glutamate, Parfum', 'no protein · no moisture names'],
+    [
+      'Glycerin, Aqua, Parfum, Hydrolyzed Silk, Zorblax',
+      '1 protein, small, at most 25 % · moisture leads · 1 name not known',
+    ],
+    [
+      'Zorblax, Aqua, Quentin, Mortimer',
+      'protein cannot be told · moisture cannot be told · 3 names not known',
+    ],
+    [
+      `Aqua, ${'Glycerin, '.repeat(500)}`,
+      'This text is too long to be one ingredient list, so it was not read.',
+    ],
+  ])('%s', (text, words) => {
+    expect(sums(text)).toBe(words);
+  });
+
+  it('says why nothing can be told without a head, and offers to keep only what is not kept', () => {
+    const strip = (kept: boolean) =>
+      stripOf(read('Glycerin, Aqua'), { product: 'Foam', checks: [], kept }, t);
+    expect(strip(false).verdicts).toMatchObject([{ answer: 'cannot-tell', who: 'For your hair:' }]);
+    expect(strip(false).label).toBe('Strandline: ingredients of Foam');
+    expect(strip(false).actions.map(({ id }) => id)).toContain('keep');
+    expect(strip(true).actions.map(({ id }) => id)).not.toContain('keep');
+  });
+
+  it('a verdict names whom it is for, its answer and at most two of the reasons that decided it', () => {
+    const because = (rule: string, answer: 'clashes' | 'suits', key: string) => ({
+      rule,
+      answer,
+      reason: { key },
+      steps: ['this'],
+      mentions: [],
+    });
+    const verdict = verdictOf(
+      {
+        about: 'head',
+        who: 'Wren',
+        answer: 'clashes',
+        findings: [
+          because('a', 'suits', 'rules.protein-dose.free'),
+          because('b', 'clashes', 'rules.large-proteins.sparing'),
+        ],
+      },
+      t,
+    );
+    expect(verdict).toEqual({
+      who: 'For Wren:',
+      answer: 'clashes',
+      answerWord: 'clashes',
+      text: t('rules.large-proteins.sparing'),
+    });
+  });
+});
+
+describe('a card', () => {
+  const reading = read('Aqua, Glycerin, Hydrolyzed Wheat Protein, Fragrance, Zorblax');
+
+  it('says what a protein is, its size in daltons and where the share comes from', () => {
+    const card = cardOf(2, reading, t, { 'common-practice': { title: 'Common practice' } })!;
+    expect(card.title).toBe('Hydrolyzed Wheat Protein');
+    expect(card.kind).toBe('hydrolyzed protein, large');
+    expect(card.lines.join(' ')).toMatch(/400 to 3,500 daltons/);
+    expect(card.share.max).toBeCloseTo(100 / 3);
+    expect(card.shareWords).toBe('Place 3 of 5: 0 to 33.3 %.');
+    expect(card.source).toBe('Source: Common practice');
+  });
+
+  it('gives the INCI name of a name printed otherwise, and none for a name not known', () => {
+    expect(cardOf(3, reading, t, {})!.lines[0]).toBe('INCI name: Parfum.');
+    expect(cardOf(4, reading, t, {})).toBeUndefined();
+  });
+
+  it('a list whose order says nothing says so', () => {
+    const sorted = read(
+      'Aqua, Cetyl Alcohol, Glycerin, Hydrolyzed Silk, Oat Extract, Parfum, Phenoxyethanol',
+    );
+    expect(shareWords(3, sorted, t)).toBe('The order of this list says nothing about amounts.');
+  });
+});
+
+it('marks stand on the letters of the label, in order, each with a line of its kind', () => {
+  const text = 'Aqua, Glycerin, Hydrolyzed Silk, Oat Extract, Sodium Cocoyl Glutamate';
+  const marks = marksOf(read(text), t, {});
+  expect(marks.map(({ from, to, line }) => [text.slice(from, to), line])).toEqual([
+    ['Glycerin', 'moisture'],
+    ['Hydrolyzed Silk', 'small'],
+    ['Oat Extract', 'bearing'],
+  ]);
+});
+
+it('every glyph there is can be drawn, and every word of the page catalogue is a word', () => {
+  for (const { width, height, shapes } of Object.values(glyphs)) {
+    expect(width * height).toBeGreaterThan(0);
+    expect(shapes.length).toBeGreaterThan(0);
+    for (const { d } of shapes) expect(d).toMatch(/^M[\d\s.,MLHVCSQAZaz-]+$/);
+  }
+  expect(glyphsOf({ moisture: ['humectant', 'occlusive'] })).toEqual(['draws', 'seals']);
+  for (const [key, word] of Object.entries(english)) if (key.startsWith('page.')) expect(word).not.toBe('');
+});
