@@ -44,7 +44,7 @@ it('the matrix as a file stands alone', () => {
     document.body,
   );
   const file = pictureFile(document.querySelector('svg')!);
-  expect(file).toContain('Wren &amp; &lt;co&gt; is here. with damage, tests and wash days: now and then');
+  expect(file).toContain('Wren &amp; &lt;co&gt; is here. with damage and tests: now and then');
   expect(file).not.toContain('class=');
   expect(file).toMatch(/^<svg/);
 });

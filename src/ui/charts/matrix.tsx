@@ -14,8 +14,8 @@ const tall = 62;
 const width = left + 3 * wide + 4;
 const height = top + 3 * tall + 4;
 
-/** What fits under the picture; the whole of it is in its title. */
-const longestWords = 40;
+/** Letters that fit in one line under the picture. */
+const longestLine = 42;
 
 /**
  * Thickness × porosity: how much protein each kind of hair welcomes, and where this head stands. The picture
@@ -42,11 +42,12 @@ export function Matrix(props: {
   const place = here ? [t('hair.matrix.here', { name: head!.name })] : [];
   if (moved)
     place.push(t(allowance?.byHand ? 'hair.matrix.by-hand' : 'hair.matrix.moved', { level: level(moved) }));
+  const lines = place.flatMap(wrapped);
   const cells = rows.flatMap((thickness) => columns.map((porosity) => ({ thickness, porosity })));
   return (
     <svg
       class="chart matrix"
-      viewBox={`0 0 ${width} ${height + (here ? (moved ? 38 : 22) : 0)}`}
+      viewBox={`0 0 ${width} ${height + (lines.length > 0 ? 6 + 16 * lines.length : 0)}`}
       role="img"
       aria-labelledby={`${id}t ${id}d`}
     >
@@ -108,11 +109,24 @@ export function Matrix(props: {
           </g>
         );
       })}
-      {place.map((words, i) => (
+      {lines.map((words, i) => (
         <text key={words} x={width - 4} y={height + 14 + 16 * i} text-anchor="end" class="here">
-          {words.length > longestWords ? `${words.slice(0, longestWords - 1)}…` : words}
+          {words}
         </text>
       ))}
     </svg>
   );
+}
+
+/** Breaks words into lines that fit; one word longer than a line is cut, the whole of it is in the description. */
+function wrapped(words: string): string[] {
+  const lines: string[] = [];
+  for (const word of words.split(' ')) {
+    const short = word.length > longestLine ? `${word.slice(0, longestLine - 1)}…` : word;
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + short.length <= longestLine)
+      lines[lines.length - 1] = `${last} ${short}`;
+    else lines.push(short);
+  }
+  return lines;
 }
