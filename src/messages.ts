@@ -1,5 +1,4 @@
 import type { Use } from './core/entry.ts';
-import type { Finding } from './core/finding.ts';
 import type { ProductFacts } from './core/product.ts';
 import type { ReadAs, Reading } from './core/reading.ts';
 import type { Change, Outcome, Remembered } from './store/remembered.ts';
@@ -63,9 +62,6 @@ export type Messages = {
 };
 
 export type MessageName = keyof Messages;
-
-/** A finding as it travels. */
-export type { Finding };
 
 type Hear = (
   message: unknown,

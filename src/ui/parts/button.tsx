@@ -28,8 +28,3 @@ export function Button(props: {
     </button>
   );
 }
-
-/** Buttons in a row that wraps. */
-export function Actions({ children }: { children: ComponentChildren }) {
-  return <div class="actions">{children}</div>;
-}

@@ -3,7 +3,6 @@ import { pseudo } from './pseudo.ts';
 
 /** Languages there are words for, by their own names. */
 export const languages = { en: 'English' } as const;
-export type Language = keyof typeof languages;
 
 // Stand-ins for layout tests, longer words and right-to-left: only in the build that tests drive.
 const standIns = import.meta.env?.MODE === 'localhost' ? ['en-XA', 'ar-XB'] : [];
