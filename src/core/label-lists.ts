@@ -12,7 +12,7 @@ export function withoutRepeats(parts: LabelPart[]): LabelPart[] {
     const again =
       last &&
       part.within === undefined &&
-      last.keys.length >= shortestRepeat + 1 &&
+      last.keys.length >= shortestRepeat &&
       last.keys.slice(0, shortestRepeat).every((key, i) => key === keys[at + i]);
     if (!last || again || last.parts.at(-1)!.list !== part.list) lists.push({ parts: [], keys: [] });
     lists.at(-1)!.parts.push(part);

@@ -17,7 +17,7 @@ export function partsOf(text: string, letters: string, from: number, to: number)
 
 function partAt(text: string, letters: string, from: number, to: number): Part | undefined {
   let end = Math.min(to, from + longestName);
-  end -= /[\s*†‡.,;:•·_–—\u2060-]*$/u.exec(letters.slice(from, end))![0].length;
+  end -= /[\s*†‡°.,;:•·_"”–—\u2060-]*$/u.exec(letters.slice(from, end))![0].length;
   const whole = letters.slice(from, Math.min(to, from + 2 * longestName)).replaceAll(blank, '');
   if (isNoise(whole) || isLegend(whole)) return undefined;
   // "Castor oil: softens and …": the name stands before the colon.

@@ -47,6 +47,9 @@ export function cutPieces(letters: string): Piece[] {
       const sign = lineBreak(letters, i);
       if (sign) cut(i, 1, sign);
     } else if (letter === '.' && endsName(letters, i)) cut(i, 1, '.');
+    else if ((letter === '*' || letter === '†') && /^\s+[*†‡]/.test(letters.slice(i + 1, i + 4)))
+      cut(i + 1, 0, '.');
+    else if ((letter === '±' || letter === '+') && startsTail(letters.slice(i, i + 12))) cut(i, 0, ',');
     else if (by.has(letter) && letters[i - 1] === ' ' && letters[i + 1] === ' ') cut(i, 1, ',');
   }
   cut(letters.length, 0, '');

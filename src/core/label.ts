@@ -112,6 +112,9 @@ function headingAt(letters: string, { from, to, after }: Piece, opens: boolean) 
   if (colon) {
     const kind = headingOf(colon[1]!.replaceAll(blank, ''));
     if (kind) return { kind, length: colon[0].length };
+    // "רכיבים:": a heading in another script before Latin names.
+    if (/\p{L}/u.test(colon[1]!) && !/\p{Script=Latin}/u.test(colon[1]!) && opens && after !== ',')
+      return { kind: 'list' as const, length: colon[0].length };
     const rest = letters.slice(from + colon[0].length, from + colon[0].length + lookahead);
     const alone = from + colon[0].length >= to || !rest.slice(0, to - from - colon[0].length).trim();
     if (opens && after !== ',' && (alone || opensList(rest)))
