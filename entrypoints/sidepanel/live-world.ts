@@ -19,7 +19,7 @@ import { bestLanguage, wordsFor } from '../../src/ui/words/languages.ts';
 import type { PlaceName, Reach, World } from '../../src/ui/world.ts';
 import { reachOf } from './reach.ts';
 import { readingCache } from './reading-cache.ts';
-import { createUndoStack, undoKey } from './undo-stack.ts';
+import { createUndoStack, isUndoKey } from './undo-stack.ts';
 
 /** Files and photos: read in this window, with the code for them loaded when it is first asked for. */
 const openStore: NonNullable<World['store']> = async () => {
@@ -252,7 +252,7 @@ export function openPanel(
 
   browser.storage.local.onChanged.addListener(() => void recall());
   browser.storage.session.onChanged.addListener((changes) => {
-    if (Object.keys(changes).some((key) => key !== undoKey)) void lookAtTab();
+    if (Object.keys(changes).some((key) => !isUndoKey(key))) void lookAtTab();
   });
   browser.tabs.onActivated.addListener(() => void lookAtTab());
   browser.tabs.onUpdated.addListener((id, what) => {

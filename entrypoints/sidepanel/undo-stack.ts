@@ -2,35 +2,42 @@ import type { Change, Remembered } from '../../src/store/remembered.ts';
 import type { Removed } from '../../src/ui/world.ts';
 
 type Session = {
-  get(key: string): Promise<Record<string, unknown>>;
+  get(key: string | null): Promise<Record<string, unknown>>;
   set(values: Record<string, unknown>): Promise<void>;
-  remove(key: string): Promise<void>;
+  remove(keys: string[]): Promise<void>;
 };
 
-export const undoKey = 'undo';
+const prefix = 'undo:';
+export const isUndoKey = (key: string) => key.startsWith(prefix);
 const most = 60;
 
 /**
- * What takes the changes of this session back, newest last. Kept in storage.session, so that a panel that was
- * closed and opened again can still undo; gone with the browser. Where there is no room the oldest go first.
+ * What takes the changes of this session back, newest last. Each lies under a key of its own in storage.session,
+ * so that a panel that was closed and opened again can still undo; gone with the browser. Where there is no room
+ * the oldest go first.
  */
-export function createUndoStack(session: Session) {
-  let stack: Change[][] = [];
+export function createUndoStack(session: Session, now: () => number = Date.now) {
+  let stack: { key: string; changes: Change[] }[] = [];
+  let nth = 0;
   const loaded = session
-    .get(undoKey)
-    .then(({ [undoKey]: kept }) => {
-      if (Array.isArray(kept)) stack = [...(kept as Change[][]), ...stack];
+    .get(null)
+    .then((kept) => {
+      const before = Object.entries(kept)
+        .filter(([key, changes]) => isUndoKey(key) && Array.isArray(changes))
+        .toSorted(([a], [b]) => (a < b ? -1 : 1));
+      stack = [...before.map(([key, changes]) => ({ key, changes: changes as Change[] })), ...stack];
     })
     .catch(() => undefined);
 
-  async function keep() {
-    stack = stack.slice(-most);
-    for (let from = 0; from <= stack.length; from = Math.max(from + 1, from * 2)) {
+  async function keep(key: string, changes: Change[]) {
+    for (;;) {
       try {
-        await session.set({ [undoKey]: stack.slice(from) });
+        await session.set({ [key]: changes });
         return;
       } catch {
-        // over the session's room: without the oldest
+        // Over the session's room: the oldest goes; the newest is still known to this panel if nothing is left.
+        if (stack.length < 2) return;
+        await session.remove([stack.shift()!.key]);
       }
     }
   }
@@ -39,21 +46,29 @@ export function createUndoStack(session: Session) {
     loaded,
     async push(changes: Change[]) {
       await loaded;
-      stack.push(changes);
-      await keep();
+      const key = `${prefix}${String(now()).padStart(15, '0')}:${String(nth++).padStart(6, '0')}`;
+      stack.push({ key, changes });
+      await keep(key, changes);
+      const old = stack.splice(0, Math.max(0, stack.length - most));
+      if (old.length > 0) await session.remove(old.map((each) => each.key));
     },
     async pop(): Promise<Change[] | undefined> {
       await loaded;
       const last = stack.pop();
-      await keep();
-      return last;
+      if (last) await session.remove([last.key]);
+      return last?.changes;
     },
     async clear() {
+      const keys = stack.map(({ key }) => key);
       stack = [];
-      await session.remove(undoKey);
+      await session.remove(keys);
     },
     /** Things that were removed and are not back, newest first. */
-    removed: (remembered: Remembered): Removed[] => removedOf(stack, remembered),
+    removed: (remembered: Remembered): Removed[] =>
+      removedOf(
+        stack.map(({ changes }) => changes),
+        remembered,
+      ),
   };
 }
 

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { contentsOf, idOf, parsed } from './contents.ts';
-import { keyParts, thingKey } from './keys.ts';
+import { asideKey, keyParts, photoKey, readAsKey, settingsKey, thingKey } from './keys.ts';
 import { currentVersion, type Raw } from './migrations.ts';
 import { type Reject, type Remembered, things } from './remembered.ts';
 import * as schemas from './schemas.ts';
@@ -81,4 +81,22 @@ export function orphanPhotos(stored: Raw): string[] {
     const [kind, id] = keyParts(key);
     return kind === 'photo' && !spoken.includes(JSON.stringify(id));
   });
+}
+
+/** Document form → keys. Items without a usable id are set aside rather than dropped. */
+export function keysOf(document: Raw, when: string): Raw {
+  const set: Raw = {};
+  for (const thing of ['heads', 'products', 'routines', 'log', 'sites'] as const)
+    for (const [i, item] of ((document[thing] as unknown[] | undefined) ?? []).entries()) {
+      const id = (item as Raw)?.[thing === 'sites' ? 'origin' : 'id'];
+      const key = `${thing}:${i}`;
+      if (typeof id === 'string' && id) set[thingKey(thing, id)] = item;
+      else set[asideKey(key, when)] = { key, value: item, why: 'no id', when };
+    }
+  for (const [printed, name] of Object.entries((document.readAs as Raw | undefined) ?? {}))
+    set[readAsKey(printed)] = name;
+  for (const [key, data] of Object.entries((document.photos as Raw | undefined) ?? {}))
+    set[photoKey(key)] = data;
+  if (document.settings) set[settingsKey] = document.settings;
+  return set;
 }

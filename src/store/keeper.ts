@@ -1,24 +1,22 @@
 import { browser } from 'wxt/browser';
 import * as z from 'zod/mini';
+import { applied, inverse, keyOf, valueBefore } from './apply-change.ts';
 import { type Area, bytesOf, type Locks, oneAtATime } from './area.ts';
-import { contentsOf, idOf, parsed, schemaForKey } from './contents.ts';
-import { type Everything, everythingOf, everythingOfCopy, orphanPhotos } from './everything.ts';
+import { contentsOf, parsed } from './contents.ts';
+import { type Everything, everythingOf, everythingOfCopy, keysOf, orphanPhotos } from './everything.ts';
 import {
   asideKey,
   isApart,
   journalKey,
   keyParts,
   photoKey,
-  readAsKey,
   removedBy,
-  settingsKey,
   snapshotKey,
-  thingKey,
   versionKey,
 } from './keys.ts';
 import { createKnown } from './known.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
-import { type Change, defaultSettings, type Outcome, type Reject, type Remembered } from './remembered.ts';
+import type { Change, Outcome, Reject, Remembered } from './remembered.ts';
 import * as schemas from './schemas.ts';
 
 /** How the store stands. */
@@ -229,92 +227,4 @@ export function createKeeper(
 function afterJournal(values: Raw): Raw {
   for (const key of [...removedBy(values), journalKey]) delete values[key];
   return values;
-}
-
-/** Document form → keys. Items without a usable id are set aside rather than dropped. */
-export function keysOf(document: Raw, when: string): Raw {
-  const set: Raw = {};
-  for (const thing of ['heads', 'products', 'routines', 'log', 'sites'] as const)
-    for (const [i, item] of ((document[thing] as unknown[] | undefined) ?? []).entries()) {
-      const id = (item as Raw)?.[thing === 'sites' ? 'origin' : 'id'];
-      const key = `${thing}:${i}`;
-      if (typeof id === 'string' && id) set[thingKey(thing, id)] = item;
-      else set[asideKey(key, when)] = { key, value: item, why: 'no id', when };
-    }
-  for (const [printed, name] of Object.entries((document.readAs as Raw | undefined) ?? {}))
-    set[readAsKey(printed)] = name;
-  for (const [key, data] of Object.entries((document.photos as Raw | undefined) ?? {}))
-    set[photoKey(key)] = data;
-  if (document.settings) set[settingsKey] = document.settings;
-  return set;
-}
-
-type Keyed = Exclude<Change, { do: 'snapshot' }>;
-
-function keyOf(change: Keyed): string {
-  switch (change.do) {
-    case 'put':
-      return thingKey(change.thing, idOf(change.thing, change.value));
-    case 'remove':
-      return thingKey(change.thing, change.id);
-    case 'set':
-      return settingsKey;
-    case 'read-as':
-      return readAsKey(change.printed);
-    case 'photo':
-      return photoKey(change.key);
-  }
-}
-
-function valueBefore(key: string, value: unknown): unknown {
-  const schema = schemaForKey(key);
-  if (schema) {
-    const result = parsed(schema, value);
-    return result.ok ? result.value : undefined;
-  }
-  return typeof value === 'string' ? value : undefined;
-}
-
-function applied(change: Keyed, before: unknown): unknown {
-  switch (change.do) {
-    case 'put':
-      return change.value;
-    case 'remove':
-      return undefined;
-    case 'set': {
-      const settings: Raw = { ...defaultSettings, ...(before as Raw | undefined), ...change.settings };
-      for (const key of change.unset ?? []) if (!(key in defaultSettings)) delete settings[key];
-      return settings;
-    }
-    case 'read-as':
-      return change.name ?? undefined;
-    case 'photo':
-      return change.data ?? undefined;
-  }
-}
-
-function inverse(change: Keyed, before: unknown): Change {
-  switch (change.do) {
-    case 'put':
-    case 'remove': {
-      if (before !== undefined) return { do: 'put', thing: change.thing, value: before } as Change;
-      const id = change.do === 'put' ? idOf(change.thing, change.value) : change.id;
-      return { do: 'remove', thing: change.thing, id };
-    }
-    case 'set': {
-      const settings = { ...defaultSettings, ...(before as Raw | undefined) } as Raw;
-      const touched = [...Object.keys(change.settings), ...(change.unset ?? [])];
-      return {
-        do: 'set',
-        settings: Object.fromEntries(
-          touched.filter((key) => key in settings).map((key) => [key, settings[key]]),
-        ),
-        unset: touched.filter((key) => !(key in settings)),
-      };
-    }
-    case 'read-as':
-      return { do: 'read-as', printed: change.printed, name: (before as string | undefined) ?? null };
-    case 'photo':
-      return { do: 'photo', key: change.key, data: (before as string | undefined) ?? null };
-  }
 }

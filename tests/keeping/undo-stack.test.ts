@@ -8,9 +8,9 @@ import { madeHead, madeLog, madeProduct } from './made.ts';
 function session(quota = 10_000_000) {
   const { area } = slowArea({}, { quota });
   return {
-    get: (key: string) => area.get([key]),
+    get: (key: string | null) => area.get(key === null ? null : [key]),
     set: area.set,
-    remove: (key: string) => area.remove([key]),
+    remove: area.remove,
   };
 }
 const step = (notes: string): Change[] => [{ do: 'put', thing: 'products', value: madeProduct({ notes }) }];
