@@ -117,6 +117,7 @@ export const limitsSchema = z.strictObject({
     colourantsAtMost: z.number(),
     alphabeticalFrom: z.number(),
     longestText: z.number(),
+    sources: optional(z.record(z.string(), z.string())),
   }),
 }) satisfies z.ZodType<Limits>;
 

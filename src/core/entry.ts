@@ -130,6 +130,8 @@ export type Thresholds = {
   alphabeticalFrom: number;
   /** Letters of the longest text that is read; more is refused with a sentence. */
   longestText: number;
+  /** Where each comes from: keys into dictionary/sources.json by the names above. */
+  sources?: Record<string, string>;
 };
 
 export type Limits = { limits: Limit[]; thresholds: Thresholds };

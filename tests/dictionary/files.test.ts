@@ -24,3 +24,8 @@ it('every family file is in the index', () => {
     .reduce((sum, { text }) => sum + (JSON.parse(text) as unknown[]).length, 0);
   expect(entries.length).toBe(inFiles);
 });
+
+it('every threshold names its source', () => {
+  const { sources: named = {}, ...thresholds } = limits.thresholds;
+  expect(Object.keys(named).sort()).toEqual(Object.keys(thresholds).sort());
+});

@@ -55,6 +55,7 @@ function sourceProblems({ families, patterns, limits, sources, elsewhere }: Dict
     use(by, each.protein?.sources ?? []);
   }
   for (const limit of limits.limits) use(`limit of ${limit.name}`, limit.sources);
+  for (const [name, key] of Object.entries(limits.thresholds.sources ?? {})) use(`threshold ${name}`, [key]);
   const named = (key: string) => used.has(key) || elsewhere.some((text) => text.includes(`"${key}"`));
   return [
     ...[...used]
