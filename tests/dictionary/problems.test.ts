@@ -23,7 +23,7 @@ describe('a problem is told in a sentence that names the entry', () => {
           counterexamples: [],
         },
       ],
-      limits: { ...real.limits, limits: [] },
+      limits: { thresholds: { ...real.limits.thresholds, sources: {} }, limits: [] },
       sources,
       elsewhere: [],
     });
