@@ -29,8 +29,8 @@ export const goesOn =
 
 /** A list ends before these. */
 export const endsHere =
-  /^[\s"'“([*]*(?:contains?\b|allerg|formulated|free\b|vegan|cruelty|batch|lot\b|code\b|f\.?i\.?l\b|all ingr|ingr\S+ (?:may|are|is|list|from|subject)|made (?:in|with|by)|(?:read|show|see|view|learn) |\d+([.,]\d+)? ?(?:ml|fl|oz|g|pcs)\b|https?:|www\.|©|℮|\d+ ?% (?:of|natural|organic|des|der))/;
+  /^[\s"'“([*]*(?:contains?\b|allerg|formulated|free\b|(?:vegan|cruelty.free)(?:\W*$| and|,)|batch|lot\b|code\b|f\.?i\.?l\b|all ingr|ingr\S+ (?:may|are|is|list|from|subject)|made (?:in|with|by)|(?:read|show|see|view|learn) |\d+([.,]\d+)? ?(?:ml|fl|oz|g|pcs)\b|https?:|www\.|©|℮|\d+ ?% (?:of|natural|organic|des|der))/;
 
 /** Words of running text that no name holds. */
 export const prose =
-  /(?:^|[\s(])(?:the|you|your|our|we|is|are|has|have|that|this|these|which|it|its|they|helps?|will|can|may|when|while|not|please|for|due|such|like|includ\w+|always|bitte|diese|mit|für|ist|sind|wird|nicht|eine?|les|cette|des|une|est|sont|pour|avec|votre|nous|questa|gli|che|per|sono|con|una|los|las|para|que|och|för|voor|het|een|jest|oraz|dla|się|это|для|или|как|при)(?=[\s,.:;!?)]|$)/;
+  /(?:^|[\s(])(?:the|you|your|our|we|is|are|has|have|that|this|these|which|it|its|they|helps?|will|can|may|when|while|not|please|for|due|such|like|includ\w+|always|bitte|diese|mit|für|ist|sind|wird|nicht|eine?|les|cette|une|est|sont|pour|avec|votre|nous|questa|gli|che|per|sono|con|una|los|las|para|que|och|för|voor|het|een|jest|oraz|dla|się|это|для|или|как|при)(?=[\s,.:;!?)]|$)/;

@@ -6,7 +6,7 @@
 
 /** Parts of names that cosmetics print and food, pills and pet food hardly do. */
 const chemical =
-  'phenox|parfum|fragr|aqua|linalo|limonen|citr(?:al|onell)|geranio|coumar|eugen|farnes|ionone|cinnam|hex[ay]|benzyl|butyl|ethyl|propyl|dec[ay]|dode|oley|stear|palmit|laur[eoy]|coc(?:o[- y]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silan|quater|(?<!am)[mk]onium|hydrol|hydrox[^i]|acryl[ao]|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyalur|ceramid|peptide|panthen|allanto|bisab|squala|carbom|petrol|paraf|mineral oil|cera |p[ep]g-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taur[ai]t|isethi|sarcos|sulfo[snac]|ampho|amido|ferment|lysat|sphing|pyrithi|avoben|octocr|octisal|homosa| pca|denat|polygl|poloxam|phytat|phlogop|hector|borosil';
+  'phenox|parfum|fragr|aqua|linalo|limonen|citr(?:al|onell)|geranio|coumar|eugen|farnes|ionone|cinnam|hex[ay]|benzyl|butyl|ethyl|propyl|dec[ay]|dode|oley|stear|palmit|laur[eoy]|coc(?:o[- y]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silan|quater|(?<!am)[mk]onium|hydrol|hydrox[^i]|acryl[ao]|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyalur|ceramid|peptide|panthen|allanto|bisab|squala|carbom|petrol|paraf|mineral oil|cera |p[ep]g-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taur[ai]t|isethi|sarcos|sulfo[snac]|ampho|amido|ferment(?!a)|lysat|sphing|pyrithi|avoben|octocr|octisal|homosa| pca|denat|polygl|poloxam|phytat|phlogop|hector|borosil';
 
 /** Plants under the names only cosmetics print. */
 const botanical =
@@ -27,7 +27,7 @@ export const plainName = new RegExp(plain);
 
 /** Names that food, pills and pet food print too, though parts of them look otherwise. */
 const alsoEdible =
-  /^(?:(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|prop)ylparaben|benzyl alc|.*hyaluronic|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van|but)|polyglycerol|sorbitan mono)/;
+  /^(?:(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|prop)ylparaben|benzyl alc|.*hyaluronic|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van|but)|polyglycerol|sorbitan mono|methacrylic|triethyl cit|dibutyl|diethyl ph)/;
 
 /** Names that cosmetics share with others, and the usual endings of chemical and plant names. */
 const likely =
@@ -35,7 +35,7 @@ const likely =
 
 /** What only food, drinks, pills, supplements, pet food and recipes print: beginnings of words. */
 const edible =
-  /(?:^|[^a-z])(?:sugar|salt\b|flour|milk|eggs?\b|butter$|cheese|chicken|beef|pork|lamb\b|fish|meat|tomato|onion|garlic|potato|chocolate|peanut|oats|barley|wheat|corn\b|soybean|yeast|vinegar|cream|whey|casein|syrup|cocoa|palm\b|canola|spice|flavo|emulsifi|preserv|sweeten|colou?r|e\d{3}\b|starch|dextrose|vitamin|thiamin|riboflavin|pyridox|niacin\b|choline|selenite|meal\b|broth|isolate|concentr|capsul|gelatin|hypromel|\w*povidone|croscarm|lactose|glycolate|tablet|fd&c|sucralose|stevia|pectin|taurine|cups?\b|tbsp|tsp|farin|lait\b|sel\b|zucker|salz|mehl|zucch|latte\b|harina|leche|сахар|соль|砂糖|食塩|설탕|소금)/;
+  /(?:^|[^a-z])(?:sugar|salt\b|flour|milk|eggs?\b|butter$|cheese|chicken|beef|pork|lamb\b|fish|meat|tomato|onion|garlic|potato|chocolate|peanut|oats|barley|wheat|corn\b|soybean|yeast|vinegar|cream|whey|casein|syrup|cocoa|palm\b|canola|spice|flavo|emulsifi|preserv|sweeten|colou?r|e\d{3}\b|starch|dextrose|vitamin|thiamin|riboflavin|pyridox|niacin\b|choline|selenite|meal\b|broth|isolate|concentr|capsul|gelatin|hypromel|\w*povidone|croscarm|lactose|glycolate|tablet|magnesium stear|silicon diox|monohydrat|shellac|fd&c|sucralose|stevia|pectin|taurine|cups?\b|tbsp|tsp|farin|lait\b|sel\b|zucker|salz|mehl|zucch|latte\b|harina|leche|сахар|соль|砂糖|食塩|설탕|소금)/;
 
 const lookAlikes = new Map([...'аеорсухіјвкмнтѕ'].map((letter, i) => [letter, 'aeopcyxijbkmhts'[i]!]));
 

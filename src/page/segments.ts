@@ -42,6 +42,7 @@ function segmentsOf(page: Page, steps: (Item | Stop)[], found: Segment[]): void 
   let run: Item[] = [];
   let lead: Stop | undefined; // the last stop that says what follows
   let outer: Stop | undefined; // the last heading on a line of its own: an inline stop speaks for its own line
+  let kit: Stop | undefined; // the last plain heading: a label near it or near its list names one product of it
   let muted = -1; // line whose rest is not looked at
   const flush = () => {
     const segment = judge(page, run, lead);
@@ -49,14 +50,18 @@ function segmentsOf(page: Page, steps: (Item | Stop)[], found: Segment[]): void 
       found.push(segment);
       lead = lead && { ...lead, stop: 'label', words: '' };
       outer = lead;
+      if (kit) kit = { ...kit, line: run.at(-1)!.line };
     }
     run = [];
   };
   for (const step of steps) {
     if ('stop' in step) {
       flush();
-      if (!step.inline) outer = step;
-      if (step.stop !== 'end') lead = step;
+      const named = step.stop === 'label' && kit && step.line - kit.line < (kit.inline ? 1 : reach);
+      const now: Stop = named ? { ...step, stop: kit!.stop } : step;
+      if (!now.inline) outer = now;
+      if ((now.stop === 'heading' || now.stop === 'teaser') && !named) kit = now;
+      if (now.stop !== 'end') lead = now;
       else if (lead?.inline) lead = outer;
       muted = step.stop === 'end' || step.stop === 'denial' ? step.line : -1;
     } else if (step.line !== muted) {
@@ -141,6 +146,7 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
   const n = run.length;
   const count = (kind: string) => run.filter((item) => item.kind === kind).length;
   const cosmetic = count('cosmetic');
+  const chemical = run.filter(({ kind, name }) => kind === 'cosmetic' && !plainName.test(name)).length;
   const edible = count('edible');
   const sure = cosmetic + count('likely');
   const letters = low.slice(first.from, last.to);
@@ -165,17 +171,19 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
     denial: false,
     teaser: n >= 15 && cosmetic >= 7 && sure >= n * 0.7,
     heading:
-      (cosmetic >= 2 && n >= (inLines ? 6 : 4) && sure >= n * 0.5) ||
+      (cosmetic >= 2 &&
+        n >= (inLines ? 6 : chemical > 0 ? 4 : 5) &&
+        sure >= n * (/[a-z]{4}/.test(letters) ? 0.6 : 0.4)) ||
       (sure === n &&
         n < 6 &&
         !inLines &&
         (n === 3 ? cosmetic > 1 && !plainName.test(letters) : botanicalName.test(letters))),
     other:
       first.after !== 'mark' &&
-      cosmetic >= 4 &&
+      chemical >= 4 &&
       n >= 7 &&
       sure >= n * 0.65 &&
-      (!inLines || isWater(run[0]) || isWater(run[1])),
+      (run.slice(0, 3).some(isWater) || (!inLines && n >= 15 && chemical >= 8)),
   };
   const how = stop?.stop ?? 'other';
   if (!(how in fine ? fine[how as 'heading'] : fine.other)) return undefined;

@@ -21,7 +21,7 @@ const mostSteps = 4000;
 const marks = /[;،、，；•·●∙▪◦‧・｜|]+|,(?!\d)|(?<!\d),|\.(?=\s+[A-ZÀ-ÞА-Я*\d(]|\s*$)|\s[-–—*/+](?=\s)/g;
 const softMarks = new RegExp(`${marks.source}|\\v`, 'g');
 /** Full stops that end no name. */
-const abbreviated = /(?:denat|var|ssp|spp|no|alc|st|ext|\bc\.?i|\bf|\bl)$/;
+const abbreviated = /\b(?:denat|var|ssp|spp|no|alc|st|ext|c|c\.?i|f|l)$/;
 
 /** Whether the edges of inline elements part the names of these letters. */
 export const isSoft = (letters: string) => {
@@ -38,7 +38,10 @@ export function wordsOf(words: string): string {
   }
   return (kept + words.slice(at))
     .replace(/^.*[.!?]\s/, '')
-    .replace(/\b(?:full|complete|inactive|other|all|product|list|of|the|for|inci)\b/gi, ' ')
+    .replace(
+      /\b(?:full|complete|inactive|other|all|product|list[aeo]?|elenco|of|the|in|our|inci|d?e[nsl]?|degli|dos|compl[eè]t[aeo]?|voll\S+|tous|alle)(?![a-zà-ž])/gi,
+      ' ',
+    )
     .replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '');
 }
 
@@ -64,9 +67,17 @@ export function stepsOf({ text, low, lines }: Page, line: number, steps: (Item |
     const clause = before.slice(-80).replace(/^.*[.:;!?]/, '');
     const near = clause + match + mark.replace(/\([^)]*\)/, '');
     from = index + match.length + mark.length;
+    const more = wordsOf(text.slice(start + index - clause.length, start + from));
+    const bare = !/\p{L}/u.test(more.replace(/\([^)]*\)/, ''));
     stop(
-      denial.test(near) ? 'denial' : teaser.test(near) && !/inactive/.test(near) ? 'teaser' : 'heading',
-      wordsOf(text.slice(start + index - clause.length, start + from)),
+      denial.test(near)
+        ? 'denial'
+        : teaser.test(near) && !/inactive/.test(near)
+          ? 'teaser'
+          : bare
+            ? 'heading'
+            : 'label',
+      more,
       !alone,
     );
   }
@@ -114,10 +125,21 @@ export function stepsOf({ text, low, lines }: Page, line: number, steps: (Item |
     if (goesOn.test(name)) return void item(0, name.length, 'likely');
     // "Shampoo: Aqua": the words before the colon are a label
     const [labelled, label] = /^([^:：()]{2,60}[^:：()\d])[:：]\s*(?=\S)/.exec(name) ?? [''];
-    if (label) {
+    if (label && !(after === 'mark' && classOf(label) === 'cosmetic')) {
       const kind = classOf(name.slice(labelled.length));
-      if (denial.test(label) || endsHere.test(name) || kind === 'other' || kind === 'edible')
+      if (
+        denial.test(label) ||
+        endsHere.test(name) ||
+        /^[*†°]/.test(label) ||
+        kind === 'other' ||
+        kind === 'edible'
+      ) {
+        // "Citric Acid Caution: …": a name may stand before the label
+        const kept = label.replace(/\s+\S+$/, '');
+        const keptKind = classOf(kept);
+        if (after === 'mark' && kept !== label && /^[cl]/.test(keptKind)) item(0, kept.length, keptKind);
         return void stop('end');
+      }
       stop(teaser.test(label) ? 'teaser' : 'label', text.slice(at, at + label.length).trim());
       return void item(labelled.length, name.length, kind, 'stop');
     }
@@ -162,9 +184,10 @@ function afterHeading(before: string, rest: string): string | undefined {
 /** Where running text begins within a name: a word no name holds, a new sentence, a footnote, a button; -1 nowhere. */
 function cutOf(name: string, text: string): number {
   const button = /^([^\v]{3,}?)[\s…]*\v([^\s\d.…]{3,}(?: \S+)?)$/.exec(name);
+  const sentence = text.search(/[\s.…](?=\s*[A-ZÀ-Þ][a-zà-ž]+(?: [a-zà-ž]{2,}){2})/);
   const cuts = [
     name.search(prose),
-    text.search(/[\s.…](?=\s*[A-ZÀ-Þ][a-zà-ž]+(?: [a-zà-ž]{2,}){2})/),
+    sentence >= 0 && classOf(name.slice(sentence)) === 'other' ? sentence : -1,
     name.search(/(?<=[^\s,])\s+\*+ ?[a-zà-ž]+ [a-zà-ž]/),
     button && classOf(button[1]!) !== 'other' && classOf(button[2]!) === 'other' ? button[1]!.length : -1,
   ].filter((at) => at >= 0);

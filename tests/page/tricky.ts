@@ -607,4 +607,147 @@ Parfum</pre>`,
     '<p>We choose ingredients with care: coconut oil, shea butter, argan oil, jojoba oil, castor oil, marula oil and tea tree essential oil are all bought directly.</p>',
     [],
   ],
+  [
+    'art groups',
+    '<article><h2>Ingredients in your shampoo</h2><p><b>Sulfates:</b> Sodium Lauryl Sulfate, Sodium Laureth Sulfate, Ammonium Lauryl Sulfate, Sodium Coco Sulfate, Sodium Myreth Sulfate, TEA Lauryl Sulfate, Sodium Xylenesulfonate</p><p><b>Silicones:</b> Dimethicone, Cyclomethicone, Amodimethicone, Dimethiconol, Phenyl Trimethicone, Cyclopentasiloxane, Trimethylsiloxysilicate</p><p>Common preservatives: phenoxyethanol, benzyl alcohol, sodium benzoate, potassium sorbate, sorbic acid, dehydroacetic acid, caprylyl glycol</p></article>',
+    [],
+  ],
+  [
+    'art look for',
+    '<article><p>Ingredients to look for: Glycerin, Aloe Vera, Panthenol, Honey, Propanediol, Hydrolyzed Wheat Protein, Cetyl Alcohol, Behentrimonium Chloride</p><p>Moisturizing ingredients: Glycerin, Panthenol, Sorbitol, Propylene Glycol, Sodium PCA, Betaine, Butylene Glycol</p></article>',
+    [],
+  ],
+  [
+    'art headings',
+    '<article><h2>The best ingredients for dry hair</h2><ul><li>Glycerin</li><li>Panthenol</li><li>Shea Butter</li><li>Cetyl Alcohol</li><li>Argan Oil</li><li>Hydrolyzed Keratin</li><li>Squalane</li></ul></article>',
+    [],
+  ],
+  [
+    'art h3 ingredients in this article',
+    '<article><h3>Ingredients mentioned</h3><p>Cetyl alcohol, cetearyl alcohol, stearyl alcohol, behenyl alcohol, lauryl alcohol, isopropyl alcohol and benzyl alcohol.</p></article>',
+    [],
+  ],
+  [
+    'tags',
+    '<p>Tags: argan oil, shea butter, jojoba oil, coconut oil, castor oil, essential oils, rosehip oil, marula oil</p>',
+    [],
+  ],
+  ['shampoo ingredients before', `<h3>Shampoo Ingredients:</h3><p>${long}</p>`, [long]],
+  ['liste complete', `<h3>Liste complète des ingrédients</h3><p>${long}</p>`, [long]],
+  ['lista skladnikow', `<p>Lista składników: ${long}</p>`, [long]],
+  [
+    'elenco',
+    '<p>Elenco completo degli ingredienti: Aqua, Glycerin, Parfum, Coco-Glucoside</p>',
+    ['Aqua, Glycerin, Parfum, Coco-Glucoside'],
+  ],
+  [
+    'vollst',
+    '<h4>Vollständige Inhaltsstoffe</h4><p>Aqua, Glycerin, Parfum, Coco-Glucoside</p>',
+    ['Aqua, Glycerin, Parfum, Coco-Glucoside'],
+  ],
+  [
+    'dr pill',
+    '<p>Inactive ingredients: methacrylic acid copolymer, triethyl citrate, talc, polysorbate 80, sodium hydroxide, hypromellose, mannitol, magnesium stearate, glyceryl monostearate, sugar spheres, titanium dioxide, iron oxide</p>',
+    [],
+  ],
+  [
+    'organic latin',
+    '<h3>Ingredients</h3><p>Aqua, Organic Aloe barbadensis leaf juice, Organic Cocos nucifera oil, Cetyl alcohol, Glyceryl stearate, Parfum</p>',
+    [
+      'Aqua, Organic Aloe barbadensis leaf juice, Organic Cocos nucifera oil, Cetyl alcohol, Glyceryl stearate, Parfum',
+    ],
+  ],
+  [
+    'fragrance colon inside',
+    '<h3>Ingredients</h3><p>Aqua, Glycerin, Cetyl Alcohol, Parfum: Linalool, Limonene, Behentrimonium Chloride, Panthenol</p>',
+    ['Aqua, Glycerin, Cetyl Alcohol, Parfum: Linalool, Limonene, Behentrimonium Chloride, Panthenol'],
+  ],
+  [
+    'talc stop',
+    '<h3>Ingredients</h3><p>Talc. Mica. Dimethicone. Zinc Stearate. Phenoxyethanol. Parfum.</p>',
+    ['Talc. Mica. Dimethicone. Zinc Stearate. Phenoxyethanol. Parfum.'],
+  ],
+  [
+    'vegan collagen',
+    '<h3>Ingredients</h3><p>Aqua, Vegan Collagen, Glycerin, Cetyl Alcohol, Parfum, Panthenol</p>',
+    ['Aqua, Vegan Collagen, Glycerin, Cetyl Alcohol, Parfum, Panthenol'],
+  ],
+  ['teaser under ingredients', '<h3>Ingredients</h3><p>Argan Oil, Keratin, Shea Butter, Coconut Oil</p>', []],
+  [
+    'function table',
+    '<h3>Ingredients</h3><table><tr><td>Aqua</td><td>Solvent</td></tr><tr><td>Glycerin</td><td>Humectant</td></tr><tr><td>Cetyl Alcohol</td><td>Emollient</td></tr><tr><td>Panthenol</td><td>Conditioning</td></tr><tr><td>Parfum</td><td>Scent</td></tr><tr><td>Linalool</td><td>Scent</td></tr></table>',
+    [],
+  ],
+  [
+    'custom el blocks',
+    `<product-tabs><product-tab slot=a><span slot=title>Ingredients</span><div slot=content>${long}</div></product-tab></product-tabs>`,
+    [long],
+  ],
+  [
+    'unheaded ul paragraphs w/o water long',
+    '<p>Behentrimonium Methosulfate, Cetyl Alcohol, Cetearyl Alcohol, Butyrospermum Parkii Butter, Glycerin, Panthenol, Hydrolyzed Silk, Squalane, Tocopherol, Parfum, Linalool, Limonene, Citral, Phenoxyethanol, Ethylhexylglycerin, Citric Acid</p>',
+    [
+      'Behentrimonium Methosulfate, Cetyl Alcohol, Cetearyl Alcohol, Butyrospermum Parkii Butter, Glycerin, Panthenol, Hydrolyzed Silk, Squalane, Tocopherol, Parfum, Linalool, Limonene, Citral, Phenoxyethanol, Ethylhexylglycerin, Citric Acid',
+    ],
+  ],
+  [
+    'safety datasheet words',
+    '<h2>Composition</h2><p>Sodium hypochlorite, sodium hydroxide, sodium chloride, water, lauramine oxide</p>',
+    [],
+  ],
+  [
+    'ingredient with dash desc',
+    '<h3>Ingredients</h3><p>Water – base<br>Glycerin – humectant<br>Cetyl Alcohol – emollient<br>Panthenol – vitamin<br>Parfum – scent</p>',
+    [],
+  ],
+  [
+    'two cols br',
+    '<p>INGREDIENTS:</p><p>Aqua (Water),<br>Cetyl Alcohol,<br>Glycerin,<br>Panthenol,<br>Parfum (Fragrance)</p>',
+    ['Aqua (Water), Cetyl Alcohol, Glycerin, Panthenol, Parfum (Fragrance)'],
+  ],
+  [
+    'heading then usage then list',
+    '<h3>Ingredients</h3><h3>How to use</h3><p>Apply to wet hair.</p><p>Rinse.</p>',
+    [],
+  ],
+  [
+    'ingredients & caution same p',
+    `<p>Ingredients: ${long} Caution: Keep out of eyes. Directions: Use daily.</p>`,
+    [long],
+  ],
+  ['net', `<p>Net Wt. 8 oz. Ingredients: ${long}. Made in Mossland. UPC 123456</p>`, [`${long}.`]],
+  [
+    'html entities bullet',
+    '<h3>Ingredients</h3><p>Aqua&nbsp;&bull;&nbsp;Glycerin&nbsp;&bull;&nbsp;Cetyl Alcohol&nbsp;&bull;&nbsp;Parfum&nbsp;&bull;&nbsp;Limonene</p>',
+    ['Aqua • Glycerin • Cetyl Alcohol • Parfum • Limonene'],
+  ],
+  [
+    'note with "paraben-free formula" before heading',
+    `<p>Paraben-free formula. Ingredients: ${long}</p>`,
+    [long],
+  ],
+  [
+    'comma-less newline source',
+    `<h3>Ingredients</h3><p>
+      Aqua (Water),
+      Glycerin,
+      Cetyl Alcohol,
+      Parfum (Fragrance),
+      Limonene
+   </p>`,
+    ['Aqua (Water), Glycerin, Cetyl Alcohol, Parfum (Fragrance), Limonene'],
+  ],
+  [
+    'drug topical label ok',
+    `<p>Active ingredient: Zinc Oxide 20%</p><p>Inactive ingredients: ${long}</p>`,
+    [long],
+  ],
+  ['cs', `<h3>Složení</h3><p>${long}</p><p>Objem: 200 ml</p>`, [long]],
+  ['ro', `<p><strong>Ingrediente:</strong> ${long}</p><p>Mod de utilizare: aplicați.</p>`, [long]],
+  ['pt', `<p><strong>Composição:</strong> ${long}</p>`, [long]],
+  ['uk', `<p><strong>Склад:</strong> ${long}</p>`, [long]],
+  ['sr', `<p><strong>Sastav:</strong> ${long}</p>`, [long]],
+  ['lt', `<p><strong>Sudėtis:</strong> ${long}</p>`, [long]],
+  ['et', `<p><strong>Koostisosad:</strong> ${long}</p>`, [long]],
+  ['fa', `<p><strong>ترکیبات:</strong> ${long}</p>`, [long]],
 ];
