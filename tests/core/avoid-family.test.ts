@@ -1,0 +1,27 @@
+import { expect, it } from 'vitest';
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { practice } from '../../dictionary/practice.ts';
+import { fitProduct } from '../../src/core/fit.ts';
+import { allowanceOf } from '../../src/core/hair.ts';
+import type { Avoid } from '../../src/core/head.ts';
+import { createLookup } from '../../src/core/lookup.ts';
+import { readLabel } from '../../src/core/reading.ts';
+import { madeHead } from '../keeping/made.ts';
+
+const lookup = createLookup(entries, patterns, limits);
+const answer = (label: string, avoid: Omit<Avoid, 'id' | 'reacted'>) => {
+  const head = madeHead({ avoid: [{ id: 'a', reacted: false, ...avoid }] });
+  const allowance = allowanceOf(head, practice.allowance, { today: '2026-03-01', log: [] });
+  const reading = readLabel(label, lookup);
+  const findings = fitProduct({ reading, kind: 'gel', use: 'leave-on' }, { head, allowance, practice });
+  return findings.find(({ rule }) => rule === 'avoid-list')?.answer;
+};
+
+it.each<[string, Omit<Avoid, 'id' | 'reacted'>, string]>([
+  ['Aqua, Alcohol Denat., Glycerin', { role: 'drying-alcohol' }, 'clashes'],
+  ['Aqua, Cetearyl Alcohol, Glycerin', { role: 'drying-alcohol' }, 'suits'], // a fatty alcohol is none
+  ['Aqua, Phenoxyethanol', { role: 'preservative' }, 'clashes'],
+  ['Aqua, Hydrolyzed Wheat Protein', { family: 'wheat' }, 'clashes'],
+  ['Aqua, Fragrance', { name: 'Parfum' }, 'clashes'],
+  ['Aqua, Glycerin', { name: 'Parfum' }, 'suits'],
+])('%s against %j', (label, avoid, wanted) => expect(answer(label, avoid)).toBe(wanted));
