@@ -1,6 +1,7 @@
 // Bare pages for tests of painting: one label under styles and structures that make painting hard. Invented goods.
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { entries } from '../../dictionary/index.ts';
 
 export const label =
   'Aqua, Cetearyl Alcohol, Glycerin, Behentrimonium Methosulfate, Hydrolyzed Wheat Protein, Hydrolyzed Silk, ' +
@@ -30,10 +31,11 @@ export const settings = [
   '15px/1.6 monospace',
 ];
 
-const many = Array.from(
-  { length: 500 },
-  (_, i) => ['Hydrolyzed Silk', 'Glycerin', 'Aqua', 'Panthenol', 'Hydrolyzed Keratin'][i % 5],
-);
+// A label that repeats itself is read once: five hundred names that differ.
+const many = entries
+  .filter(({ name, moisture }) => moisture?.length && /^[A-Za-z -]+$/.test(name))
+  .slice(0, 500)
+  .map(({ name }) => name);
 
 const pages: Record<string, string> = {
   plain: page('Plain', `${section(label)}${filler}`),

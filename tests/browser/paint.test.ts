@@ -74,9 +74,9 @@ describe('letters', () => {
   it('500 names', async () => {
     const page = await open('many');
     const { lines } = await painted(page);
-    expect(Object.values(lines).flat().length).toBe(400);
+    expect(Object.values(lines).flat().length).toBe(500);
     const report = await glyphReport(page);
-    expect(report.shown).toBe(400);
+    expect(report.shown).toBe(500);
     expect(report.overlaps.slice(0, 3)).toEqual([]);
     await page.close();
   });

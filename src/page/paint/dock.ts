@@ -1,13 +1,9 @@
-import { isBlank, isFixedAt, type Place } from './blank.ts';
+import { isBlank, isFixedAt } from './blank.ts';
 import type { PaintedList } from './painted-list.ts';
+import { besideList, type Corner, corners, placeOf, type Size, type Spot } from './places.ts';
 import type { StripAsk } from './strip.ts';
 
 type Asks = Omit<StripAsk, 'act'>;
-type Size = { width: number; height: number };
-
-/** By the list: where the strip stands relative to it. In a corner of the view otherwise. */
-type Spot = { by: 'list'; dx: number; dy: number } | { by: 'corner'; corner: Corner } | { by: 'none' };
-type Corner = 'end' | 'start';
 
 /** How the reader left the strip: kept while the page stays, whatever is painted anew. */
 export type Docking = {
@@ -17,16 +13,12 @@ export type Docking = {
   dragged?: { left: number; top: number };
 };
 
-const nowhere: Spot = { by: 'none' };
-type Candidate = { spot: Spot; place: Place };
-
-const edge = 12;
 const settleAfter = 180;
 
 /**
- * Where the strip stands. Open, it covers no letter of the page: right under its list, beside it, or in a
- * blank corner of the view; where none is blank it is folded to a tag in a corner. The reader may open, fold,
- * drag or send it to the other side, and then it stays so. It speaks of the list most in view.
+ * Where the strip stands. By itself it covers no letter of the page: open under or beside its list or in a
+ * blank corner of the view, else folded to a tag in such a place. The reader may open, fold, drag or send it
+ * to the other side, and then it stays so. It speaks of the list most in view.
  */
 export function dock(
   win: Window & typeof globalThis,
@@ -41,19 +33,22 @@ export function dock(
   let filled = '';
   let timer = 0;
   let searches = 0;
-  const sizes = new Map<number, Size>();
+  const sizes = new Map<string, Size>();
   const spots = new Map<PaintedList, Spot>();
+  const noOpenCorner = new Set<PaintedList>();
 
   const asks: Asks = {
     fold() {
       docking.byHand = !strip.classList.contains('folded');
+      spots.clear();
       update();
       strip.querySelector<HTMLElement>('[aria-expanded]')?.focus();
     },
     move() {
       delete docking.dragged;
-      docking.corner = docking.corner === 'end' ? 'start' : 'end';
+      docking.corner = docking.corner === 'bottom-end' ? 'bottom-start' : 'bottom-end';
       docking.byHand = false;
+      for (const list of painted) spots.set(list, { by: 'corner', corner: docking.corner, folded: false });
       update();
     },
     next() {
@@ -66,19 +61,21 @@ export function dock(
     },
   };
 
-  const show = (folded: boolean) => {
-    const key = `${current?.id} ${folded}`;
-    if (!current || key === filled) return;
+  const show = (list: PaintedList, folded: boolean) => {
+    const key = `${list.id} ${folded}`;
+    if (key !== filled) fill(list, folded, asks);
     filled = key;
-    fill(current, folded, asks);
   };
 
-  const sizeOf = (list: PaintedList): Size => {
-    const known = sizes.get(list.id);
+  const sizeOf = (list: PaintedList, folded: boolean): Size => {
+    const key = `${list.id} ${folded}`;
+    const known = sizes.get(key);
     if (known) return known;
-    show(false);
+    const before = filled;
+    show(list, folded);
     const size = { width: strip.offsetWidth, height: strip.offsetHeight };
-    sizes.set(list.id, size);
+    sizes.set(key, size);
+    if (before && before !== key) show(list, before.endsWith('true'));
     return size;
   };
 
@@ -87,43 +84,59 @@ export function dock(
     strip.style.pointerEvents = away ? 'none' : '';
   };
 
-  /** The place for a list's strip; looked for once for each shape of the page while the list is in view. */
-  const spotOf = (list: PaintedList): Spot => {
-    const known = spots.get(list);
-    if (known) return known;
-    const at = list.element?.getBoundingClientRect();
-    if (at && inView(win, list.element) > 0) {
-      const pending: Spot = { by: 'none' };
-      spots.set(list, pending);
-      void search(list, places(win, at, sizeOf(list), list.cropped, docking.corner), pending);
-    }
-    return nowhere;
-  };
+  const boxOf = (list: PaintedList) => list.element?.getBoundingClientRect();
+  const standIn = (): Spot => ({ by: 'corner', corner: docking.corner, folded: docking.byHand ?? true });
 
-  const search = async (list: PaintedList, among: Candidate[], pending: Spot) => {
+  /** Places to try, best first: open before folded, by the list before a corner. */
+  function* candidates(list: PaintedList): Generator<Spot> {
+    for (const folded of docking.byHand === undefined ? [false, true] : [docking.byHand]) {
+      const at = inView(win, list.element) > 0 ? boxOf(list) : undefined;
+      if (!at && !folded && docking.byHand === undefined) continue;
+      if (at && !list.cropped) yield* besideList(at, sizeOf(list, folded), folded, win);
+      if (folded || !noOpenCorner.has(list)) yield* corners(docking.corner, folded).slice(0, folded ? 4 : 2);
+    }
+  }
+
+  const search = async (list: PaintedList, pending: Spot) => {
     const turn = ++searches;
     const off = () => signal.aborted || turn !== searches;
-    for (const { spot, place } of among)
-      if (await isBlank(win, place, aside, off)) {
-        spots.set(list, spot);
-        return update();
-      } else if (off()) {
-        // Called off by a scroll: the list will be looked at again.
+    for (const spot of candidates(list)) {
+      const place = placeOf(spot, sizeOf(list, spot.folded), boxOf(list), win);
+      const blank = await isBlank(win, place, aside, off);
+      if (off()) {
+        // Called off by a scroll: looked for again once that has settled.
         if (spots.get(list) === pending) spots.delete(list);
         return;
       }
+      if (!blank) continue;
+      spots.set(list, spot);
+      return update();
+    }
   };
 
-  /** A corner that was blank may be so no more after scrolling: the strip folds, and stays folded. */
+  /** The spot of a list's strip; looked for once for each shape of the page. */
+  const spotOf = (list: PaintedList): Spot => {
+    const known = spots.get(list);
+    if (known) return known;
+    const pending = standIn();
+    spots.set(list, pending);
+    void search(list, pending);
+    return pending;
+  };
+
+  /** After a scroll: a corner that is blank no more is left; an open strip that had to leave one stays folded. */
   const settle = async () => {
     const list = current;
     const spot = list && spots.get(list);
-    if (signal.aborted || !list) return;
-    if (spot?.by === 'corner') {
+    if (signal.aborted || !list || !spot || docking.dragged) return;
+    if (spot.by === 'corner') {
       const turn = searches;
-      const off = () => signal.aborted || turn !== searches;
-      const stays = await isBlank(win, cornerPlace(win, sizeOf(list), spot.corner), aside, off);
-      if (stays === false) spots.set(list, nowhere);
+      const place = placeOf(spot, sizeOf(list, spot.folded), undefined, win);
+      const blank = await isBlank(win, place, aside, () => signal.aborted || turn !== searches);
+      if (blank === false) {
+        if (!spot.folded) noOpenCorner.add(list);
+        spots.delete(list);
+      }
     }
     update();
   };
@@ -141,39 +154,31 @@ export function dock(
       return;
     }
     if (!strip.matches(':popover-open')) strip.showPopover();
-    let spot: Spot = docking.dragged || docking.byHand === true ? nowhere : spotOf(current);
-    if (spot.by === 'list' && !stands(spot)) spot = nowhere;
-    const folded = docking.byHand ?? (spot.by === 'none' && !docking.dragged && !held);
-    show(folded);
-    place(folded ? nowhere : spot);
+    let spot = docking.dragged ? standIn() : spotOf(current);
+    if (spot.by === 'list' && !stands(current, spot)) spot = standIn();
+    const folded = docking.byHand ?? (docking.dragged || held ? filled.endsWith('true') : spot.folded);
+    show(current, folded);
+    place(current, { ...spot, folded });
   }
 
-  /** A place by the list counts while it is in view and nothing fixed passes over it. */
-  const stands = ({ dx, dy }: { dx: number; dy: number }): boolean => {
-    const at = current?.element?.getBoundingClientRect();
-    if (!at || !current) return false;
-    const { width, height } = sizeOf(current);
-    const [left, top] = [at.left + dx, at.top + dy];
-    if (top + height < 0 || top > win.innerHeight || left < 0 || left + width > win.innerWidth) return false;
-    return top >= 0 && !isFixedAt(doc, left + 2, top + 2) && !isFixedAt(doc, left + width - 2, top + 2);
+  /** A spot by the list counts while it is in view and nothing fixed passes over it. */
+  const stands = (list: PaintedList, spot: Spot): boolean => {
+    const { left, top, width, height } = placeOf(spot, sizeOf(list, spot.folded), boxOf(list), win);
+    if (top < 0 || top + height > win.innerHeight || left < 0 || left + width > win.innerWidth) return false;
+    return !isFixedAt(doc, left + 2, top + 2) && !isFixedAt(doc, left + width - 2, top + 2);
   };
 
-  function place(spot: Spot) {
-    const at = current?.element?.getBoundingClientRect();
-    const { style } = strip;
-    style.inset = 'auto';
-    strip.classList.toggle('attached', spot.by === 'list');
-    if (spot.by === 'list' && at) {
-      style.left = `${at.left + spot.dx + win.scrollX}px`;
-      style.top = `${at.top + spot.dy + win.scrollY}px`;
-    } else if (docking.dragged) {
-      style.left = `${Math.max(0, Math.min(docking.dragged.left, win.innerWidth - strip.offsetWidth))}px`;
-      style.top = `${Math.max(0, Math.min(docking.dragged.top, win.innerHeight - strip.offsetHeight))}px`;
-    } else {
-      const where = spot.by === 'corner' ? spot.corner : docking.corner;
-      style.bottom = `${edge}px`;
-      style[where === 'end' ? 'right' : 'left'] = `${edge}px`;
-    }
+  function place(list: PaintedList, spot: Spot) {
+    const size = { width: strip.offsetWidth, height: strip.offsetHeight };
+    const at = placeOf(spot, size, boxOf(list), win);
+    const held = spot.by === 'list' && !docking.dragged;
+    const left = docking.dragged?.left ?? at.left;
+    const top = docking.dragged?.top ?? at.top;
+    const within = (px: number, most: number) => (held ? px : Math.max(0, Math.min(px, most)));
+    strip.classList.toggle('attached', held);
+    strip.style.inset = 'auto';
+    strip.style.left = `${within(left, win.innerWidth - size.width) + (held ? win.scrollX : 0)}px`;
+    strip.style.top = `${within(top, win.innerHeight - size.height) + (held ? win.scrollY : 0)}px`;
   }
 
   strip.addEventListener('pointerdown', (event) => {
@@ -186,14 +191,11 @@ export function dock(
       strip.addEventListener(type, hear, { signal: moving.signal });
     strip.setPointerCapture(event.pointerId);
     on('pointermove', (move) => {
-      if (
-        Math.abs(move.clientX - event.clientX) + Math.abs(move.clientY - event.clientY) < 4 &&
-        !docking.dragged
-      )
-        return;
+      const far = Math.abs(move.clientX - event.clientX) + Math.abs(move.clientY - event.clientY) > 4;
+      if (!far && !docking.dragged) return;
       docking.dragged = { left: move.clientX - dx, top: move.clientY - dy };
       docking.byHand ??= strip.classList.contains('folded');
-      place(nowhere);
+      if (current) place(current, standIn());
     });
     on('pointerup', () => moving.abort());
     on('pointercancel', () => moving.abort());
@@ -205,6 +207,7 @@ export function dock(
       if (moved === 'reshaped') {
         sizes.clear();
         spots.clear();
+        filled = '';
       }
       searches++;
       update();
@@ -213,6 +216,7 @@ export function dock(
     },
     focus() {
       docking.byHand = false;
+      spots.clear();
       update();
       strip.focus();
     },
@@ -225,32 +229,3 @@ function inView(win: Window, element: Element | undefined): number {
   if (!at) return 0;
   return Math.max(0, Math.min(at.bottom, win.innerHeight) - Math.max(at.top, 0));
 }
-
-/** Where a strip may stand, best first: under its list, after it, before it, in a corner of the view. */
-function places(win: Window, at: DOMRect, size: Size, cropped: boolean, first: Corner): Candidate[] {
-  const gap = 10;
-  const inside = Math.max(edge, Math.min(at.left, win.innerWidth - size.width - edge));
-  const beside = [
-    { left: inside, top: at.bottom + gap },
-    { left: at.right + gap, top: at.top },
-    { left: at.left - gap - size.width, top: at.top },
-  ].map(
-    ({ left, top }): Candidate => ({
-      spot: { by: 'list', dx: left - at.left, dy: top - at.top },
-      place: { left, top, ...size },
-    }),
-  );
-  const corners = ([first, first === 'end' ? 'start' : 'end'] as const).map(
-    (corner): Candidate => ({
-      spot: { by: 'corner', corner },
-      place: cornerPlace(win, size, corner),
-    }),
-  );
-  return [...(cropped ? [] : beside), ...corners];
-}
-
-const cornerPlace = (win: Window, size: Size, corner: Corner): Place => ({
-  left: corner === 'end' ? win.innerWidth - edge - size.width : edge,
-  top: win.innerHeight - edge - size.height,
-  ...size,
-});

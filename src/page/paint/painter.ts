@@ -26,7 +26,7 @@ export function createPainter(
   act: (list: number, action: StripAction) => void,
 ): Painter {
   let painting: Painting | undefined;
-  const docking: Docking = { corner: 'end' };
+  const docking: Docking = { corner: 'bottom-end' };
   const clear = () => {
     const held = painting?.held() ?? false;
     painting?.undo();
