@@ -1,8 +1,7 @@
 import type { MoistureRole, ProteinSize, Range } from './entry.ts';
 import type { WashDayPractice } from './practice.ts';
 import { usualUse } from './product.ts';
-import type { Mention, Reading } from './reading.ts';
-import { isDose } from './rules/traits.ts';
+import { isProtein, type Mention, type Reading } from './reading.ts';
 import type { Step } from './wash-day.ts';
 
 /** Milligrams as ranges: protein by size (doses only), matter that may bear protein, moisture by role. */
@@ -90,11 +89,7 @@ function staysOfStep(step: Step & { reading: Reading | undefined }, practice: Wa
     step: step.id,
     ...exposure,
     unread: mentions.length === 0,
-    protein: by(sizes, (size) =>
-      left(
-        (mention) => mention.protein?.size === size && (isDose(mention) || mention.protein.minute === true),
-      ),
-    ),
+    protein: by(sizes, (size) => left((mention) => mention.protein?.size === size && isProtein(mention))),
     bearing: left(({ protein }) => protein?.kind === 'protein-bearing'),
     moisture: by(roles, (role) => left(({ moisture }) => moisture.includes(role))),
     moistureAll: left(({ moisture }) => moisture.length > 0),

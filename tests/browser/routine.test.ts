@@ -1,9 +1,11 @@
 // The third moment: a product met in a shop joins a wash day, and everything that follows, in a real Chromium.
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { crc32, deflateSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Remembered } from '../../src/store/remembered.ts';
+import { root } from '../run/steps.ts';
 import { goodOf } from '../store/goods.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
 import { look, tabOf } from './views.ts';
@@ -202,6 +204,46 @@ it('from the first profile to the same state after a wipe', async () => {
     'data:image/jpeg',
   ]);
 }, 120_000);
+
+it('the wash day is taken along: picture, table, text, calendar, paper', async () => {
+  await place('Routine');
+  await panel.locator('.wash-day-chart').first().waitFor();
+  await panel.bringToFront();
+  await panel.getByText('Take it along').click();
+  const saved = async (name: string) => {
+    const [file] = await Promise.all([panel.waitForEvent('download'), press(name)]);
+    return { name: file.suggestedFilename(), bytes: readFileSync((await file.path())!) };
+  };
+  const svg = await saved('Picture (SVG)');
+  expect(svg.name).toBe('wash-day.svg');
+  const [, width, height] = /viewBox="0 0 (\d+) (\d+)"/.exec(String(svg.bytes))!;
+  expect(String(svg.bytes)).not.toMatch(/light-dark|var\(/);
+  const png = await saved('Picture (PNG)');
+  // PNG, third edition, 11.2.2: width and height are the first eight bytes of IHDR, at offset 16.
+  expect([png.bytes.readUInt32BE(16), png.bytes.readUInt32BE(20)]).toEqual([
+    2 * Number(width),
+    2 * Number(height),
+  ]);
+  mkdirSync(join(root, '.output', 'screens'), { recursive: true });
+  writeFileSync(join(root, '.output', 'screens', 'wash-day-export.png'), png.bytes);
+  expect(String((await saved('Table (CSV)')).bytes).split('\r\n')).toHaveLength(4);
+  expect(String((await saved('Plain text')).bytes)).toContain('3. gel: ');
+  expect(String((await saved('Save as calendar file')).bytes)).toMatch(/^BEGIN:VCALENDAR\r\n/);
+  // The sheet alone, on both papers, on one page each.
+  for (const format of ['A4', 'Letter'] as const) {
+    await panel.evaluate(() => {
+      document.documentElement.dataset.print = 'sheet';
+    });
+    const pdf = await panel.pdf({ format, path: join(root, '.output', 'screens', `wash-day-${format}.pdf`) });
+    expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)]).toHaveLength(1);
+    await panel.emulateMedia({ media: 'print' });
+    await screens(panel, `wash-day-sheet-${format}`, true);
+    await panel.emulateMedia({ media: null });
+    await panel.evaluate(() => {
+      delete document.documentElement.dataset.print;
+    });
+  }
+}, 60_000);
 
 it('a thousand wash days scroll without a task above 50 ms', async () => {
   const [head] = (await remembered()).heads;

@@ -1,6 +1,6 @@
 import type { Use } from '../entry.ts';
 import type { WashDayPractice } from '../practice.ts';
-import type { Mention, Reading } from '../reading.ts';
+import { isProteinDose, type Mention, type Reading } from '../reading.ts';
 
 /** yes · no · maybe: the label does not say. */
 export type Sure = 'yes' | 'no' | 'maybe';
@@ -37,13 +37,6 @@ export type Traits = {
 const indexes = (mentions: readonly Mention[], test: (mention: Mention, index: number) => boolean) =>
   mentions.flatMap((mention, index) => (test(mention, index) ? [index] : []));
 
-/** Named peptides, protein-bearing matter and protein surfactants are shown but are no dose of protein. */
-export const isDose = ({ protein }: Mention) =>
-  protein !== undefined &&
-  !protein.minute &&
-  protein.kind !== 'protein-bearing' &&
-  protein.kind !== 'protein-surfactant';
-
 /** Reads off a label what the rules ask of it. Pure; an absent reading is a label nobody could read. */
 export function traitsOf(reading: Reading | undefined, practice: WashDayPractice): Traits {
   const mentions = reading?.mentions ?? [];
@@ -54,7 +47,7 @@ export function traitsOf(reading: Reading | undefined, practice: WashDayPractice
     (reading?.onePercentFrom === undefined || index < reading.onePercentFrom);
   const readable = reading !== undefined && reading.refused === undefined && mentions.length > 0;
   const read = !readable ? 'none' : reading.read < readAtLeast ? 'little' : 'enough';
-  const doses = indexes(mentions, isDose);
+  const doses = indexes(mentions, isProteinDose);
   const bearing = indexes(mentions, ({ protein }) => protein?.kind === 'protein-bearing');
   const moisture = indexes(mentions, (mention) => mention.moisture.length > 0);
   const films = indexes(mentions, ({ roles }) => roles.some((role) => practice.lifting[role]));

@@ -158,24 +158,22 @@ function Row(props: {
         drawn(row, side).map(({ key }, lane) => {
           const { min, max } = amountOf(row.stays!, key);
           const way = side === 'protein' ? -1 : 1;
-          const from = x + way * reach(min) * half;
-          const to = x + way * Math.max(reach(max) * half, 3);
+          const from = way * reach(min) * half;
+          const to = way * Math.max(reach(max) * half, 3);
           const at = lanesAt + lane * (bar + 3);
           return (
-            <g key={side + key} class={side}>
-              {min > 0 && <path d={`M${x} ${at + bar / 2}H${from}`} class="sure" />}
+            // A group of its own place: a pattern begins anew in each bar.
+            <g key={side + key} class={side} transform={`translate(${x} ${at})`}>
+              {min > 0 && <path d={`M0 ${bar / 2}H${from}`} class="sure" />}
               <rect
                 x={Math.min(from, to)}
-                y={at}
+                y={0}
                 width={Math.max(2, Math.abs(to - from))}
                 height={bar}
                 fill={`url(#${id}${key})`}
                 class="band"
               />
-              <path
-                d={`M${to} ${at - 1}v${bar + 2}${min > 0 ? `M${from} ${at - 1}v${bar + 2}` : ''}`}
-                class="end"
-              />
+              <path d={`M${to} -1v${bar + 2}${min > 0 ? `M${from} -1v${bar + 2}` : ''}`} class="end" />
             </g>
           );
         }),
@@ -250,7 +248,7 @@ function Patterns({ id }: { id: string }) {
       {tile('small', 'protein', 4, 'M1.5 0V4')}
       {tile('large', 'protein', 8, '', true)}
       {tile('bearing', 'protein', 6, 'M0 6L6 0')}
-      {tile('humectant', 'moisture', 8, 'M2 1L5 3.5L2 6', true)}
+      {tile('humectant', 'moisture', 7, 'M2 1L5 3.5L2 6', true)}
       {tile('emollient', 'moisture', 8, '', true)}
       {tile('occlusive', 'moisture', 3.5, 'M0 1.2H3.5')}
     </defs>
@@ -288,14 +286,14 @@ function Legend({ t, id, y, wide }: { t: Translate; id: string; y: number; wide:
         const at = y + Math.floor(index / columns) * 20;
         return (
           <g key={key} transform={`translate(${x} ${at})`}>
-            <rect x="0" y="1" width="22" height={bar + 2} fill={`url(#${id}${key})`} class="band" />
+            <rect x="0" y="0" width="21" height={bar} fill={`url(#${id}${key})`} class="band" />
             <GlyphIn
               name={glyph}
               x={28}
-              y={glyphs[glyph].height > 10 ? -2 : 2}
+              y={glyphs[glyph].height > 10 ? -4 : 0}
               scale={glyphs[glyph].height > 10 ? 0.9 : 1}
             />
-            <text x={62} y={10}>
+            <text x={62} y={8}>
               {t(`routine.glyph.${glyph}`)}
             </text>
           </g>
