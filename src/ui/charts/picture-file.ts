@@ -31,7 +31,7 @@ export function pictureFile(svg: SVGSVGElement): string {
   for (const [name, value] of Object.entries({ x, y, width, height }))
     paper.setAttribute(name, String(value));
   paper.setAttribute('fill', getComputedStyle(svg).getPropertyValue('background-color') || '#fff');
-  copy.insertBefore(paper, copy.querySelector('g, rect, path, text'));
+  copy.insertBefore(paper, copy.querySelector(':scope > :not(title, desc, defs)'));
   copy.setAttribute('width', String(width * 2));
   copy.setAttribute('height', String(height * 2));
   return new XMLSerializer().serializeToString(copy);

@@ -9,6 +9,22 @@ import { removeEntry } from './log-changes.ts';
 import { KeptPhoto } from './photo-field.tsx';
 import { WeatherWords } from './weather-fields.tsx';
 
+// Making a format takes longer than using it, and a long log uses it a thousand times.
+const formats = new Map<string, Intl.DateTimeFormat>();
+function dayFormat(lang: string): Intl.DateTimeFormat {
+  const format =
+    formats.get(lang) ??
+    new Intl.DateTimeFormat(lang, {
+      weekday: 'short',
+      day: 'numeric',
+      month: 'short',
+      year: 'numeric',
+      timeZone: 'UTC',
+    });
+  formats.set(lang, format);
+  return format;
+}
+
 /** One logged wash day: the day and how it felt; the rest when it is opened. */
 export function EntryCard({
   world,
@@ -21,14 +37,7 @@ export function EntryCard({
 }) {
   const { t, practice } = world;
   const [open, setOpen] = useState(false);
-  const day = new Intl.DateTimeFormat(t.lang, {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    timeZone: 'UTC',
-  });
-  const date = day.format(new Date(entry.date.slice(0, 10)));
+  const date = dayFormat(t.lang).format(new Date(entry.date.slice(0, 10)));
   const felt = dayFelt(entry.feel, practice.allowance.feel);
   const words = feelWords(t, entry.feel);
   return (
