@@ -83,6 +83,11 @@ export function isProtein(mention: Pick<Mention, 'protein'>): boolean {
   return kind !== undefined && kind !== 'protein-bearing' && kind !== 'protein-surfactant';
 }
 
+/** Protein that counts as a dose: named peptides used below 10 ppm are shown, never counted. */
+export function isProteinDose(mention: Pick<Mention, 'protein'>): boolean {
+  return isProtein(mention) && !mention.protein?.minute;
+}
+
 function refusal(refused: NonNullable<Reading['refused']>): Reading {
   return {
     mentions: [],

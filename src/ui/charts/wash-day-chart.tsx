@@ -48,8 +48,10 @@ export function WashDayChart(props: {
   day: WashDay;
   names: Map<string, string>;
   wide: boolean;
+  /** Printed over the picture, with a margin all round: for files and paper. */
+  title?: string;
 }) {
-  const { t, routine, day, names, wide } = props;
+  const { t, routine, day, names, wide, title } = props;
   const id = useId();
   const rows = chartRows(t, routine, day, names);
   const width = wide ? 760 : 344;
@@ -68,13 +70,18 @@ export function WashDayChart(props: {
   return (
     <svg
       class={`chart wash-day-chart ${wide ? 'wide' : 'narrow'}`}
-      viewBox={`0 0 ${width} ${foot + 38 + legend}`}
+      viewBox={title ? `-24 -56 ${width + 48} ${foot + 116 + legend}` : `0 0 ${width} ${foot + 38 + legend}`}
       role="img"
       aria-labelledby={`${id}t ${id}d`}
     >
       <title id={`${id}t`}>{t('routine.chart', { name: routine.name })}</title>
       <desc id={`${id}d`}>{rows.map(({ words }) => words).join(' ')}</desc>
       <Patterns id={id} />
+      {title && (
+        <text x={0} y={-22} class="chart-title">
+          {title}
+        </text>
+      )}
       <Allowance t={t} allowed={products.allowed} used={products.sure} />
       <text x={middle - 10} y={top - 14} text-anchor="end" class="axis protein-words">
         {t('routine.chart.protein')}

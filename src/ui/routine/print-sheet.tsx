@@ -48,7 +48,7 @@ export function PrintSheet(props: {
           </li>
         ))}
       </ol>
-      <WashDayChart t={t} routine={routine} day={day} names={names} wide />
+      <WashDayChart t={t} routine={routine} day={day} names={names} wide title={routine.name} />
       <Findings t={t} findings={day.findings.filter(({ answer }) => answer !== 'suits')} />
       <p class="hint">{t('routine.caution')}</p>
     </div>,
