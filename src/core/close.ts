@@ -22,6 +22,9 @@ const shortList = 24; // names that Fuse may rank
 
 const wordsOf = (normal: string) => normal.split(/[^a-z0-9]+/).filter(Boolean);
 
+/** Every number of a name, in its order: PEG-12 is never PEG-19. */
+const digitsOf = (words: string[]) => words.join(' ').match(/\d+/g)?.join(' ') ?? '';
+
 function index(names: readonly Name[]) {
   const words: string[] = [];
   const idOf = new Map<string, number>();
@@ -68,13 +71,14 @@ function closeNames(normal: string, most: number, at: Index): string[] {
     if (known !== undefined) return [known];
     return word.length < shortest || /\d/.test(word) ? [] : nearWords(word, at);
   });
-  if (choices.some((choice) => choice.length === 0)) return [];
+  if (choices.length === 0 || choices.some((choice) => choice.length === 0)) return [];
   const rarest = choices.reduce((a, b) => (reach(a, at) <= reach(b, at) ? a : b));
   const found: string[] = [];
   for (const id of rarest)
     for (const name of at.namesWith[id]!) {
       if (at.wordCount[name] !== query.length) continue;
       const own = wordsOf(at.names[name]!.normal);
+      if (digitsOf(own) !== digitsOf(query)) continue;
       if (choices.every((choice) => choice.some((word) => own.includes(at.words[word]!))))
         found.push(at.names[name]!.name);
       if (found.length >= shortList) break;
