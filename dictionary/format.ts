@@ -21,6 +21,19 @@ export function formatLimits({ limits, thresholds }: Limits): string {
   return `{\n  "thresholds": ${compact(thresholds)},\n  "limits": ${rows}\n}\n`;
 }
 
+/** Text of pattern-words.json: one list a line, its words sorted, each once. */
+export function formatWords(words: Record<string, readonly string[]>): string {
+  const rows = Object.entries(words).map(
+    ([name, list]) => `  ${JSON.stringify(name)}: ${JSON.stringify([...new Set(list)].sort())}`,
+  );
+  return `{\n${rows.join(',\n')}\n}\n`;
+}
+
+/** Text of sources.json. The order in which they came is kept. */
+export function formatSources(sources: object): string {
+  return `${JSON.stringify(sources, null, 2)}\n`;
+}
+
 /** Capitals apart, by code unit: the same on every machine. */
 const byName = (a: { name: string }, b: { name: string }) => {
   const [x, y] = [a.name.toLowerCase(), b.name.toLowerCase()];

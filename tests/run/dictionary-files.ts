@@ -1,20 +1,28 @@
 // The dictionary's files on disk: read, and written in their one layout.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { formatEntries, formatLimits, formatPatterns } from '../../dictionary/format.ts';
+import {
+  formatEntries,
+  formatLimits,
+  formatPatterns,
+  formatSources,
+  formatWords,
+} from '../../dictionary/format.ts';
 import { root } from './steps.ts';
 
 const folder = join(root, 'dictionary');
 
 export type DataFile = { path: string; text: string; formatted: string };
 
-/** Every entries file, patterns.json and limits.json, with the text each should have. Throws on broken JSON, naming the file. */
+/** Every entries file, patterns, word lists, limits and sources, with the text each should have. Throws on broken JSON, naming the file. */
 export function dictionaryFiles(): DataFile[] {
   const families = readdirSync(join(folder, 'entries')).filter((file) => file.endsWith('.json'));
   return [
     ...families.sort().map((file) => [join('entries', file), formatEntries] as const),
     ['patterns.json', formatPatterns] as const,
+    ['pattern-words.json', formatWords] as const,
     ['limits.json', formatLimits] as const,
+    ['sources.json', formatSources] as const,
   ].map(([path, format]) => {
     const text = readFileSync(join(folder, path), 'utf8');
     try {
