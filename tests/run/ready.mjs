@@ -15,7 +15,7 @@ const fresh = existsSync(node) && existsSync(stamp) && readFileSync(stamp, 'utf8
 
 if (!fresh) {
   console.log('node_modules is missing or stale: npm ci');
-  const npm = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], {
+  const npm = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
     cwd: root,
     stdio: 'inherit',
     shell: process.platform === 'win32',
