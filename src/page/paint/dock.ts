@@ -33,6 +33,7 @@ export function dock(
   let filled = '';
   let timer = 0;
   let searches = 0;
+  strip.classList.add('seeking'); // unseen until it has its first place
   const sizes = new Map<string, Size>();
   const spots = new Map<PaintedList, Spot>();
   const noOpenCorner = new Set<PaintedList>();
@@ -100,6 +101,11 @@ export function dock(
   const search = async (list: PaintedList, pending: Spot) => {
     const turn = ++searches;
     const off = () => signal.aborted || turn !== searches;
+    await look(list, pending, off);
+    strip.classList.remove('seeking');
+  };
+
+  const look = async (list: PaintedList, pending: Spot, off: () => boolean) => {
     for (const spot of candidates(list)) {
       const place = placeOf(spot, sizeOf(list, spot.folded), boxOf(list), win);
       const blank = await isBlank(win, place, aside, off);
