@@ -108,6 +108,22 @@ describe('glyphs', () => {
     },
   );
 
+  it('are light where the letters are light', async () => {
+    const colours = async (name: string) => {
+      const page = await open(name);
+      const found = await inStrip(page, (root) =>
+        [root.querySelector('.name .plum')!, root.querySelector('.strip')!].map(
+          (each) => getComputedStyle(each).color,
+        ),
+      );
+      await page.close();
+      return found;
+    };
+    // Plum and ink of both schemes, as src/ui/tokens.css has them.
+    expect(await colours('plain')).toEqual(['rgb(107, 42, 91)', 'rgb(42, 36, 46)']);
+    expect(await colours('dark')).toEqual(['rgb(230, 170, 214)', 'rgb(242, 235, 227)']);
+  });
+
   it('follow their letters through width, font, scroll and unfolding', async () => {
     const page = await open('plain');
     const still = async () => {
