@@ -1,4 +1,5 @@
 import { daysBetween } from './days.ts';
+import { dayFelt, type Felt } from './felt.ts';
 import type { Said } from './finding.ts';
 import type { Allowance, Head } from './head.ts';
 import type { AllowanceLevel, AllowancePractice } from './practice.ts';
@@ -139,7 +140,7 @@ function stretchLine(
 }
 
 function feelLine(head: Head, practice: AllowancePractice, today: string, log: readonly LogEntry[]) {
-  const { entries, atLeast, withinDays, feltFrom } = practice.feel;
+  const { entries, atLeast, withinDays } = practice.feel;
   const days = log
     .filter(
       ({ head: of, date, feel }) =>
@@ -148,11 +149,9 @@ function feelLine(head: Head, practice: AllowancePractice, today: string, log: r
     .toSorted((a, b) => b.date.localeCompare(a.date))
     .slice(0, entries);
   if (days.length < atLeast) return undefined;
-  const felt = (value = 0) => value <= -feltFrom;
-  const stiff = days.filter(
-    ({ feel }) => (felt(feel.soft) || felt(feel.elastic)) && !felt(feel.springy),
-  ).length;
-  const limp = days.filter(({ feel }) => felt(feel.springy) && !felt(feel.elastic)).length;
+  const felt = (how: Felt) => days.filter(({ feel }) => dayFelt(feel, practice.feel) === how).length;
+  const stiff = felt('stiff');
+  const limp = felt('limp');
   const values = { n: days.length, stiff, limp };
   const most = days.length / 2;
   if (stiff > most) return { id: 'feel', said: { key: 'hair.reason.feel-stiff', values }, steps: -1 };

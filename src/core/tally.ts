@@ -1,25 +1,9 @@
-import type { FeelPractice, Practice } from './practice.ts';
+import { dayFelt } from './felt.ts';
+import type { Practice } from './practice.ts';
 import type { Reading } from './reading.ts';
 import { dayStep } from './rules/day.ts';
 import { staysOn } from './rules/traits.ts';
-import type { Feel, LogEntry } from './wash-day.ts';
-
-export type Felt = 'balanced' | 'stiff' | 'limp' | 'neither' | 'untold';
-
-/**
- * How one wash day felt when dry. Rough or brittle speaks of too much protein or too little moisture, limp of
- * the reverse; soft, springy, defined and not dry is balanced. Common practice.
- */
-export function dayFelt(feel: Feel, { feltFrom }: Pick<FeelPractice, 'feltFrom'>): Felt {
-  if (Object.values(feel).every((value) => value === undefined)) return 'untold';
-  const bad = (value = 0) => value <= -feltFrom;
-  const good = (value = 0) => value >= feltFrom;
-  const rough = bad(feel.soft) || bad(feel.elastic);
-  if (rough && !bad(feel.springy)) return 'stiff';
-  if (bad(feel.springy) && !bad(feel.elastic)) return 'limp';
-  const troubled = rough || bad(feel.defined) || Math.abs(feel.dry ?? 0) >= feltFrom;
-  return !troubled && (good(feel.soft) || good(feel.springy) || good(feel.defined)) ? 'balanced' : 'neither';
-}
+import type { LogEntry } from './wash-day.ts';
 
 /** What a wash day may have in common with others: ids of words under `routine.tally.`. */
 export const tallied = [

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { dayFelt } from '../../src/core/felt.ts';
 import { dayStep } from '../../src/core/rules/day.ts';
-import { dayFelt, tallyOf } from '../../src/core/tally.ts';
+import { tallyOf } from '../../src/core/tally.ts';
 import type { Feel } from '../../src/core/wash-day.ts';
 import { weatherRemark } from '../../src/core/weather.ts';
 import { butter, fatty, glycerin, hand, logged, practice, silk, water, wheat } from './hand-read.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { dayFelt } from '../../core/tally.ts';
+import { dayFelt } from '../../core/felt.ts';
 import type { LogEntry } from '../../core/wash-day.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
