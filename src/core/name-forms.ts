@@ -4,9 +4,13 @@ const percent =
   /[([{]?\s*(?:[<>≤≥~±]\s*)?\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)\s*[)\]}]?/gi;
 // Words shops put before or after a name that say how it was grown or made, not what it is.
 const qualifiers =
-  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
+  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|thermal|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
+const turned = /^((?:essential )?oil|extract|butter|infusion|protein|powder|juice|milk|wax) of (.+)$/i;
 const plain = /^[A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*$/;
-const qualified = new RegExp(`${qualifiers.source}|${String.raw`\b(?:from|derived|aus|issue)\b`}| - `, 'i');
+const qualified = new RegExp(
+  `${qualifiers.source}|${String.raw`\b(?:from|derived|aus|issue|of)\b`}| - `,
+  'i',
+);
 const origin =
   /\s+(?:\(?(?:derived |obtained |sourced |made |extracted )?from|derived|aus|issue? de|source:)\s.*$/i;
 
@@ -27,6 +31,8 @@ export function nameForms(printed: string): string[] {
   forms.push(...pieces(bare, /\s*[/|\\]\s*/));
   for (const text of inside) forms.push(text, ...pieces(text, /\s*[/|\\,=;]\s*/));
   forms.push(...pieces(bare, /\s+[-–—=:]\s+|:\s+/), bare.replace(origin, ''));
+  forms.push(bare.replace(turned, '$2 $1')); // "Extract of Nettle"
+
   for (const form of [...forms]) forms.push(form.replace(qualifiers, ' '));
   return [...new Set(forms.map(tidy))].filter((form) => /\p{L}{2}/u.test(form));
 }
