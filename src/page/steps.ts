@@ -145,7 +145,8 @@ export function stepsOf({ text, low, lines }: Page, line: number, steps: (Item |
     }
     if (
       endsHere.test(name) ||
-      (after !== 'mark' && (name.search(denial) === 0 || /^[*†°].*[a-z] [a-z]+ [a-z]/.test(name)))
+      (after !== 'mark' &&
+        (name.search(denial) === 0 || /[\s-]free$/.test(name) || /^[*†°].*[a-z] [a-z]+ [a-z]/.test(name)))
     )
       return void stop('end');
     const kind = name.length > 400 ? 'other' : classOf(name);
@@ -188,7 +189,7 @@ function cutOf(name: string, text: string): number {
   const cuts = [
     name.search(prose),
     sentence >= 0 && classOf(name.slice(sentence)) === 'other' ? sentence : -1,
-    name.search(/(?<=[^\s,])\s+\*+ ?[a-zà-ž]+ [a-zà-ž]/),
+    name.search(/(?<=[^\s,])\s+(?:\(\*|\*+ ?[a-zà-ž]+ [a-zà-ž])/),
     button && classOf(button[1]!) !== 'other' && classOf(button[2]!) === 'other' ? button[1]!.length : -1,
   ].filter((at) => at >= 0);
   return cuts.length > 0 ? Math.min(...cuts) : -1;
