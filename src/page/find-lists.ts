@@ -1,8 +1,10 @@
 import type { ProductFacts } from '../core/product.ts';
-import { attribute, parentOf, tagOf } from './dom.ts';
+import { attribute, native, parentOf, tagOf } from './dom.ts';
 import { embeddedLines } from './embedded.ts';
+import { partsWorthWalking } from './parts.ts';
 import { type Piece, rangeOf, textAndPieces } from './pieces.ts';
 import { blockAt, findSegments, type Segment } from './segments.ts';
+import { shadowRootsIn } from './shadow-roots.ts';
 import { readStream, type Stream } from './stream.ts';
 
 export { type Piece, rangeOf } from './pieces.ts';
@@ -25,7 +27,11 @@ export type FoundList = {
 
 /** Finds the ingredient lists under `root`. Reads letters only: no layout is forced, nothing is changed. */
 export function findLists(root: Document | ShadowRoot | Element): FoundList[] {
-  const places = placesIn(readStream(root));
+  const body = root.nodeType === 9 ? native(root as Document, 'body') : root;
+  if (!body) return [];
+  const own = root.nodeType === 1 ? (root as Element).shadowRoot : null;
+  const tops = [body, ...(own?.nodeType === 11 ? [own, ...shadowRootsIn(own)] : []), ...shadowRootsIn(root)];
+  const places = placesIn(readStream(tops.flatMap((top) => [...partsWorthWalking(top), null])));
   if (places.length > 0 || root.nodeType !== 9) return merge(places);
   const data = embeddedLines(root as Document);
   return merge(placesIn({ text: data, nodes: [], starts: [] }).map((place) => ({ ...place, via: 'data' })));

@@ -1,4 +1,5 @@
-import { native } from './dom.ts';
+import { attribute, native } from './dom.ts';
+import { shadowRootsIn } from './shadow-roots.ts';
 
 /**
  * Stems of headings and of the commonest label names, in the scripts labels are printed in: hardly a list does
@@ -17,14 +18,9 @@ export function gate(root: Document | ShadowRoot | Element): boolean {
   const top = root.nodeType === 9 ? native(root as Document, 'documentElement') : root;
   if (!top) return false;
   if (holdsNames(String(native(top, 'textContent') ?? ''))) return true;
-  for (const element of native(top as Element, 'querySelectorAll')('*')) {
-    const name: unknown = element.localName;
-    if (typeof name !== 'string') continue;
-    if (name === 'meta' && holdsNames(element.getAttribute('content') ?? '')) return true;
-    const shadow: unknown = element.shadowRoot;
-    if (shadow && (shadow as Node).nodeType === 11 && gate(shadow as ShadowRoot)) return true;
-  }
-  return false;
+  for (const meta of native(top as Element, 'querySelectorAll')('[itemprop][content]'))
+    if (holdsNames(attribute(meta, 'content'))) return true;
+  return shadowRootsIn(top as Element).some((shadow) => holdsNames(shadow.textContent ?? ''));
 }
 
 function holdsNames(text: string): boolean {

@@ -6,7 +6,7 @@
 
 /** Parts of names that cosmetics print and food, pills and pet food hardly do. */
 const chemical =
-  'phenox|parfum|fragr|aqua|linalo|limonen|citr(?:al|onell)|geranio|coumar|eugen|farnes|ionone|cinnam|hex[ay]|benzyl|butyl|ethyl|propyl|dec[ay]|dode|oley|stear|palmit|laur[eoy]|coc(?:o[- y]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silan|quater|(?<!am)[mk]onium|hydrol|hydrox[^i]|acryl[ao]|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyalur|ceramid|peptide|panthen|allanto|bisab|squala|carbom|petrol|paraf|mineral oil|cera |p[ep]g-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taur[ai]t|isethi|sarcos|sulfo[snac]|ampho|amido|ferment(?!a)|lysat|sphing|pyrithi|avoben|octocr|octisal|homosa| pca|denat|polygl|poloxam|phytat|phlogop|hector|borosil';
+  'phenox|parfum|fragr|aqua|linalo|limonen|citr(?:al|onell)|geranio|coumar|eugen|farnes|ionone|cinnam|hex[ay]|benzyl|butyl|ethyl|propyl|dec[ay]|dode|oley|stear|palmit|laur[eoy]|coc(?:o[- y]|o?am|oate)|cet(?:yl|ear|ri)|behen|myrist|capr[yi]|lanol|meth?icon|silicone-|silox|silsesq|silan|quater|[mk]onium|hydrol|hydrox[^i]|acryl[ao]|polymer|paraben|edta|glycol(?!at)|glyceryl|glucosid|sorbitan|hyalur|ceramid|peptide|panthen|allanto|bisab|squala|carbom|petrol|paraf|mineral oil|cera |p[ep]g-|eth-\\d|c\\d\\d-\\d|ci ?\\d{5}|thiazol|betain|taur[ai]t|isethi|sarcos|sulfo[snac]|ampho|amido|ferment(?!a)|lysat|sphing|pyrithi|avoben|octocr|octisal|homosa| pca|denat|polygl|poloxam|phytat|phlogop|hector|borosil';
 
 /** Plants under the names only cosmetics print. */
 const botanical =
@@ -27,7 +27,7 @@ export const plainName = new RegExp(plain);
 
 /** Names that food, pills and pet food print too, though parts of them look otherwise. */
 const alsoEdible =
-  /^(?:(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|prop)ylparaben|benzyl alc|.*hyaluronic|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van|but)|polyglycerol|sorbitan mono|methacrylic|triethyl cit|dibutyl|diethyl ph)/;
+  /^(?:ammonium (?:hydr|chl|sulfate|bi|carb|nit|phos)|(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|prop)ylparaben|benzyl alc|.*hyaluronic|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van|but)|polyglycerol|sorbitan mono|methacrylic|triethyl cit|dibutyl|diethyl ph)/;
 
 /** Names that cosmetics share with others, and the usual endings of chemical and plant names. */
 const likely =

@@ -7,7 +7,7 @@ import { readStream } from './stream.ts';
 /** The letters a range covers, as a list. Undefined where it covers none. */
 export function listOfRange(range: Range, via: 'selection' | 'chosen'): FoundList | undefined {
   const top = range.commonAncestorContainer;
-  const stream = readStream(top.nodeType === 3 ? (top.parentElement ?? top) : top);
+  const stream = readStream([top.nodeType === 3 ? (top.parentElement ?? top) : top]);
   const inside = stream.nodes.flatMap((node, i) => (range.intersectsNode(node) ? [i] : []));
   const [first, last] = [inside[0], inside.at(-1)];
   if (first === undefined || last === undefined) return undefined;

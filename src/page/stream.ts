@@ -1,4 +1,5 @@
 import { documentOf, native, tagOf } from './dom.ts';
+import type { Parts } from './parts.ts';
 
 /**
  * A document as one string, with the way back. Block edges and `<br>` are "\n"; edges of neighbouring inline
@@ -15,6 +16,7 @@ export type Stream = {
 /** Edge between two inline elements: a separator only where the names have no other. */
 export const SOFT = '\v';
 
+const gap = '\n'.repeat(8);
 const mostNodes = 200_000;
 const mostLetters = 3_000_000;
 const mostDepth = 500;
@@ -36,8 +38,11 @@ say(
 say(preformatted, 'pre');
 say(lineBreak, 'br');
 
-/** Reads the letters under `root` in document order, open shadow roots included. A frame's document is read by the script in that frame. */
-export function readStream(root: Node): Stream {
+/**
+ * Reads the letters of some nodes, in document order, open shadow roots included. A frame's document is read by
+ * the script in that frame. What was left out between two nodes parts them like many lines.
+ */
+export function readStream(tops: Parts): Stream {
   const parts: string[] = [];
   const nodes: Text[] = [];
   const starts: number[] = [];
@@ -107,13 +112,21 @@ export function readStream(root: Node): Stream {
     }
   };
 
-  if (root.nodeType === 9) {
-    const body = native(root as Document, 'body');
-    if (body) walk(body);
-  } else {
-    const own = root.nodeType === 1 ? (root as Element).shadowRoot : null;
-    if (own && own.nodeType === 11) walk(own);
-    walk(root);
+  for (const top of tops) {
+    if (!top) {
+      if (length > 0) push(gap);
+      edge = '\n';
+    } else if (top.nodeType === 3) addText(top as Text);
+    else if (top.nodeType !== 1) walk(top);
+    else {
+      const kind = kinds.get(tagOf(top as Element)) ?? block;
+      if (kind === rejected) continue;
+      edge = kind === inline ? edge || SOFT : '\n';
+      const shadow: unknown = (top as Element).shadowRoot;
+      if (shadow && (shadow as Node).nodeType === 11) walk(shadow as Node);
+      walk(top);
+      edge = kind === inline ? edge || SOFT : '\n';
+    }
   }
   return { text: parts.join(''), nodes, starts };
 }
