@@ -51,3 +51,26 @@ it.each(styles)('%s: underlined in every structure', async (style) => {
   }
   expect(missed).toEqual([]);
 });
+
+it('dark: the strip and the glyphs are light on dark where the page is, whatever the browser prefers', async () => {
+  const page = await shop.open(`/goods/${good.id}?as=open&hostile=dark`);
+  await until(
+    () => painted(page),
+    ({ strip }) => strip !== '',
+  );
+  const colours = await page.evaluate(() => {
+    const root = document.querySelector('strandline-label')?.shadowRoot;
+    const strip = getComputedStyle(root!.querySelector('.strip')!);
+    const glyph = getComputedStyle(root!.querySelector('.layer svg *')!);
+    const brightness = (colour: string) => Math.max(...(colour.match(/\d+/g) ?? []).slice(0, 3).map(Number));
+    return {
+      ground: brightness(strip.backgroundColor),
+      words: brightness(strip.color),
+      glyph: Math.max(brightness(glyph.fill), brightness(glyph.stroke)),
+    };
+  });
+  expect(colours.ground).toBeLessThan(80);
+  expect(colours.words).toBeGreaterThan(180);
+  expect(colours.glyph).toBeGreaterThan(180);
+  await page.close();
+});
