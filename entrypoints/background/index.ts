@@ -8,7 +8,8 @@ import { readLabel } from '../../src/core/reading.ts';
 import { answer, ask, panelGoKey } from '../../src/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { keyParts } from '../../src/store/keys.ts';
-import { english, translator } from '../../src/ui/words/index.ts';
+import type { Remembered } from '../../src/store/remembered.ts';
+import { bestLanguage, wordsFor } from '../../src/ui/words/languages.ts';
 import { checksOf } from './checks.ts';
 import { keeping, listIsHere, notAList, pausing } from './choices.ts';
 import { orderOf } from './orders.ts';
@@ -31,7 +32,11 @@ export default defineBackground(() => {
   const keeper = createKeeper();
   const pages = createTabPages(browser.storage.session);
   const reach = createReach(browser, async () => (await keeper.remembered()).sites);
-  const t = translator(browser.i18n.getUILanguage(), english);
+  /** Words in the reader's language; files of the extension itself, no network. */
+  const wordsOf = ({ settings }: Pick<Remembered, 'settings'>) =>
+    wordsFor(bestLanguage([settings.language, browser.i18n.getUILanguage()]), async (language) =>
+      (await fetch((browser.runtime as typeof chrome.runtime).getURL(`words/${language}.json`))).json(),
+    );
   const to = (tab: number) => ({ sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message) });
   const tell = (tab: number, name: 'again' | 'stop' | 'jump') => ask(to(tab), name, null);
 
@@ -41,6 +46,7 @@ export default defineBackground(() => {
     const leave = (words: string) => {
       globalThis.strandlinePickWords = words;
     };
+    const t = await wordsOf(await keeper.remembered());
     await browser.scripting.executeScript({ target, func: leave, args: [t('page.pick')] });
     await browser.scripting.executeScript({ target, files: ['picker.js'] });
   }
@@ -67,6 +73,7 @@ export default defineBackground(() => {
       const remembered = await keeper.remembered();
       const site = siteOf(remembered.sites, page.url);
       if (site?.paused) return [];
+      const t = await wordsOf(remembered);
       const orders = page.lists.map((list) =>
         orderOf(list, lookup, {
           remembered,
@@ -163,13 +170,8 @@ export default defineBackground(() => {
     void reach.read(tab.id).catch(() => undefined);
   });
 
-  browser.runtime.onInstalled.addListener(({ reason }) => {
-    void reach.sync();
-    // Once, and not in the build that tests and the demo drive: there a tab of its own would come in between.
-    if (reason === 'install' && import.meta.env.MODE !== 'localhost')
-      void browser.tabs.create({ url: 'welcome.html' });
-    void browser.action.setBadgeBackgroundColor({ color: '#6b2a5b' });
-    void browser.action.setBadgeTextColor({ color: '#ffffff' });
+  async function makeMenus() {
+    const t = await wordsOf(await keeper.remembered());
     browser.contextMenus.removeAll(() => {
       browser.contextMenus.create({
         id: 'selection',
@@ -178,6 +180,16 @@ export default defineBackground(() => {
       });
       browser.contextMenus.create({ id: 'pick', contexts: ['page'], title: t('page.menu.pick') });
     });
+  }
+
+  browser.runtime.onInstalled.addListener(({ reason }) => {
+    void reach.sync();
+    // Once, and not in the build that tests and the demo drive: there a tab of its own would come in between.
+    if (reason === 'install' && import.meta.env.MODE !== 'localhost')
+      void browser.tabs.create({ url: 'welcome.html' });
+    void browser.action.setBadgeBackgroundColor({ color: '#6b2a5b' });
+    void browser.action.setBadgeTextColor({ color: '#ffffff' });
+    void makeMenus();
   });
   browser.runtime.onStartup.addListener(() => {
     void reach.sync();
@@ -212,6 +224,8 @@ export default defineBackground(() => {
       const paused = page && siteOf(sites, page.url)?.paused;
       void tell(tab, paused ? 'stop' : 'again').catch(() => undefined);
     }
-    if (Object.keys(changes).some((key) => keyParts(key)[0] === 'sites')) void reach.sync();
+    const kinds = Object.keys(changes).map((key) => keyParts(key)[0]);
+    if (kinds.includes('sites')) void reach.sync();
+    if (kinds.includes('settings')) void makeMenus();
   });
 });

@@ -42,6 +42,9 @@ const nothingYet: Remembered = {
   settings: defaultSettings,
 };
 
+/** A file of the extension itself: no network. */
+const readWords = async (url: string) => (await fetch(url)).json();
+
 /** Where the panel was left, at once and without asking anybody. */
 const leftAt = 'place';
 
@@ -206,7 +209,8 @@ export function openPanel(
       failed();
     }
     const language = bestLanguage([remembered.settings.language, browser.i18n.getUILanguage()]);
-    if (t.lang !== language) t = await wordsFor(language);
+    if (t.lang !== language)
+      t = await wordsFor(language, (of) => readWords(browser.runtime.getURL(`/words/${of}.json`)));
     loaded = true;
     drawSoon();
   }

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { goodOf } from '../store/goods.ts';
-import { type Harness, openShop, screens, until } from './harness.ts';
+import { type Harness, openShop, painted, screens, until } from './harness.ts';
 import { asks, look, places, seed, tabOf } from './views.ts';
 
 let shop: Harness;
@@ -146,6 +146,18 @@ describe('beside a shop', () => {
     await panel.locator('.unknown-name').waitFor();
   });
 
+  it('speaks another language at once, on the page as in the panel', async () => {
+    await look(shop, panel, 'settings', await tabOf(shop, shown));
+    await panel.selectOption('select', 'de');
+    await panel.waitForSelector('#tab-settings >> text=Einstellungen');
+    expect(await panel.evaluate(() => document.documentElement.lang)).toBe('de');
+    const strip = await until(
+      async () => (await painted(shown)).strip,
+      (now) => /Proteine/.test(now),
+    );
+    expect(strip).toMatch(/^3 Proteine/);
+  });
+
   it('remembers the place it was left at', async () => {
     await panel.click('#tab-settings');
     await panel.goto(`chrome-extension://${shop.id}/sidepanel.html`);
@@ -192,6 +204,8 @@ describe('at every width and size', () => {
     ['320 px, longer words', 320, 'en-XA'],
     ['320 px, right to left', 320, 'ar-XB'],
     ['320 px at 200 %', 160, 'en'],
+    ['320 px, German', 320, 'de'],
+    ['320 px, French', 320, 'fr'],
     ['a whole page', 1280, 'en'],
   ])('%s: nothing is cut off sideways', async (_, width, language) => {
     await panel.setViewportSize({ width, height: 700 });

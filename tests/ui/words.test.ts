@@ -71,10 +71,8 @@ const places = (word: Word | undefined) =>
   ].sort();
 
 describe.each(Object.keys(languages).filter((each) => each !== 'en'))('%s', async (language) => {
-  const names = readdirSync(join(root, `src/ui/words/${language}`)).filter((file) => file.endsWith('.json'));
-  const words: Record<string, Word> = Object.assign(
-    {},
-    ...names.map((file) => JSON.parse(readFileSync(join(root, `src/ui/words/${language}`, file), 'utf8'))),
+  const words: Record<string, Word> = JSON.parse(
+    readFileSync(join(root, `src/assets/words/${language}.json`), 'utf8'),
   );
   it('has every word and none too many', () => {
     expect(Object.keys(english).filter((key) => !(key in words))).toEqual([]);
@@ -97,11 +95,16 @@ describe.each(Object.keys(languages).filter((each) => each !== 'en'))('%s', asyn
     expect(wrong.map(([key]) => key)).toEqual([]);
   });
   it('is loaded with its numbers', async () => {
-    const t = await wordsFor(language);
+    const t = await wordsFor(language, async () => words);
     expect(t.lang).toBe(language);
     expect(t('shell.place.settings')).not.toBe(english['shell.place.settings']);
     expect(t('panel.one-percent')).not.toBe('panel.one-percent');
   });
+});
+
+it('a language whose file cannot be read leaves English', async () => {
+  const t = await wordsFor('xx', () => Promise.reject(new Error('gone')));
+  expect(t('shell.undo')).toBe('Undo');
 });
 
 describe('choosing a language', () => {
@@ -110,6 +113,10 @@ describe('choosing a language', () => {
     [['xx'], 'en'],
     [[undefined, 'EN'], 'en'],
     [[], 'en'],
+    [[undefined, 'fr-CA'], 'fr'],
+    [['de-AT', 'fr'], 'de'],
+    [['pt-PT'], 'pt-BR'],
+    [['es', 'en'], 'es'],
   ])('%j is %s', (wanted, got) => expect(bestLanguage(wanted)).toBe(got));
 });
 

@@ -1,7 +1,7 @@
 /**
- * All words the reader sees, through one catalogue: one JSON file per area and language
- * (words/en/hair.json holds keys `hair.…`). Plural forms by Intl.PluralRules: a word may be
- * a string, or an object of plural categories chosen by the value `n`.
+ * All words the reader sees, through one catalogue: English in one JSON file per area (words/en/hair.json
+ * holds keys `hair.…`), every other language in one file of src/assets/words. Plural forms by
+ * Intl.PluralRules: a word may be a string, or an object of plural categories chosen by the value `n`.
  */
 import compare from './en/compare.json' with { type: 'json' };
 import hair from './en/hair.json' with { type: 'json' };

@@ -2,12 +2,16 @@ import { type Catalogue, english, type Translate, translator } from './index.ts'
 import { pseudo } from './pseudo.ts';
 
 /** Languages there are words for, by their own names. */
-export const languages = { en: 'English' } as const;
+export const languages = {
+  en: 'English',
+  de: 'Deutsch',
+  es: 'Español',
+  fr: 'Français',
+  'pt-BR': 'Português (Brasil)',
+} as const;
 
 // Stand-ins for layout tests, longer words and right-to-left: only in the build that tests drive.
 const standIns = import.meta.env?.MODE === 'localhost' ? ['en-XA', 'ar-XB'] : [];
-
-const catalogues: Partial<Record<string, () => Promise<{ catalogue: Catalogue }>>> = {};
 
 /** The first wanted language there are words for: as written, else by its first part; English otherwise. */
 export function bestLanguage(wanted: readonly (string | undefined)[]): string {
@@ -22,9 +26,26 @@ export function bestLanguage(wanted: readonly (string | undefined)[]): string {
   return 'en';
 }
 
-/** Words of a language as `bestLanguage` names it; other languages than English are loaded when first asked for. */
-export async function wordsFor(language: string): Promise<Translate> {
-  if (standIns.includes(language)) return translator(language, pseudo(english));
-  const load = catalogues[language];
-  return translator(language, load ? (await load()).catalogue : english);
+/** Reads src/assets/words/<language>.json: part of the extension, apart from its code. */
+export type LoadWords = (language: string) => Promise<Catalogue>;
+
+const known = new Map<string, Promise<Translate>>();
+
+/**
+ * Words of a language as `bestLanguage` names it. English is always there; others are loaded when first asked
+ * for and kept. A file that cannot be read leaves English.
+ */
+export function wordsFor(language: string, load: LoadWords): Promise<Translate> {
+  const words =
+    known.get(language) ??
+    (language === 'en'
+      ? Promise.resolve(translator('en', english))
+      : standIns.includes(language)
+        ? Promise.resolve(translator(language, pseudo(english)))
+        : load(language).then(
+            (catalogue) => translator(language, catalogue),
+            () => translator('en', english),
+          ));
+  known.set(language, words);
+  return words;
 }
