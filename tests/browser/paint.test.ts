@@ -222,6 +222,37 @@ describe('strip and card', () => {
     await page.close();
   });
 
+  it('is dragged by its head, folded and opened, and stays as it was left when painted anew', async () => {
+    const page = await open('roomy');
+    const box = () =>
+      inStrip(page, (root) => {
+        const { left, top, width } = root.querySelector('.strip')!.getBoundingClientRect();
+        return { left, top, width };
+      });
+    await until(() => inStrip(page, (root) => root.querySelector('.strip.attached') !== null), Boolean);
+    const from = await box();
+    await page.mouse.move(from.left + 60, from.top + 22);
+    await page.mouse.down();
+    await page.mouse.move(from.left + 260, from.top + 322, { steps: 4 });
+    await page.mouse.up();
+    const to = await box();
+    expect([to.left - from.left, to.top - from.top].map(Math.round)).toEqual([200, 300]);
+    await page.locator('strandline-label').getByLabel('Fold', { exact: true }).click();
+    expect((await box()).width).toBeLessThan(from.width);
+    await page.evaluate((text) => {
+      document.querySelector('.list')!.textContent = text;
+    }, bareLabel);
+    await until(
+      () => painted(page),
+      ({ strip }) => /no protein/.test(strip),
+    );
+    expect(await inStrip(page, (root) => root.querySelector('.strip')!.classList.contains('folded'))).toBe(
+      true,
+    );
+    expect(Math.round((await box()).top)).toBe(Math.round(to.top));
+    await page.close();
+  });
+
   it('by keyboard: the shortcut, the names in order, their cards, Escape', async () => {
     const page = await open('plain');
     await jump(page);

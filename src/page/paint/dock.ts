@@ -1,4 +1,5 @@
 import { isBlank, isFixedAt } from './blank.ts';
+import { whenDragged } from './drag.ts';
 import type { PaintedList } from './painted-list.ts';
 import { besideList, type Corner, corners, placeOf, type Size, type Spot } from './places.ts';
 import type { StripAsk } from './strip.ts';
@@ -187,24 +188,10 @@ export function dock(
     strip.style.top = `${within(top, win.innerHeight - size.height) + (held ? win.scrollY : 0)}px`;
   }
 
-  strip.addEventListener('pointerdown', (event) => {
-    const target = event.target as Element;
-    if (!target.closest('.head') || target.closest('button')) return;
-    const at = strip.getBoundingClientRect();
-    const [dx, dy] = [event.clientX - at.left, event.clientY - at.top];
-    const moving = new AbortController();
-    const on = (type: 'pointermove' | 'pointerup' | 'pointercancel', hear: (event: PointerEvent) => void) =>
-      strip.addEventListener(type, hear, { signal: moving.signal });
-    strip.setPointerCapture(event.pointerId);
-    on('pointermove', (move) => {
-      const far = Math.abs(move.clientX - event.clientX) + Math.abs(move.clientY - event.clientY) > 4;
-      if (!far && !docking.dragged) return;
-      docking.dragged = { left: move.clientX - dx, top: move.clientY - dy };
-      docking.byHand ??= strip.classList.contains('folded');
-      if (current) place(current, standIn());
-    });
-    on('pointerup', () => moving.abort());
-    on('pointercancel', () => moving.abort());
+  whenDragged(strip, '.head', (left, top) => {
+    docking.dragged = { left, top };
+    docking.byHand ??= strip.classList.contains('folded');
+    if (current) place(current, standIn());
   });
 
   signal.addEventListener('abort', () => win.clearTimeout(timer));

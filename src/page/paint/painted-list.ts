@@ -6,6 +6,7 @@ import { underline } from './highlights.ts';
 import type { Host } from './host.ts';
 import { createRuler, type Measured } from './measure.ts';
 import { placeGlyph } from './place.ts';
+import { cropOf, croppers, isCovered } from './sight.ts';
 
 /** One name on the page: its button (a glyph that can be focused) and where it stood when last measured. */
 export type Name = { button: HTMLElement; index: number; points: StaticRangeInit; at: Measured };
@@ -68,38 +69,67 @@ export function paintList(
   layer.append(inner);
   host.root.append(layer);
   const crops = croppers(letters.element);
-  let origin = { x: 0, y: 0 };
+  let measuredAt = { x: 0, y: 0 };
+  let rows: Name[][] = []; // names whose last letters stand on one line
 
-  const place = () => {
-    const frame = host.frame();
-    const now = letters.element?.getBoundingClientRect();
-    if (!now) return;
-    const crop = cropOf(crops);
-    const [x, y] = crop ? [crop.left, crop.top] : [now.left, now.top];
+  /** All that is asked of the page's layout, before anything of ours is written. */
+  const look = () => {
+    const at = letters.element?.getBoundingClientRect();
+    return at && { at, frame: host.frame(), crop: cropOf(crops), covered: covered(at) };
+  };
+
+  /** What covers both ends of a row covers it all: two questions a row, not one a name. */
+  const covered = (at: DOMRect): Set<Name> => {
+    const [dx, dy] = [at.left - measuredAt.x, at.top - measuredAt.y];
+    const over = ({ at: { fragments }, points }: Name): boolean => {
+      const last = fragments.at(-1);
+      return (
+        last !== undefined && isCovered(doc, points, last.right + dx - 2, last.bottom + dy - last.height / 2)
+      );
+    };
+    const found = new Set<Name>();
+    for (const row of rows) {
+      const [first, last] = [row[0]!, row.at(-1)!];
+      const ends = [over(first), row.length > 1 ? over(last) : undefined];
+      if (ends[0] && ends[1] !== false) for (const name of row) found.add(name);
+      else if (ends[0] || ends[1]) for (const name of row) if (over(name)) found.add(name);
+    }
+    return found;
+  };
+
+  const place = ({ at, frame, crop, covered }: NonNullable<ReturnType<typeof look>>) => {
+    const [x, y] = crop ? [crop.left, crop.top] : [at.left, at.top];
     const local = (px: number, from: number) => (px - from) / frame.scale;
     layer.classList.toggle('cropped', crop !== undefined);
     layer.style.width = crop ? `${crop.width / frame.scale}px` : '0px';
     layer.style.height = crop ? `${crop.height / frame.scale}px` : '0px';
     layer.style.transform = `translate(${local(x, frame.x)}px, ${local(y, frame.y)}px)`;
-    inner.style.transform = `translate(${local(now.left, x)}px, ${local(now.top, y)}px)`;
-    origin = { x: now.left, y: now.top };
+    inner.style.transform = `translate(${local(at.left, x)}px, ${local(at.top, y)}px)`;
+    for (const name of names) name.button.toggleAttribute('data-covered', covered.has(name));
   };
 
-  const cover = () => {
-    const now = letters.element?.getBoundingClientRect();
-    if (!now) return;
-    const [dx, dy] = [now.left - measuredAt.x, now.top - measuredAt.y];
-    const covered = names.map(({ at, points }) => {
-      const last = at.fragments.at(-1);
-      return (
-        last !== undefined && isCovered(doc, points, last.right + dx - 2, last.bottom + dy - last.height / 2)
-      );
-    });
-    for (const [i, { button }] of names.entries())
-      button.toggleAttribute('data-covered', covered[i] === true);
+  const setGlyph = ({ button, at: { fragments, spot }, index }: Name, at: DOMRect, scale: number) => {
+    const last = fragments.at(-1);
+    button.hidden = last === undefined;
+    if (!last) return;
+    const set = (style: CSSStyleDeclaration, sides: Record<string, number>) => {
+      for (const [side, px] of Object.entries(sides)) style.setProperty(side, `${px / scale}px`);
+    };
+    const { width, height } = last;
+    set(button.style, { left: last.left - at.left, top: last.top - at.top, width, height });
+    const glyph = button.firstElementChild as SVGElement;
+    const shape = glyphs[marks[index]!.glyphs[0]!];
+    const box = spot && placeGlyph(spot, { width: shape.width * size, height: shape.height * size });
+    glyph.style.display = box ? 'block' : 'none';
+    if (box)
+      set(glyph.style, {
+        left: box.x - last.left,
+        top: box.y - last.top,
+        width: box.width,
+        height: box.height,
+      });
   };
 
-  let measuredAt = origin;
   return {
     id,
     order,
@@ -110,79 +140,25 @@ export function paintList(
     reshape() {
       const ruler = createRuler(doc);
       const now = letters.element?.getBoundingClientRect();
-      const { scale } = host.frame();
       if (!now) return;
       measuredAt = { x: now.left, y: now.top };
       // In a closed accordion letters may have boxes and still not be shown.
       const shown = letters.element?.checkVisibility({ visibilityProperty: true, opacityProperty: true });
       for (const name of names) name.at = shown ? ruler.measure(name.points) : nowhere;
-      for (const { button, at, index } of names) {
-        const last = at.fragments.at(-1);
-        button.hidden = last === undefined;
-        if (!last) continue;
-        button.style.left = `${(last.left - now.left) / scale}px`;
-        button.style.top = `${(last.top - now.top) / scale}px`;
-        button.style.width = `${last.width / scale}px`;
-        button.style.height = `${last.height / scale}px`;
-        const glyph = button.firstElementChild as SVGElement | null;
-        const shape = glyphs[marks[index]!.glyphs[0]!];
-        const box =
-          at.spot && placeGlyph(at.spot, { width: shape.width * size, height: shape.height * size });
-        if (!glyph) continue;
-        glyph.style.display = box ? 'block' : 'none';
-        if (!box) continue;
-        glyph.style.left = `${(box.x - last.left) / scale}px`;
-        glyph.style.top = `${(box.y - last.top) / scale}px`;
-        glyph.setAttribute('width', String(box.width / scale));
-        glyph.setAttribute('height', String(box.height / scale));
-      }
-      place();
-      cover();
+      const seen = names.filter(({ at }) => at.fragments.length > 0);
+      rows = [...Map.groupBy(seen, ({ at }) => Math.round(at.fragments.at(-1)!.bottom)).values()];
+      const looked = look();
+      if (!looked) return;
+      for (const name of names) setGlyph(name, looked.at, looked.frame.scale);
+      place(looked);
     },
     move() {
-      place();
-      cover();
+      const looked = look();
+      if (looked) place(looked);
     },
     undo() {
       clear();
       layer.remove();
     },
   };
-}
-
-/** Ancestors that crop what they hold. */
-function croppers(from: Element | undefined): Element[] {
-  const found: Element[] = [];
-  for (let at: Element | null | undefined = from; at && at !== at.ownerDocument.body; at = parentOf(at)) {
-    const { overflowX, overflowY, display } = getComputedStyle(at);
-    if (display !== 'inline' && (overflowX !== 'visible' || overflowY !== 'visible')) found.push(at);
-  }
-  return found;
-}
-
-function parentOf(element: Element): Element | null {
-  const root = element.getRootNode();
-  return element.assignedSlot ?? element.parentElement ?? (root instanceof ShadowRoot ? root.host : null);
-}
-
-function cropOf(crops: Element[]): DOMRect | undefined {
-  let [left, top, right, bottom] = [-1e5, -1e5, 1e5, 1e5];
-  if (crops.length === 0) return undefined;
-  for (const each of crops) {
-    const at = each.getBoundingClientRect();
-    left = Math.max(left, at.left);
-    top = Math.max(top, at.top);
-    right = Math.min(right, at.right);
-    bottom = Math.min(bottom, at.bottom);
-  }
-  return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
-}
-
-/** Whether something of the page stands over the letters (a sticky header, a menu). Out of view: not known, so no. */
-function isCovered(doc: Document, points: StaticRangeInit, x: number, y: number): boolean {
-  const holder = points.endContainer.parentElement;
-  const root = holder?.getRootNode();
-  const hit = (root instanceof ShadowRoot ? root : doc).elementFromPoint(x, y);
-  if (!hit || !holder || hit.localName === 'strandline-label') return false;
-  return !holder.contains(hit) && !hit.contains(holder);
 }
