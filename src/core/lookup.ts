@@ -83,7 +83,11 @@ export function createLookup(
   const search = (raw: string): Met => {
     const direct = byKey(keyOf(normalName(raw)));
     if (direct) return direct;
-    for (const form of nameForms(raw)) {
+    const forms = nameForms(raw);
+    // The name without its brackets is still the name: looked for before any rule is tried on the whole.
+    const bare = /[([{]/.test(raw) && forms[1] ? byKey(keyOf(normalName(forms[1]))) : undefined;
+    if (bare) return bare;
+    for (const form of forms) {
       const normal = normalName(form);
       const entry = byKey(keyOf(normal));
       if (entry) return entry;
