@@ -37,12 +37,14 @@ export function dock(
   strip.classList.add('seeking'); // unseen until it has its first place
   const sizes = new Map<string, Size>();
   const spots = new Map<PaintedList, Spot>();
+  const looked = new Set<PaintedList>();
   const noOpenCorner = new Set<PaintedList>();
 
   const asks: Asks = {
     fold() {
       docking.byHand = !strip.classList.contains('folded');
       spots.clear();
+      looked.clear();
       update();
       strip.querySelector<HTMLElement>('[aria-expanded]')?.focus();
     },
@@ -99,36 +101,37 @@ export function dock(
     }
   }
 
-  const search = async (list: PaintedList, pending: Spot) => {
+  const search = async (list: PaintedList) => {
     const turn = ++searches;
     const off = () => signal.aborted || turn !== searches;
-    await look(list, pending, off);
+    await look(list, off);
     strip.classList.remove('seeking');
   };
 
-  const look = async (list: PaintedList, pending: Spot, off: () => boolean) => {
+  const look = async (list: PaintedList, off: () => boolean) => {
     for (const spot of candidates(list)) {
       const place = placeOf(spot, sizeOf(list, spot.folded), boxOf(list), win);
       const blank = await isBlank(win, place, aside, off);
       if (off()) {
         // Called off by a scroll: looked for again once that has settled.
-        if (spots.get(list) === pending) spots.delete(list);
+        looked.delete(list);
         return;
       }
       if (!blank) continue;
       spots.set(list, spot);
       return update();
     }
+    spots.delete(list);
+    update();
   };
 
-  /** The spot of a list's strip; looked for once for each shape of the page. */
+  /** The spot of a list's strip; looked for once for each shape of the page, the one before it stands till then. */
   const spotOf = (list: PaintedList): Spot => {
-    const known = spots.get(list);
-    if (known) return known;
-    const pending = standIn();
-    spots.set(list, pending);
-    void search(list, pending);
-    return pending;
+    if (!looked.has(list)) {
+      looked.add(list);
+      void search(list);
+    }
+    return spots.get(list) ?? standIn();
   };
 
   /** After a scroll: a corner that is blank no more is left; an open strip that had to leave one stays folded. */
@@ -143,6 +146,7 @@ export function dock(
       if (blank === false) {
         if (!spot.folded) noOpenCorner.add(list);
         spots.delete(list);
+        looked.delete(list);
       }
     }
     update();
@@ -199,8 +203,7 @@ export function dock(
     update(moved: 'moved' | 'reshaped') {
       if (moved === 'reshaped') {
         sizes.clear();
-        spots.clear();
-        filled = '';
+        looked.clear();
       }
       searches++;
       update();
@@ -210,6 +213,7 @@ export function dock(
     focus() {
       docking.byHand = false;
       spots.clear();
+      looked.clear();
       update();
       strip.focus();
     },

@@ -49,7 +49,15 @@ export function follow(
       { signal, capture: true, passive: true },
     );
 
-  const sizes = new win.ResizeObserver(() => ask('reshaped'));
+  // Observers tell at once how things stand: what is measured anyway is no news.
+  const news = (tell: () => void) => {
+    let first = true;
+    return () => {
+      if (!first) tell();
+      first = false;
+    };
+  };
+  const sizes = new win.ResizeObserver(news(() => ask('reshaped')));
   for (const element of new Set([...elements, doc.body])) if (element) sizes.observe(element);
 
   // An observer whose root is cropped to the element's place tells when it leaves that place.
@@ -65,13 +73,9 @@ export function follow(
       const at = places[i];
       const { innerWidth, innerHeight } = win;
       if (!at || at.width === 0 || at.bottom < 0 || at.top > innerHeight) return [];
-      let first = true;
       const margin = [at.top, innerWidth - at.right, innerHeight - at.bottom, at.left];
       const observer = new win.IntersectionObserver(
-        () => {
-          if (first) first = false;
-          else ask('moved');
-        },
+        news(() => ask('moved')),
         {
           root: doc,
           rootMargin: margin.map((px) => `${-Math.floor(px)}px`).join(' '),
@@ -84,7 +88,10 @@ export function follow(
   };
 
   // Hidden now (a closed accordion): tells when it is shown.
-  const shown = new win.IntersectionObserver(() => ask('reshaped'), { root: null, threshold: [0, 0.01] });
+  const shown = new win.IntersectionObserver(
+    news(() => ask('reshaped')),
+    { root: null, threshold: [0, 0.01] },
+  );
   for (const element of elements) shown.observe(element);
 
   signal.addEventListener('abort', () => {

@@ -40,14 +40,14 @@ export function createPainter(
       const now = paint(win, mode, lists, docking, act);
       painting = now;
       await now.stands;
-      if (held) now.jump();
+      if (held) now.hold();
     },
     jump: () => painting?.jump(),
     clear,
   };
 }
 
-type Painting = { stands: Promise<void>; held(): boolean; jump(): void; undo(): void };
+type Painting = { stands: Promise<void>; held(): boolean; hold(): void; jump(): void; undo(): void };
 
 function paint(
   win: Window & typeof globalThis,
@@ -102,6 +102,7 @@ function paint(
     cards.moved();
   };
   const elements = painted.flatMap((list) => list.element ?? []);
+  follow(win, elements, signal, update);
   // Underlines are there; glyphs and strip each ask the page for its layout, in tasks of their own.
   const turns = (async () => {
     for (const list of painted) {
@@ -112,12 +113,12 @@ function paint(
     await turn(win);
     if (signal.aborted) return;
     docked.update('reshaped');
-    follow(win, elements, signal, update);
   })();
 
   return {
     stands: turns,
     held: () => strip.matches(':focus-within'),
+    hold: () => strip.focus({ preventScroll: true }),
     jump: docked.focus,
     undo,
   };
