@@ -71,7 +71,7 @@ export function openPanel(
   opening: (place: PlaceName) => void = () => {},
 ) {
   const query = new URLSearchParams(location.search);
-  const held = query.has('tab') ? Number(query.get('tab')) : undefined;
+  const held = query.has('tab') ? Number(query.get('tab')) || 0 : undefined;
   const wanted = location.hash.slice(1) || (localStorage.getItem(leftAt) ?? undefined);
   let place: PlaceName = isPlace(wanted) ? wanted : 'page';
   opening(place);
@@ -218,9 +218,12 @@ export function openPanel(
   let look = 0;
   async function lookAtTab() {
     const turn = ++look;
-    const [active] = held
-      ? [await browser.tabs.get(held).catch(() => undefined)]
-      : await browser.tabs.query({ active: true, currentWindow: true });
+    const [active] =
+      held === undefined
+        ? await browser.tabs.query({ active: true, currentWindow: true })
+        : held > 0
+          ? [await browser.tabs.get(held).catch(() => undefined)]
+          : [];
     const id = active?.id ?? -1;
     // Straight from where the background keeps it: a sleeping worker need not wake for this.
     const key = tabPageKey(id);

@@ -93,14 +93,14 @@ export const glyphs: Record<GlyphName, Glyph> = {
       { as: 'line', d: 'M1.2 4.6C1.2 13.6 12.8 13.6 12.8 4.6', width: 1.5 },
     ],
   },
+  // The bead lies beside its cup. (On top of an upturned cup it looked like a person.)
   clashes: {
     width: 14,
     height: 13,
     hue: 'ochre',
     shapes: [
-      { as: 'fill', d: bead(7, 4, 3.2) },
-      { as: 'line', d: 'M1.2 12.4C1.2 6.9 12.8 6.9 12.8 12.4', width: 1.5 },
-      { as: 'cut', d: 'M2 8.6 12 8.6', width: 0.9 },
+      { as: 'line', d: 'M.9 3.2C.9 11.8 7.9 11.8 7.9 3.2', width: 1.5 },
+      { as: 'fill', d: bead(10.9, 9.2, 2.7) },
     ],
   },
   unsure: {
