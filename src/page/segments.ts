@@ -131,9 +131,12 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
     run[i]!.kind === 'other' &&
     run[i - 1]?.line !== run[i]!.line &&
     run[i + 1]?.line !== run[i]!.line;
+  const sameBlock = (a: Item, b: Item) => blockAt(stream, a.from) === blockAt(stream, b.from);
   let block = run[0] && blockAt(stream, run[0].from);
   const inItems = block && /^(?:li|dd|td)$/.test(tagOf(block));
-  while (strange(0) && run[0]!.line - (lead?.line ?? -9) > (inItems ? 1 : 0)) run = run.slice(1);
+  // the line right under a heading stays where more lines of one name follow it
+  const oneALine = inItems || (run[1] && run[2] && run[1].line !== run[2].line && sameBlock(run[0]!, run[1]));
+  while (strange(0) && run[0]!.line - (lead?.line ?? -9) > (oneALine ? 1 : 0)) run = run.slice(1);
   block = run[0] && blockAt(stream, run[0].from);
   while (
     run.length > 1 &&
