@@ -186,7 +186,9 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
       chemical >= 4 &&
       n >= 7 &&
       sure >= n * 0.65 &&
-      (run.slice(0, 3).some(isWater) || (!inLines && n >= 15 && chemical >= 8)),
+      (run.slice(0, 3).some(isWater) ||
+        (!inLines &&
+          ((n >= 15 && chemical >= 8) || run.filter(({ name }) => botanicalName.test(name)).length > 2))),
   };
   const how = stop?.stop ?? 'other';
   if (!(how in fine ? fine[how as 'heading'] : fine.other)) return undefined;
