@@ -4,9 +4,9 @@ const percent =
   /[([{]?\s*(?:[<>≤≥~±]\s*)?\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)\s*[)\]}]?/gi;
 // Words shops put before or after a name that say how it was grown or made, not what it is.
 const qualifiers =
-  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|thermal|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
+  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|thermal|(?:allergen|phthalate|paraben|gluten|cruelty)[- ]free|ifra|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
 const turned = /^((?:essential )?oil|extract|butter|infusion|protein|powder|juice|milk|wax) of (.+)$/i;
-const plain = /^[A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*$/;
+const plain = /^(?!.*\d{2}-\d{2}-)[A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*$/;
 const qualified = new RegExp(
   `${qualifiers.source}|${String.raw`\b(?:from|derived|aus|issue|of)\b`}| - `,
   'i',
@@ -40,6 +40,7 @@ export function nameForms(printed: string): string[] {
 const tidy = (name: string) =>
   name
     .replace(percent, ' ')
+    .replace(/\(?\b(?:cas(?: no\.?)?:? ?)?\d{2,7}-\d{2}-\d\b\)?/gi, ' ') // CAS registry numbers
     .replace(/\s+/g, ' ')
     .replace(/^[\s.,;:•·*†‡#/-]+|[\s.,;:•·*†‡#/-]+$/g, '');
 

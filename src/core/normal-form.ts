@@ -32,13 +32,14 @@ const spellings: [RegExp, string][] = [
   [/\bglycerine\b/g, 'glycerin'],
   [/\bfibre/g, 'fiber'],
   [/is(ed|ation)\b/g, 'iz$1'],
-  [/\b(extract|oil|protein|peptide|butter|wax|powder|ferment)s\b/g, '$1'],
+  [/\b(extract|oil|protein|peptide|butter|powder|ferment|glyceride|lipid|ceramide|tocopherol)s\b/g, '$1'],
   [/\bamino acid\b/g, 'amino acids'],
   [/\bext\b(?!\.? *(?:d ?&|violet))\.?/g, 'extract'],
   [/\bhydrochloride\b/g, 'hcl'],
+  [/methicon\b/g, 'methicone'],
 ];
 const mayNeedSpelling =
-  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|glycerine|fibre|is(?:ed|ation)\b|[tlnexrk]s\b|amino acid\b|\bext\b|hydrochloride/;
+  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|glycerine|fibre|is(?:ed|ation)\b|[tlnexrkd]s\b|amino acid\b|\bext\b|hydrochloride|methicon\b/;
 const clean = /^[a-z0-9]+(?:[ /-][a-z0-9]+)*$/;
 
 /**
@@ -54,7 +55,7 @@ export function normalName(printed: string): string {
       .replace(/\s+/g, ' ')
       .replace(/ ?([/-]) ?/g, '$1')
       .replace(/(\d) ?[.,] ?(\d)(?=[\d,]*-)/g, '$1,$2')
-      .replace(/[\s.,;:]+$|^[\s.,;:/-]+/g, '')
+      .replace(/[\s.,;:+]+$|^[\s.,;:/-]+/g, '')
       .replace(/([[({]) | ([\])}])/g, '$1$2');
   }
   if (mayNeedSpelling.test(name)) for (const [from, to] of spellings) name = name.replace(from, to);
