@@ -24,9 +24,10 @@ const lookAround = 400;
  * After `patience` days it gives up and says so.
  */
 export function searchFewest(day: Day, options: readonly Option[], patience: number): Found {
-  const reachable = reach(day, options);
-  const ask = asker(reachable);
+  const ask = asker(reach(day, options));
   const helping = helper(day, options);
+  const spots = options.map(touches);
+  const places = options.map((option) => place(option, day));
   let tried = 0;
   for (let size = 0; ; size++) {
     const solutions: Option[][] = [];
@@ -48,10 +49,12 @@ export function searchFewest(day: Day, options: readonly Option[], patience: num
           until = Math.min(patience, tried + lookAround);
         return;
       }
-      const taken = new Set(chosen.map((at) => touches(options[at]!)));
-      const open = clashes.map((clash) => {
-        const at = helping(clash).filter((one) => !taken.has(touches(options[one]!)));
-        return { ...clash, at, where: at.reduce((mask, one) => mask | place(options[one]!, day), 0) };
+      const taken = new Set(chosen.map((at) => spots[at]!));
+      const open = clashes.map(({ least, ...clash }) => {
+        const at = helping(clash).filter((one) => !taken.has(spots[one]!));
+        let where = 0;
+        for (const one of at) where |= places[one]!;
+        return { least, at, where };
       });
       if (open.some(({ at }) => at.length === 0)) return;
       if (chosen.length + leastNeeded(open) > size) {
@@ -128,29 +131,53 @@ type Clash = { rule: Rule; step: string | undefined; least: number };
 
 const clashing = ({ answer }: Finding) => answer === 'clashes';
 
-/** Asks all rules of a day for clashes; product rules once for each step, since they look at nothing else. */
+/**
+ * Asks all rules of a day for clashes: product rules once for each step, rules of the whole day once for each
+ * row of looks, since they see nothing else.
+ */
 function asker(reachable: ReadonlyMap<Rule, string[]>) {
-  const known = new WeakMap<DayStep, Clash[]>();
   const alone = rules.filter(({ of }) => of === 'product');
-  const whole = rules.filter(({ of }) => of === 'day');
+  const whole = rules
+    .filter(({ of }) => of === 'day')
+    .map((rule) => ({ rule, known: new Map<string, Clash[]>(), letters: new Map<string, string>() }));
+  const steps = new WeakMap<DayStep, { own: Clash[]; looks: string[] }>();
+  const look = (step: DayStep, day: Day) => {
+    const own = alone
+      .filter((rule) => rule.ask({ ...day, steps: [step] }).some(clashing))
+      .map((rule) => ({ rule, step: step.id, least: 1 }));
+    const looked = { own, looks: whole.map(({ rule, letters }) => letterFor(letters, rule.sees(step, day))) };
+    steps.set(step, looked);
+    return looked;
+  };
   return (day: Day): Clash[] => {
-    const clashes: Clash[] = [];
-    for (const step of day.steps) {
-      let own = known.get(step);
-      if (!own) {
-        own = alone
-          .filter((rule) => rule.ask({ ...day, steps: [step] }).some(clashing))
-          .map((rule) => ({ rule, step: step.id, least: 1 }));
-        known.set(step, own);
+    const looked = day.steps.map((step) => steps.get(step) ?? look(step, day));
+    const clashes = looked.flatMap(({ own }) => own);
+    whole.forEach(({ rule, known }, at) => {
+      let row = '';
+      for (const { looks } of looked) row += looks[at];
+      let found = known.get(row);
+      if (!found) {
+        found = rule
+          .ask(day)
+          .filter(clashing)
+          .map((finding) => ({
+            rule,
+            step: undefined,
+            least: rule.excess?.(finding, reachable.get(rule)!) ?? 1,
+          }));
+        known.set(row, found);
       }
-      clashes.push(...own);
-    }
-    for (const rule of whole)
-      for (const finding of rule.ask(day))
-        if (clashing(finding))
-          clashes.push({ rule, step: undefined, least: rule.excess?.(finding, reachable.get(rule)!) ?? 1 });
+      clashes.push(...found);
+    });
     return clashes;
   };
+}
+
+/** One letter for each look, so that a row of them is a short word. */
+function letterFor(letters: Map<string, string>, look: string): string {
+  const letter = letters.get(look) ?? String.fromCodePoint(letters.size + 1);
+  letters.set(look, letter);
+  return letter;
 }
 
 /** All that a rule could see of a step after some option. */
@@ -170,7 +197,7 @@ function helper(day: Day, options: readonly Option[]) {
     ]),
   );
   const known = new Map<string, number[]>();
-  return ({ rule, step }: Clash): number[] => {
+  return ({ rule, step }: Pick<Clash, 'rule' | 'step'>): number[] => {
     if (step === undefined) return byRule.get(rule)!;
     const key = `${rule.id} ${step}`;
     const at = known.get(key) ?? byRule.get(rule)!.filter((one) => options[one]!.from?.id === step);

@@ -36,7 +36,7 @@ export type Suggestions =
 export type SuggestInput = WashDayInput & { candidates: readonly Candidate[]; most?: number };
 
 /** Days looked at before the search gives up: about a fifth of a second. */
-const patience = 8_000;
+const patience = 7_000;
 
 /**
  * The fewest swaps, additions, omissions or wider spacings that settle every clash, ranked: what leaves fewest
