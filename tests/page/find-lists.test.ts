@@ -55,3 +55,24 @@ it('is silent on a recipe', () => {
     '<h2>Ingredients</h2><ul><li>2 cups flour</li><li>1 tsp salt</li><li>3 eggs</li><li>Sugar</li></ul>';
   expect(texts(body)).toEqual([]);
 });
+
+const hostile: [string, string, number][] = [
+  ['2 MB of headings', `<p>${'Ingredients, '.repeat(150_000)}</p>`, 0],
+  ['5,000 commas', `<p>Ingredients: ${','.repeat(5000)}</p>`, 0],
+  [
+    'unbalanced brackets',
+    '<p>Ingredients: Aqua, Glycerin ((( Cetyl Alcohol, Panthenol [[, Parfum, Linalool</p>',
+    1,
+  ],
+  ['one endless word', `<p>Ingredients: ${'A'.repeat(300_000)} glycerin panthenol parfum</p>`, 0],
+  ['200,000 spaces', `<p>Ingredients:${' '.repeat(200_000)}${list}</p>`, 1],
+  ['20,000 links', `<p>Ingredients: glycerin panthenol parfum ${'<a>x</a>'.repeat(20_000)}</p>`, 0],
+  [
+    'a list lost among 800 cards',
+    `${'<div><h4>Good</h4><p>With argan oil.</p></div>'.repeat(800)}<h3>INCI</h3><p>${list}</p>`,
+    1,
+  ],
+];
+it.each(hostile)('reads %s in bounded time', (_what, body, lists) => {
+  expect(findLists(page(body))).toHaveLength(lists);
+});
