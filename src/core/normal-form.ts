@@ -29,7 +29,6 @@ const spellings: [RegExp, string][] = [
   [/sulph/g, 'sulf'],
   [/\bcolour/g, 'color'],
   [/\baluminium\b/g, 'aluminum'],
-  [/\bglycerine\b/g, 'glycerin'],
   [/\bfibre/g, 'fiber'],
   [/is(ed|ation)\b/g, 'iz$1'],
   [/\b(extract|oil|protein|peptide|butter|powder|ferment|glyceride|lipid|ceramide|tocopherol)s\b/g, '$1'],
@@ -39,7 +38,7 @@ const spellings: [RegExp, string][] = [
   [/methicon\b/g, 'methicone'],
 ];
 const mayNeedSpelling =
-  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|glycerine|fibre|is(?:ed|ation)\b|[tlnexrkd]s\b|amino acid\b|\bext\b|hydrochloride|methicon\b/;
+  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|fibre|is(?:ed|ation)\b|[tlnexrkd]s\b|amino acid\b|\bext\b|hydrochloride|methicon\b/;
 const clean = /^[a-z0-9]+(?:[ /-][a-z0-9]+)*$/;
 
 /**

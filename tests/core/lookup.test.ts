@@ -31,7 +31,6 @@ describe('one normal form for what printers write differently', () => {
     ['Hydrolised Wheat Proteins', 'Hydrolyzed Wheat Protein'],
     ['Sodium Laureth Sulphate', 'Sodium Laureth Sulfate'],
     ['Aluminium Hydroxide', 'Aluminum Hydroxide'],
-    ['Glycerine', 'Glycerin'],
     ['Silk Amino Acid', 'Silk Amino Acids'],
     ['PEG 40 Hydrogenated Castor Oil', 'PEG-40 Hydrogenated Castor Oil'],
     ['PEG–40 Hydrogenated Castor Oil', 'PEG-40 Hydrogenated Castor Oil'],
