@@ -1,6 +1,7 @@
 import { productKinds } from '../../src/core/product.ts';
 import { type Good, goods } from './goods.ts';
 import { plain } from './html.ts';
+import { productData } from './product-data.ts';
 import { type StructureName, slotsOf } from './structures/index.ts';
 
 const euro = (price: number) => `€${price.toFixed(2)}`;
@@ -48,14 +49,19 @@ export function categoryPage(): string {
   });
 }
 
+// Pages that bring data of their own, or none: their facts stand in the page's words only.
+const silentToMachines: StructureName[] = ['json-ld', 'microdata', 'no-heading', 'heading-runs', 'frame'];
+
 /** A product page in a structure: the good's own unless another is asked for. */
 export function productPage(good: Good, as?: StructureName, hostile?: string | null): string {
-  const slots = slotsOf(good, as ?? good.structure);
+  const structure = as ?? good.structure;
+  const slots = slotsOf(good, structure);
+  const data = silentToMachines.includes(structure) ? '' : productData(good);
   return pageOf({
     title: good.name,
     hostile: hostile ?? null,
-    head: `<link rel="canonical" href="/goods/${good.id}">${slots.head ?? ''}`,
-    body: `<p class="crumbs"><a href="/">All goods</a> › ${kindWords[good.kind]} › ${plain(good.name)}</p>
+    head: `<link rel="canonical" href="/goods/${good.id}">${data}${slots.head ?? ''}`,
+    body: `<nav class="crumbs" aria-label="Breadcrumb"><a href="/">All goods</a> › ${kindWords[good.kind]} › ${plain(good.name)}</nav>
       <article class="product"><img src="/pictures/${good.id}.svg" alt="${plain(good.name)}" width="320" height="400">
       <div><h1>${plain(good.name)}</h1><p class="maker">${plain(good.maker)}</p><p>${plain(good.blurb)}</p>
       <p><span class="cost">${euro(good.price)}</span> <span class="small">· ${good.size} ${good.unit} · ${euro((good.price / good.size) * 100)} per 100 ${good.unit}</span></p>

@@ -1,18 +1,13 @@
 import type { Good } from '../goods.ts';
 import { plain, type Slots } from '../html.ts';
+import { productData } from '../product-data.ts';
 
 // Lists for machines only, or behind a boundary of the document.
 export const machine = {
   'json-ld': (good: Good): Slots => ({
-    head: `<script type="application/ld+json">${JSON.stringify({
-      '@context': 'https://schema.org',
-      '@type': 'Product',
-      name: good.name,
-      brand: { '@type': 'Brand', name: good.maker },
-      description: good.blurb,
+    head: productData(good, {
       additionalProperty: [{ '@type': 'PropertyValue', name: 'Ingredients', value: good.list }],
-      offers: { '@type': 'Offer', price: good.price, priceCurrency: 'EUR' },
-    }).replaceAll('<', '\\u003c')}</script>`,
+    }),
     below: `<section class="sheet"><h2>About</h2><p>${plain(good.blurb)}</p></section>`,
   }),
 
