@@ -92,7 +92,7 @@ export function readStream(tops: Parts): Stream {
         const tag = tagOf(node as Element);
         const kind = kinds.get(tag) ?? block;
         if (kind === lineBreak) edge = '\n';
-        else if (kind !== rejected && !isTooltip(node as Element, tag)) {
+        else if (kind !== rejected && !isAside(node as Element, tag)) {
           if (kind !== inline) edge = '\n';
           else edge ||= SOFT;
           if (kind === preformatted) pre++;
@@ -138,8 +138,11 @@ const looksPreformatted = (data: string): boolean => {
   return lines >= 6 && data.split(/[,;]/).length < lines / 2;
 };
 
-const isTooltip = (element: Element, tag: string): boolean =>
-  (tag === 'span' || tag === 'div') && element.getAttribute('role') === 'tooltip';
+/** Words about a name, or a choice among names: no part of a list. */
+const isAside = (element: Element, tag: string): boolean =>
+  tag === 'label'
+    ? element.querySelector('input') !== null
+    : (tag === 'span' || tag === 'div') && element.getAttribute('role') === 'tooltip';
 
 /** Index in `nodes` of the node that holds offset `at`, or of the last one before it; -1 when there is none. */
 export function nodeAt(stream: Stream, at: number): number {

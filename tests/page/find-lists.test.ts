@@ -76,3 +76,10 @@ const hostile: [string, string, number][] = [
 it.each(hostile)('reads %s in bounded time', (_what, body, lists) => {
   expect(findLists(page(body))).toHaveLength(lists);
 });
+
+it('boxes to tick are a choice among names, not a list', () => {
+  const box = (name: string, n: number) => `<li><label><input type=checkbox>${name}</label> (${n})</li>`;
+  expect(texts(`<aside><h4>Ingredients</h4><ul>${list.split(', ').map(box).join('')}</ul></aside>`)).toEqual(
+    [],
+  );
+});
