@@ -75,6 +75,9 @@ export function levelLetters(text: string): string {
         ? `\n${' '.repeat(tag.length - 1)}`
         : blank.repeat(tag.length),
     );
+  // Drug facts printed in one line: their headings open lines of their own.
+  if (/\binactive ingredients?\b/i.test(letters))
+    letters = letters.replace(/ (?=(?:in)?active ingredients?\b|purposes?\b)/gi, '\n');
   return letters
     .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) => same[sign]!)
     .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]/g, '•')

@@ -26,6 +26,7 @@ export function cutPieces(letters: string): Piece[] {
     } else if (sign.startsWith('\n') && after !== '\n\n') after = sign; // empty: the stronger separator stays
     start = at + length;
   };
+  const counted = /^[^,]{0,40}\b1[.)]\s/.test(letters.slice(0, 80)); // "1. Aqua 2. Glycerin"
   let open = 0; // end of a bracket that only holds a list together
   for (let i = 0; i < letters.length; i++) {
     const letter = letters[i]!;
@@ -43,7 +44,9 @@ export function cutPieces(letters: string): Piece[] {
     } else if (i === open && open > 0) cut(i, 1, ',');
     else if (letter === ',' || letter === ';' || letter === '•') {
       if (letter !== ',' || !joinsNumbers(letters, start, i)) cut(i, 1, ',');
-    } else if (letter === '\n') {
+    } else if (counted && letter === ' ' && /^\d{1,2}[.)]\s/.test(letters.slice(i + 1, i + 6)))
+      cut(i, 1, ',');
+    else if (letter === '\n') {
       const sign = lineBreak(letters, i);
       if (sign) cut(i, 1, sign);
     } else if (letter === '.' && endsName(letters, i)) cut(i, 1, '.');
@@ -127,9 +130,10 @@ const shortened =
 /** A full stop that ends a name or a sentence, rather than an abbreviation or a number. */
 function endsName(letters: string, at: number): boolean {
   const before = letters.slice(Math.max(0, at - 12), at);
-  const next = letters.slice(at + 1, at + 12).replaceAll(blank, '');
+  const next = letters.slice(at + 1, at + 40).replaceAll(blank, '');
   if (/^\s*$/.test(next) || /^\s*\n/.test(next)) return next.length > 0 && !shortened.test(before);
   if (shortened.test(before)) return false;
+  if (/^\s/.test(next) && startsHeading(next.trimStart())) return true;
   return (
     /^\s+["“]?[\p{Lu}*†‡•+\d[]/u.test(next) || (/[\p{Ll})]$/u.test(before) && /^\p{Lu}\p{Ll}/u.test(next))
   );

@@ -50,6 +50,7 @@ export function isNoise(printed: string): boolean {
     /https?:|www\.|@\w|\.com\b/i.test(text) ||
     /^[\d.,\s]+(?:ml|g|kg|oz|fl\.? ?oz|l|lb)\b\.?(?:\s|$)/i.test(text) ||
     /[€$£¥]\s?\d/.test(text) ||
+    /^(?:purposes?|drug facts)\b/i.test(text) ||
     /^ingredients? (?:lists? )?(?:may|are|is|can|listed|subject|that|which)\b/i.test(text) ||
     /\p{L}[\s-](?:free|frei|friendly)$/iu.test(text.trim())
   );

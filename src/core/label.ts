@@ -47,7 +47,7 @@ export function splitLabel(text: string): Label {
     if (resumes(letters, piece, now)) sections.push({ kind: 'sub-head', list: ++lists, parts: [] });
     let from = skipLead(letters, piece);
     for (let turn = 0; turn < 3; turn++) {
-      const heading = headingAt(letters, { ...piece, from }, turn === 0);
+      const heading = headingAt(letters, turn === 0 ? { ...piece, from } : { ...piece, from, after: '' });
       if (!heading) break;
       const own = sections.at(-1)!;
       const goesOn =
@@ -106,18 +106,18 @@ function skipLead(letters: string, { from, to }: Pick<Piece, 'from' | 'to'>): nu
   return from + lead.exec(letters.slice(from, Math.min(to, from + 200)))![0].length;
 }
 
-function headingAt(letters: string, { from, to, after }: Piece, opens: boolean) {
+function headingAt(letters: string, { from, to, after }: Piece) {
   const text = letters.slice(from, Math.min(to, from + 160));
   const colon = /^([^:([]{2,80}(?:\([^()]{0,40}\)[^:([]{0,20})?):(?!\d|\/\/)/.exec(text);
   if (colon) {
     const kind = headingOf(colon[1]!.replaceAll(blank, ''));
     if (kind) return { kind, length: colon[0].length };
     // "רכיבים:": a heading in another script before Latin names.
-    if (/\p{L}/u.test(colon[1]!) && !/\p{Script=Latin}/u.test(colon[1]!) && opens && after !== ',')
+    if (/\p{L}/u.test(colon[1]!) && !/\p{Script=Latin}/u.test(colon[1]!) && after !== ',')
       return { kind: 'list' as const, length: colon[0].length };
     const rest = letters.slice(from + colon[0].length, from + colon[0].length + lookahead);
     const alone = from + colon[0].length >= to || !rest.slice(0, to - from - colon[0].length).trim();
-    if (opens && after !== ',' && (alone || opensList(rest)))
+    if (after !== ',' && (alone || opensList(rest)))
       return { kind: 'sub-head' as const, length: colon[0].length };
   }
   return leadingHeading(text);

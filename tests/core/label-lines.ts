@@ -24,7 +24,8 @@ const separators: Line[] = [
   ['Aqua\n\nGlycerin\n\nParfum', 'Aqua | Glycerin | Parfum'],
   ['- Aqua\n- Glycerin\n- Parfum', 'Aqua | Glycerin | Parfum'],
   ['1. Aqua\n2. Glycerin\n3. Parfum', 'Aqua | Glycerin | Parfum'],
-  ['1) Aqua 2) Glycerin', 'Aqua 2) Glycerin'],
+  ['1) Aqua 2) Glycerin', 'Aqua | Glycerin'],
+  ['1. Water 2. Glycerin 3. Parfum', 'Water | Glycerin | Parfum'],
   ['Aqua\tGlycerin\tParfum', 'Aqua | Glycerin | Parfum'],
   ['Aqua、Glycerin、Parfum。', 'Aqua | Glycerin | Parfum'],
   ['Aqua، Glycerin، Parfum', 'Aqua | Glycerin | Parfum'],
@@ -148,6 +149,15 @@ const headings: Line[] = [
 ];
 
 const tails: Line[] = [
+  ['ingredients: water, glycerin. may contain: mica', 'water | glycerin | mica~'],
+  [
+    'Drug Facts Active ingredient Pyrithione zinc 1% Purpose Anti-dandruff Inactive ingredients water, glycerin, fragrance',
+    'Pyrithione zinc 1%=1 | water | glycerin | fragrance',
+  ],
+  [
+    'Water (Aqua, Eau), *Coconut Oil, **Fragrance. * Organic ingredient ** natural fragrance',
+    'Water (Aqua, Eau) | Aqua^ | Eau^ | Coconut Oil | Fragrance',
+  ],
   ['Aqua, Parfum. May contain: CI 77891, CI 77492', 'Aqua | Parfum | CI 77891~ | CI 77492~'],
   ['Aqua, Mica, May Contain CI 77891', 'Aqua | Mica | CI 77891~'],
   ['Aqua, Mica [+/- CI 77891, CI 77492]', 'Aqua | Mica | CI 77891~ | CI 77492~'],
@@ -185,6 +195,10 @@ const tails: Line[] = [
 ];
 
 const lists: Line[] = [
+  [
+    'INGREDIENTS: Shampoo: Aqua, Sodium Coco-Sulfate, Glycerin, Parfum. Conditioner: Aqua, Cetyl Alcohol, Glycerin, Parfum',
+    'Aqua | Sodium Coco-Sulfate | Glycerin | Parfum | Aqua@1 | Cetyl Alcohol@1 | Glycerin@1 | Parfum@1',
+  ],
   [
     'Shampoo: Aqua, Sodium Coco-Sulfate, Glycerin, Parfum. Conditioner: Aqua, Cetyl Alcohol, Glycerin, Parfum',
     'Aqua | Sodium Coco-Sulfate | Glycerin | Parfum | Aqua@1 | Cetyl Alcohol@1 | Glycerin@1 | Parfum@1',
