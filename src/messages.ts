@@ -30,7 +30,11 @@ export type Messages = {
   /** Content script → background: this page may hold lists, bring the finder. */
   'bring-finder': { request: null; reply: null };
   /** Content script → background: lists of this page (all of them, each time). */
-  'page-lists': { request: { url: string; title: string; lists: FoundText[] }; reply: PaintOrder[] };
+  'page-lists': {
+    /** `canPaint`: the painter has come before and need not be brought again. */
+    request: { url: string; title: string; lists: FoundText[]; canPaint?: boolean };
+    reply: PaintOrder[];
+  };
   /** Content script → background: the page moved on. */
   'page-left': { request: null; reply: null };
   /** Strip → background: what the reader chose for one list of this page. */

@@ -28,8 +28,9 @@ const today = () => {
 type WithSidebar = { sidebarAction?: { open(): Promise<void> } };
 
 export default defineBackground(() => {
-  const lookup = createLookup(entries, patterns, limits);
   const keeper = createKeeper();
+  void keeper.remembered(); // on its way while the lookup is built: a worker just woken is waited for
+  const lookup = createLookup(entries, patterns, limits);
   const pages = createTabPages(browser.storage.session);
   const reach = createReach(browser, async () => (await keeper.remembered()).sites);
   /** Words in the reader's language; files of the extension itself, no network. */
@@ -64,7 +65,7 @@ export default defineBackground(() => {
   }
 
   answer(browser.runtime, {
-    async 'page-lists'(sent, { tab, frameId = 0 }) {
+    async 'page-lists'({ canPaint, ...sent }, { tab, frameId = 0 }) {
       if (tab?.id === undefined) return [];
       const page = {
         ...sent,
@@ -87,9 +88,10 @@ export default defineBackground(() => {
         const order = orders[i];
         return order?.isList ? [{ ...list, proteins: order.proteinMentions }] : [];
       });
-      const paint = lists.length > 0 && bringPainter(tab.id, frameId);
-      await pages.put(tab.id, frameId, { ...page, lists });
-      await Promise.all([paint, showBadge(tab.id)]);
+      const { id } = tab;
+      // The page waits for its painter only; badge and panel follow.
+      void pages.put(id, frameId, { ...page, lists }).then(() => showBadge(id));
+      if (lists.length > 0 && !canPaint) await bringPainter(id, frameId);
       return orders;
     },
     async 'bring-finder'(_, { tab, frameId = 0 }) {
@@ -100,8 +102,8 @@ export default defineBackground(() => {
     },
     async 'page-left'(_, { tab, frameId = 0 }) {
       if (tab?.id === undefined) return null;
-      await pages.put(tab.id, frameId, { url: tab.url ?? '', title: tab.title ?? '', lists: [] });
-      await showBadge(tab.id);
+      const { id, url = '', title = '' } = tab;
+      void pages.put(id, frameId, { url, title, lists: [] }).then(() => showBadge(id));
       return null;
     },
     read: (texts) =>

@@ -22,7 +22,12 @@ export default defineContentScript({
       window,
       signal: ctx.signal,
       read: (lists) =>
-        ask(browser.runtime, 'page-lists', { url: location.href, title: document.title, lists }).catch(gone),
+        ask(browser.runtime, 'page-lists', {
+          url: location.href,
+          title: document.title,
+          lists,
+          canPaint: globalThis.strandlinePainter !== undefined,
+        }).catch(gone),
       left: () => ask(browser.runtime, 'page-left', null).catch(gone),
       // A page sees these marks: test builds only.
       ...(import.meta.env.MODE === 'localhost' && {
