@@ -15,27 +15,25 @@ export function Choose(props: {
   const { world, onPage, taken, onAdd } = props;
   const { t, remembered } = world;
   const [turn, setTurn] = useState(0);
-  const options = [
-    ...onPage.map(({ pin, name }) => ({ value: pin, label: t('compare.from-page', { name }) })),
-    ...remembered.products
-      .filter(({ labels }) => labels.length > 0)
-      .map(({ id, name, maker }) => ({ value: id, label: maker ? `${name} (${maker})` : name }))
-      .toSorted((a, b) => a.label.localeCompare(b.label, t.lang)),
-  ].filter(({ value }) => !taken.includes(value));
+  const [open, setOpen] = useState(taken.length === 0);
+  // A full shelf is put in order only for a reader who asks for it.
+  const options = open ? allOptions() : [];
   return (
     <div class="stack">
-      {options.length > 0 && (
-        <Select
-          key={turn}
-          label={t('compare.add')}
-          empty={t('compare.choose')}
-          options={options}
-          value={undefined}
-          onChange={(pin) => {
-            if (pin) onAdd({ pin });
-            setTurn(turn + 1);
-          }}
-        />
+      {(onPage.length > 0 || remembered.products.length > 0) && (
+        <Disclosure summary={t('compare.add')} open={open} onToggle={setOpen}>
+          <Select
+            key={turn}
+            label={t('compare.add')}
+            empty={t('compare.choose')}
+            options={options}
+            value={undefined}
+            onChange={(pin) => {
+              if (pin) onAdd({ pin });
+              setTurn(turn + 1);
+            }}
+          />
+        </Disclosure>
       )}
       <Disclosure key={`paste-${turn}`} summary={t('panel.paste.title')}>
         <Paste
@@ -49,4 +47,15 @@ export function Choose(props: {
       </Disclosure>
     </div>
   );
+
+  function allOptions() {
+    const order = new Intl.Collator(t.lang);
+    return [
+      ...onPage.map(({ pin, name }) => ({ value: pin, label: t('compare.from-page', { name }) })),
+      ...remembered.products
+        .filter(({ labels }) => labels.length > 0)
+        .map(({ id, name, maker }) => ({ value: id, label: maker ? `${name} (${maker})` : name }))
+        .toSorted((a, b) => order.compare(a.label, b.label)),
+    ].filter(({ value }) => !taken.includes(value));
+  }
 }
