@@ -1,4 +1,4 @@
-import { daysBetween } from './days.ts';
+import { daysBetween, newestFirst } from './days.ts';
 import { dayFelt, type Felt } from './felt.ts';
 import type { Said } from './finding.ts';
 import type { Allowance, Head } from './head.ts';
@@ -116,8 +116,7 @@ function damageLines({ damage }: Head, practice: AllowancePractice) {
 }
 
 /** The test that counts: the newest one, by date. */
-export const newestStretch = (head: Pick<Head, 'stretch'>) =>
-  head.stretch.toSorted((a, b) => b.date.localeCompare(a.date))[0];
+export const newestStretch = (head: Pick<Head, 'stretch'>) => head.stretch.toSorted(newestFirst)[0];
 
 function stretchLine(
   head: Head,
@@ -146,7 +145,7 @@ function feelLine(head: Head, practice: AllowancePractice, today: string, log: r
       ({ head: of, date, feel }) =>
         of === head.id && daysBetween(date, today) <= withinDays && Object.keys(feel).length > 0,
     )
-    .toSorted((a, b) => b.date.localeCompare(a.date))
+    .toSorted(newestFirst)
     .slice(0, entries);
   if (days.length < atLeast) return undefined;
   const felt = (how: Felt) => days.filter(({ feel }) => dayFelt(feel, practice.feel) === how).length;

@@ -1,3 +1,4 @@
+import { newestFirst } from './days.ts';
 import type { Finding } from './finding.ts';
 import type { FitContext } from './fit.ts';
 import type { Reading } from './reading.ts';
@@ -35,7 +36,7 @@ export function dayOf({ routine, readings, head, allowance, log, today, practice
     head,
     numbers: allowance?.numbers,
     washEvery: routine.washEvery,
-    log: log.filter((entry) => entry.head === routine.head).toSorted((a, b) => b.date.localeCompare(a.date)),
+    log: log.filter((entry) => entry.head === routine.head).toSorted(newestFirst),
     today,
     practice,
   };

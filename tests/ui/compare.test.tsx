@@ -119,3 +119,42 @@ describe('the place', () => {
     expect(document.body.textContent).toContain('1 more is pinned');
   });
 });
+
+describe('adding from the shelf', () => {
+  afterEach(() => render(null, document.body));
+  it('puts the shelf in order only when asked, and pins what is chosen', async () => {
+    const shelf = ['Zephyr Gel', 'Amber Gel'].map((name) => ({
+      id: name,
+      name,
+      labels: [{ text: gelText, seen: '2026-01-01' }],
+      sources: [],
+      owned: true,
+      notes: '',
+      added: '2026-01-01',
+    }));
+    const pinned = [comparedOf(creamText, { name: 'Cream' }).pin];
+    const { world, told } = fakeWorld({
+      remembered: { ...nothing, products: shelf, settings: { ...nothing.settings, pinned } },
+    });
+    await act(() => render(<ComparePlace world={world} />, document.body));
+    const details = [...document.querySelectorAll('details')].find((each) =>
+      each.querySelector('summary')?.textContent?.includes('Add a product'),
+    )!;
+    expect(details.querySelectorAll('option')).toHaveLength(1);
+    await act(() => {
+      details.open = true;
+      details.dispatchEvent(new Event('toggle'));
+    });
+    expect([...details.querySelectorAll('option')].map((each) => each.textContent)).toEqual([
+      'Choose…',
+      'Amber Gel',
+      'Zephyr Gel',
+    ]);
+    const select = details.querySelector('select')!;
+    await act(() => {
+      select.value = 'Amber Gel';
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    expect(told.changes).toEqual([{ do: 'set', settings: { pinned: [...pinned, 'Amber Gel'] } }]);
+  });
+});

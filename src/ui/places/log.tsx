@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
+import { newestFirst } from '../../core/days.ts';
 import { headInUse, routineInUse } from '../heads.ts';
 import { EntryCard } from '../log/entry-card.tsx';
 import { EntryForm } from '../log/entry-form.tsx';
@@ -17,10 +18,7 @@ export function LogPlace({ world }: { world: World }) {
   // 'new' begins an entry, an id changes one.
   const [at, setAt] = useState<string | undefined>(detail);
   const entries = useMemo(
-    () =>
-      remembered.log
-        .filter((entry) => entry.head === head?.id)
-        .toSorted((a, b) => b.date.localeCompare(a.date)),
+    () => remembered.log.filter((entry) => entry.head === head?.id).toSorted(newestFirst),
     [remembered.log, head?.id],
   );
   if (!head)
