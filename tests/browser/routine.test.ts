@@ -290,4 +290,4 @@ it('of a thousand wash days only those near the view are drawn', async () => {
   );
   expect(longest.height).toBeGreaterThan(50_000);
   expect(longest.most).toBeLessThanOrEqual(120);
-}, 60_000);
+}, 180_000);

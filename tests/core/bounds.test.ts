@@ -123,7 +123,9 @@ describe('bounds, always', () => {
       for (let i = 0; i < 20; i++) shareBounds(list(n, { [Math.floor(n / 2)]: { most: 1 } }));
       return performance.now() - from;
     };
-    time(50);
-    expect(time(500) / Math.max(0.2, time(50))).toBeLessThan(60);
+    // The least of many runs: what a busy machine adds is no fault of ours.
+    const least = (n: number) => Math.min(...Array.from({ length: 30 }, () => time(n)));
+    least(50);
+    expect(least(500) / Math.max(0.05, least(50))).toBeLessThan(60);
   });
 });
