@@ -74,6 +74,7 @@ export function WashDayChart(props: {
       <text x={middle} y={foot + 27} text-anchor="middle" class="unit">
         {t('routine.chart.unit')}
       </text>
+      <path d={`M${middle} ${top - 6}V${foot}`} class="spine" />
       {rows.map((row, index) => (
         <Row
           key={row.id}
@@ -86,7 +87,6 @@ export function WashDayChart(props: {
           notesAt={wide ? right + 16 : left}
         />
       ))}
-      <path d={`M${middle} ${top - 6}V${foot}`} class="spine" />
       <Legend t={t} id={id} y={foot + 46} wide={wide} />
     </svg>
   );
