@@ -95,7 +95,6 @@ export function dock(
   function* candidates(list: PaintedList): Generator<Spot> {
     for (const folded of docking.byHand === undefined ? [false, true] : [docking.byHand]) {
       const at = inView(win, list.element) > 0 ? boxOf(list) : undefined;
-      if (!at && !folded && docking.byHand === undefined) continue;
       if (at && !list.cropped) yield* besideList(at, sizeOf(list, folded), folded, win);
       if (folded || !noOpenCorner.has(list)) yield* corners(docking.corner, folded).slice(0, folded ? 4 : 2);
     }

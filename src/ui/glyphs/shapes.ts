@@ -1,6 +1,7 @@
 /**
  * Our own glyphs as plain path data: protein is a row of linked beads, moisture a drop with what it does cut
- * into it, the answers are a bead and its cup. Shape says it all; hue only repeats it.
+ * into it, the answers are two rings: linked, kept apart, or one of them in doubt. Shape says it all; hue only
+ * repeats it.
  */
 import type { GlyphName } from '../paint-order.ts';
 
@@ -85,31 +86,27 @@ export const glyphs: Record<GlyphName, Glyph> = {
     ],
   },
   suits: {
-    width: 14,
-    height: 13,
+    width: 17,
+    height: 11,
     hue: 'ink',
-    shapes: [
-      { as: 'fill', d: bead(7, 5, 3.2) },
-      { as: 'line', d: 'M1.2 4.6C1.2 13.6 12.8 13.6 12.8 4.6', width: 1.5 },
-    ],
+    shapes: [{ as: 'line', d: beads(4.4, [5.2, 5.5], [11.8, 5.5]), width: 1.5 }],
   },
-  // The bead lies beside its cup. (On top of an upturned cup it looked like a person.)
   clashes: {
-    width: 14,
-    height: 13,
+    width: 17,
+    height: 11,
     hue: 'ochre',
     shapes: [
-      { as: 'line', d: 'M.9 3.2C.9 11.8 7.9 11.8 7.9 3.2', width: 1.5 },
-      { as: 'fill', d: bead(10.9, 9.2, 2.7) },
+      { as: 'line', d: beads(2.6, [3.4, 5.5], [13.6, 5.5]), width: 1.6 },
+      { as: 'line', d: 'M10.2 .9L6.8 10.1', width: 1.6 },
     ],
   },
   unsure: {
-    width: 14,
-    height: 13,
+    width: 17,
+    height: 11,
     hue: 'ink',
     shapes: [
-      { as: 'line', d: bead(7, 5, 2.8), width: 1.2, dash: '1.9 1.6' },
-      { as: 'line', d: 'M1.2 4.6C1.2 13.6 12.8 13.6 12.8 4.6', width: 1.5 },
+      { as: 'line', d: bead(5.2, 5.5, 4.4), width: 1.5 },
+      { as: 'line', d: bead(11.8, 5.5, 4.4), width: 1.4, dash: '1.4 2' },
     ],
   },
 };
