@@ -39,7 +39,7 @@ type State = {
   seed: SeedName;
   width?: number;
   scheme?: 'light' | 'dark';
-  language?: 'en-XA' | 'ar-XB';
+  language?: 'en-XA' | 'ar-XB' | 'de' | 'fr';
   print?: true;
   zoom?: number;
   only?: PlaceName[];
@@ -57,6 +57,8 @@ const states: State[] = [
   { name: 'long', about: 'long names', seed: 'long', shows },
   { name: 'wide', about: 'as a whole page', seed: 'many', shows, width: 1100 },
   { name: 'rtl', about: 'right to left, longer words', seed: 'many', shows, language: 'ar-XB' },
+  { name: 'german', about: 'in German', seed: 'many', shows, language: 'de' },
+  { name: 'french', about: 'in French', seed: 'many', shows, language: 'fr' },
   { name: 'pseudo', about: 'longer, accented words', seed: 'many', shows, language: 'en-XA' },
   { name: 'zoom', about: '320 px at 200 %', seed: 'many', shows, zoom: 2 },
   { name: 'print', about: 'printed', seed: 'many', shows, print: true, width: 700 },
