@@ -23,6 +23,8 @@ export async function isBlank(
   for (let y = top + 1; y < top + height + step.y; y += step.y)
     for (let x = left + 1; x < left + width + step.x; x += step.x)
       points.push([Math.min(x, left + width - 1), Math.min(y, top + height - 1)]);
+  await afterFrame(win);
+  if (off()) return undefined;
   let from = performance.now();
   aside(true);
   try {
@@ -31,7 +33,7 @@ export async function isBlank(
       for (let i = start; i < points.length; i += 7) {
         if (performance.now() - from > slice) {
           aside(false);
-          await new Promise((turn) => win.setTimeout(turn, 8));
+          await afterFrame(win);
           if (off()) return undefined;
           aside(true);
           from = performance.now();
@@ -43,6 +45,10 @@ export async function isBlank(
     aside(false);
   }
 }
+
+/** A task right after the page has drawn itself: its layout is clean, so that asking for it costs little. */
+const afterFrame = (win: Window) =>
+  new Promise<void>((next) => win.requestAnimationFrame(() => win.setTimeout(next)));
 
 function isBlankAt(doc: Document, x: number, y: number): boolean {
   const hit = doc.elementFromPoint(x, y);
