@@ -47,7 +47,11 @@ async function visit(shop: Harness, good: Good) {
   await scrollToList(page);
   await page.waitForTimeout(400);
   await page.screenshot({ path: join(folder, `${good.id}.png`) });
-  const { strip } = await painted(page);
+  const label = page.locator('strandline-label .strip');
+  const unfold = label.getByRole('button', { name: 'Unfold' });
+  if (await unfold.isVisible()) await unfold.click();
+  const words = await label.locator('li').allInnerTexts();
+  const strip = words.join(' · ').replace(/\s+/g, ' ');
   const badge = await shop.badge(page);
   const found = await shop.ask('tab-page', { tab: await shop.tabOf(page) });
   const texts = (found?.lists ?? []).map(({ text }) => ({ text, use: usualUse[good.kind] }));
