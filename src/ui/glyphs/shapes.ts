@@ -1,6 +1,6 @@
 /**
  * Our own glyphs as plain path data: protein is a row of linked beads, moisture a drop with what it does cut
- * into it, the answers are two rings: linked, kept apart, or one of them in doubt. Shape says it all; hue only
+ * into it, the answers are two rings: linked, broken open, or one of them in doubt. Shape says it all; hue only
  * repeats it.
  */
 import type { GlyphName } from '../paint-order.ts';
@@ -95,10 +95,7 @@ export const glyphs: Record<GlyphName, Glyph> = {
     width: 17,
     height: 11,
     hue: 'ochre',
-    shapes: [
-      { as: 'line', d: beads(2.6, [3.4, 5.5], [13.6, 5.5]), width: 1.6 },
-      { as: 'line', d: 'M10.2 .9L6.8 10.1', width: 1.6 },
-    ],
+    shapes: [{ as: 'line', d: 'M6.6 2.4A4 4 0 1 0 6.6 8.6M10.4 2.4A4 4 0 1 1 10.4 8.6', width: 1.7 }],
   },
   unsure: {
     width: 17,
