@@ -15,6 +15,23 @@ export type FoundText = {
   proteins?: number;
 };
 
+/** What a page may say of the one product it shows, as it stands there; `factsOf` makes sense of it. */
+export type ProductClues = {
+  /** Address that the page's own addresses are relative to. */
+  base: string;
+  heading: string;
+  title: string;
+  /** By name of the meta tag or microdata property; `canonical` is the link of that name. */
+  said: { [name: string]: string };
+  /** JSON-LD blocks that name a product. */
+  data: string[];
+  /** Options and boxes chosen in forms. */
+  chosen: string[];
+  /** Text around the heading. */
+  near: string;
+  crumbs: string;
+};
+
 /** What the background keeps (storage.session) of the page a tab shows. */
 export type TabPage = { url: string; title: string; lists: FoundText[] };
 
@@ -32,7 +49,7 @@ export type Messages = {
   /** Content script → background: lists of this page (all of them, each time). */
   'page-lists': {
     /** `canPaint`: the painter has come before and need not be brought again. */
-    request: { url: string; title: string; lists: FoundText[]; canPaint?: boolean };
+    request: { url: string; title: string; lists: FoundText[]; clues?: ProductClues; canPaint?: boolean };
     reply: PaintOrder[];
   };
   /** Content script → background: the page moved on. */

@@ -6,6 +6,7 @@ import { createLookup } from '../../src/core/lookup.ts';
 import { withKind } from '../../src/core/product-kind.ts';
 import { readLabel } from '../../src/core/reading.ts';
 import { answer, ask, panelGoKey } from '../../src/messages.ts';
+import { factsOf } from '../../src/page/product-facts.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { keyParts } from '../../src/store/keys.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
@@ -65,11 +66,15 @@ export default defineBackground(() => {
   }
 
   answer(browser.runtime, {
-    async 'page-lists'({ canPaint, ...sent }, { tab, frameId = 0 }) {
+    async 'page-lists'({ canPaint, clues, ...sent }, { tab, frameId = 0 }) {
       if (tab?.id === undefined) return [];
+      const facts = clues && factsOf(clues);
       const page = {
         ...sent,
-        lists: sent.lists.map((list) => (list.product ? { ...list, product: withKind(list.product) } : list)),
+        lists: sent.lists.map((list) => {
+          const product = list.product ?? facts;
+          return product ? { ...list, product: withKind({ ...facts, ...product }) } : list;
+        }),
       };
       const remembered = await keeper.remembered();
       const site = siteOf(remembered.sites, page.url);

@@ -21,11 +21,12 @@ export default defineContentScript({
     const reader = startReader({
       window,
       signal: ctx.signal,
-      read: (lists) =>
+      read: (lists, clues) =>
         ask(browser.runtime, 'page-lists', {
           url: location.href,
           title: document.title,
           lists,
+          ...(clues && { clues }),
           canPaint: globalThis.strandlinePainter !== undefined,
         }).catch(gone),
       left: () => ask(browser.runtime, 'page-left', null).catch(gone),

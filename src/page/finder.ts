@@ -2,7 +2,7 @@
 import { findLists } from './find-lists.ts';
 import { lettersOf } from './letters.ts';
 import { listOfRange, listsAt } from './pointed-at.ts';
-import { readProduct } from './product.ts';
+import { readClues } from './product.ts';
 
-export const finder = { findLists, lettersOf, listOfRange, listsAt, readProduct };
+export const finder = { findLists, lettersOf, listOfRange, listsAt, readClues };
 export type Finder = typeof finder;

@@ -1,4 +1,4 @@
-import type { FoundText } from '../messages.ts';
+import type { FoundText, ProductClues } from '../messages.ts';
 import type { PaintOrder, StripAction } from '../ui/paint-order.ts';
 import type { FoundList } from './find-lists.ts';
 import type { Finder } from './finder.ts';
@@ -11,7 +11,7 @@ export type ReaderWorld = {
   window: Window & typeof globalThis;
   signal: AbortSignal;
   /** Sends the lists of this page and brings what to paint; throws when nobody answers. */
-  read(lists: FoundText[]): Promise<PaintOrder[]>;
+  read(lists: FoundText[], clues: ProductClues | undefined): Promise<PaintOrder[]>;
   /** The page has no lists any more. */
   left(): Promise<unknown>;
   /** Selectors of elements that hold this site's lists, as the reader pointed them out. */
@@ -81,14 +81,8 @@ export function startReader(world: ReaderWorld) {
 
   const send = async (found: FoundList[]) => {
     const turn = ++asked;
-    const facts = finder?.readProduct(doc);
-    const texts = found.map(({ text, via, product = facts }, id) => ({
-      id,
-      text,
-      via,
-      ...(product ? { product: { ...facts, ...product } } : {}),
-    }));
-    const orders = await world.read(texts).catch(() => undefined);
+    const texts = found.map(({ text, via, product }, id) => ({ id, text, via, ...(product && { product }) }));
+    const orders = await world.read(texts, finder?.readClues(doc)).catch(() => undefined);
     if (signal.aborted || turn !== asked) return;
     const lists = (orders ?? []).flatMap((order) => {
       const list = found[order.list];

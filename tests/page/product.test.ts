@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import type { ProductKind } from '../../src/core/product.ts';
 import { kindOf, withKind } from '../../src/core/product-kind.ts';
-import { readProduct } from '../../src/page/product.ts';
+import { readClues, readProduct } from '../../src/page/product.ts';
 
 const read = (head: string, body: string) => {
   document.head.innerHTML = head;
@@ -66,6 +66,18 @@ it('reads a bare page, and nothing without a name', () => {
   expect(facts).toMatchObject({ name: 'Saltmarsh Gel', variant: '300 g', size: 300, sizeUnit: 'g' });
   expect(facts?.price).toBeUndefined();
   expect(read('', '')).toBeUndefined();
+});
+
+it('gathers clues of a bounded size, whatever a page holds', () => {
+  const block = JSON.stringify({ '@type': 'Product', name: 'Fen Rinse', description: 'x'.repeat(150_000) });
+  const huge = block.replace('x', 'x'.repeat(2e6));
+  const script = (text: string) => `<script type="application/ld+json">${text}</script>`;
+  const facts = read(
+    script(huge) + script(block).repeat(9),
+    `<h1>${'y'.repeat(1e5)}</h1><form>${'<input type="radio" checked value="250 ml">'.repeat(400)}</form>`,
+  );
+  expect(facts).toMatchObject({ name: 'Fen Rinse', variant: '250 ml' });
+  expect(JSON.stringify(readClues(document)).length).toBeLessThan(520_000);
 });
 
 it.each<[string, string, ProductKind | undefined]>([
