@@ -17,8 +17,14 @@ describe('a glyph by its name', () => {
     expect(box.x + box.width).toBeGreaterThan(spot.end);
   });
 
-  it('a drop stands after the name, raised over its comma', () => {
+  it('a drop hangs in the gap too: over a comma the two would read as a semicolon', () => {
     const box = placeGlyph(spot, drop)!;
+    expect(box.y + box.height).toBeLessThanOrEqual(spot.baseline - spot.ink);
+    expect(box.x + box.width).toBeLessThanOrEqual(spot.end + spot.room);
+  });
+
+  it('where lines stand close a drop stands after the name, raised over its comma', () => {
+    const box = placeGlyph({ ...spot, gap: 4 }, drop)!;
     expect(box.x).toBeGreaterThanOrEqual(spot.end);
     expect(box.x + box.width).toBeLessThanOrEqual(spot.end + spot.room);
     expect(box.y + box.height).toBeLessThanOrEqual(spot.baseline - spot.foot);

@@ -21,15 +21,15 @@ const air = 0.75; // between ink and glyph
 const least = { flat: 3, tall: 5.5, small: 2.2 }; // heights below which a shape can no longer be told
 
 /**
- * The box for a name's glyph, or none where it could only stand on letters. A row of beads hangs in the gap
- * above the name's end, a drop stands raised after the name, above its comma; each where the other would
- * when its own place is too small.
+ * The box for a name's glyph, or none where it could only stand on letters: in the gap above the name's end,
+ * or, where lines stand too close for that, raised after the name, above its comma.
  * @param shape width and height of the glyph at full size
  */
 export function placeGlyph(spot: Spot, shape: { width: number; height: number }): Box | undefined {
-  return shape.height > shape.width
-    ? (raised(spot, shape, least.tall) ?? inGap(spot, shape, least.tall))
-    : (inGap(spot, shape, least.flat) ?? raised(spot, shape, least.small));
+  const tall = shape.height > shape.width;
+  return (
+    inGap(spot, shape, tall ? least.tall : least.flat) ?? raised(spot, shape, tall ? least.tall : least.small)
+  );
 }
 
 type Shape = { width: number; height: number };
