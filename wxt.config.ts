@@ -14,7 +14,15 @@ export default defineConfig({
   modules: ['@wxt-dev/auto-icons'],
   autoIcons: { baseIconPath: 'src/assets/icon.svg', sizes: [16, 32, 48, 96, 128] },
   targetBrowsers: ['chrome', 'firefox'],
-  vite: () => ({ plugins: [preact()], build: { target: 'es2023', cssTarget: ['chrome140', 'firefox140'] } }),
+  vite: () => ({
+    plugins: [preact()],
+    resolve: {
+      alias: {
+        'wxt/utils/content-script-context': `${import.meta.dirname}/entrypoints/reader.content/context.ts`,
+      },
+    },
+    build: { target: 'es2023', cssTarget: ['chrome140', 'firefox140'] },
+  }),
   manifest: ({ mode, browser }) => ({
     name: 'Strandline',
     description:

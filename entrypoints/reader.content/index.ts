@@ -3,13 +3,14 @@ import { browser } from 'wxt/browser';
 import { defineContentScript } from 'wxt/utils/define-content-script';
 import { answer, ask } from '../../src/messages.ts';
 import { startReader } from '../../src/page/reader.ts';
+import type { ReaderContext } from './context.ts';
 import { siteHere } from './site.ts';
 
 export default defineContentScript({
   registration: 'runtime',
   cssInjectionMode: 'manual',
   noScriptStartedPostMessage: true,
-  async main(ctx) {
+  async main(ctx: ReaderContext) {
     if (!sameOriginAsTop()) return;
     if ((document as Document & { prerendering?: boolean }).prerendering)
       await new Promise((begin) => document.addEventListener('prerenderingchange', begin, { once: true }));

@@ -1,5 +1,6 @@
 import { element } from './paint/element.ts';
 import { createHost } from './paint/host.ts';
+import css from './picker.css?inline';
 
 /**
  * Lets the reader point at the element that holds a list: pointer or arrow keys (up: around it, down: into
@@ -8,7 +9,7 @@ import { createHost } from './paint/host.ts';
 export function pickElement(win: Window & typeof globalThis, words: string): Promise<Element | undefined> {
   const doc = win.document;
   const done = new AbortController();
-  const host = createHost(doc, 'closed');
+  const host = createHost(doc, 'closed', css);
   const frame = element(doc, 'div', { class: 'picked' });
   const note = element(doc, 'p', { class: 'note', popover: 'manual', role: 'status' }, words);
   host.root.append(frame, note);

@@ -1,6 +1,6 @@
 import tokens from '../../ui/tokens.css?inline';
 import { element } from './element.ts';
-import css from './paint.css?inline';
+import own from './host.css?inline';
 
 /** The one element of ours in the page. Everything we draw lives in its shadow. */
 export type Host = {
@@ -12,11 +12,12 @@ export type Host = {
   remove(): void;
 };
 
-export function createHost(doc: Document, mode: ShadowRootMode): Host {
+/** @param css what is drawn in it, as rules of its shadow */
+export function createHost(doc: Document, mode: ShadowRootMode, css: string): Host {
   const host = doc.createElement('strandline-label');
   const root = host.attachShadow({ mode });
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(tokens.replace(':root', ':host') + css);
+  sheet.replaceSync(tokens.replace(':root', ':host') + own + css);
   root.adoptedStyleSheets = [sheet];
   const probe = element(doc, 'i', { class: 'probe' });
   root.append(probe);

@@ -5,6 +5,7 @@ import { type Docking, dock } from './dock.ts';
 import { element } from './element.ts';
 import { follow, type Moved } from './follow.ts';
 import { createHost } from './host.ts';
+import css from './paint.css?inline';
 import { paintList } from './painted-list.ts';
 import { fillStrip } from './strip.ts';
 
@@ -59,7 +60,7 @@ function paint(
   const doc = win.document;
   const done = new AbortController();
   const { signal } = done;
-  const host = createHost(doc, mode);
+  const host = createHost(doc, mode, css);
   host.attach(undefined);
   const strip = element(doc, 'section', { class: 'strip', popover: 'manual', tabindex: -1 });
   const card = element(doc, 'div', { class: 'card', popover: 'manual', id: 'card', role: 'note' });
