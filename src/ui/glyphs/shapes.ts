@@ -95,7 +95,7 @@ export const glyphs: Record<GlyphName, Glyph> = {
     width: 17,
     height: 11,
     hue: 'ochre',
-    shapes: [{ as: 'line', d: 'M6.6 2.4A4 4 0 1 0 6.6 8.6M10.4 2.4A4 4 0 1 1 10.4 8.6', width: 1.7 }],
+    shapes: [{ as: 'line', d: 'M6.6 2.9A3.4 3.4 0 1 0 6.6 8.1M10.4 2.9A3.4 3.4 0 1 1 10.4 8.1', width: 1.6 }],
   },
   unsure: {
     width: 17,
