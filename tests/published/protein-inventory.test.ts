@@ -7,9 +7,8 @@ import { type Truth, truthOf } from './protein-truth.ts';
 
 // CosIng inventory, European Commission, export of December 2020; kept beside the project, never in it.
 const shared = process.env.STRANDLINE_SHARED ?? resolve(import.meta.dirname, '../../../shared');
-const file = [shared, '/work/shared']
-  .map((dir) => join(dir, 'data/inci-inventory.tsv'))
-  .find((path) => existsSync(path));
+const inventory = join(shared, 'data/inci-inventory.tsv');
+const file = existsSync(inventory) ? inventory : undefined;
 const lookup = createLookup(entries, patterns, limits);
 const kinds: Truth[] = [
   'amino-acid',
