@@ -2,6 +2,13 @@ import preact from '@preact/preset-vite';
 import type {} from '@wxt-dev/auto-icons';
 import { defineConfig } from 'wxt';
 
+/** Takes calls of WXT's logger, which prints nothing in production, out of what starts each file: the logger goes too. */
+const silentStart = {
+  name: 'silent-start',
+  transform: (code: string, id: string) =>
+    /virtual:wxt-.*-entrypoint/.test(id) ? code.replace(/^\s*logger\.\w+\(.*\);$/gm, '') : undefined,
+};
+
 /**
  * Two build modes. The shipped one asks for nothing beyond the permissions below and reads a page on a
  * press or where the reader allowed it; `--mode localhost` reads pages on localhost by itself, for the
@@ -14,8 +21,8 @@ export default defineConfig({
   modules: ['@wxt-dev/auto-icons'],
   autoIcons: { baseIconPath: 'src/assets/icon.svg', sizes: [16, 32, 48, 96, 128] },
   targetBrowsers: ['chrome', 'firefox'],
-  vite: () => ({
-    plugins: [preact()],
+  vite: ({ mode }) => ({
+    plugins: [preact(), mode === 'production' && silentStart],
     resolve: {
       alias: {
         'wxt/utils/content-script-context': `${import.meta.dirname}/entrypoints/reader.content/context.ts`,
