@@ -57,18 +57,21 @@ export type Role =
   | 'active';
 
 /** What an avoid list may name as a family. */
-export type Allergen =
-  | 'wheat'
-  | 'nut'
-  | 'peanut'
-  | 'milk'
-  | 'egg'
-  | 'soy'
-  | 'oat'
-  | 'sesame'
-  | 'fish'
-  | 'fragrance'
-  | 'sensitizer';
+export const allergens = [
+  'wheat',
+  'nut',
+  'peanut',
+  'milk',
+  'egg',
+  'soy',
+  'oat',
+  'sesame',
+  'fish',
+  'fragrance',
+  'sensitizer',
+] as const;
+
+export type Allergen = (typeof allergens)[number];
 
 /** One ingredient. Its path is its family file; `name` is its INCI name in the case labels print. */
 export type Entry = {

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { Allergen } from '../core/entry.ts';
+import { allergens } from '../core/entry.ts';
 import type { Avoid, AvoidableRole, Head, StretchTest } from '../core/head.ts';
 import { type Product, productKinds } from '../core/product.ts';
 import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day.ts';
@@ -17,20 +17,6 @@ const amount = z.number().check(z.nonnegative());
 const use = z.enum(['rinse-off', 'leave-on']);
 const kind = z.enum(productKinds);
 const three = z.enum(['low', 'medium', 'high']);
-
-export const allergens = [
-  'wheat',
-  'nut',
-  'peanut',
-  'milk',
-  'egg',
-  'soy',
-  'oat',
-  'sesame',
-  'fish',
-  'fragrance',
-  'sensitizer',
-] as const satisfies Allergen[];
 
 const avoidableRoles = [
   'film-former',

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Allergen } from '../../core/entry.ts';
+import { type Allergen, allergens } from '../../core/entry.ts';
 import type { Avoid, AvoidableRole, Head } from '../../core/head.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -11,19 +11,6 @@ import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 import { keepHead } from './head-changes.ts';
 
-const allergens: Allergen[] = [
-  'wheat',
-  'nut',
-  'peanut',
-  'milk',
-  'egg',
-  'soy',
-  'oat',
-  'sesame',
-  'fish',
-  'fragrance',
-  'sensitizer',
-];
 const roles: AvoidableRole[] = [
   'fragrance-allergen',
   'film-former',
@@ -36,7 +23,7 @@ const roles: AvoidableRole[] = [
   'propellant',
 ];
 const isAllergen = (family: Allergen | AvoidableRole): family is Allergen =>
-  (allergens as string[]).includes(family);
+  (allergens as readonly string[]).includes(family);
 
 /** What an avoid is called: the name as written, or its family's word. */
 export const avoidWord = (t: Translate, { name, family, role }: Avoid) =>
