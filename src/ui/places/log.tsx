@@ -8,6 +8,7 @@ import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { TallyCard } from '../log/tally-card.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
+import { NoHead } from '../parts/no-head.tsx';
 import { WindowList } from '../parts/window-list.tsx';
 import type { World } from '../world.ts';
 
@@ -21,22 +22,7 @@ export function LogPlace({ world }: { world: World }) {
     () => remembered.log.filter((entry) => entry.head === head?.id).toSorted(newestFirst),
     [remembered.log, head?.id],
   );
-  if (!head)
-    return (
-      <>
-        <h2>{t('shell.place.log')}</h2>
-        <Empty
-          title={t('routine.no-head')}
-          actions={
-            <Button look="strong" onClick={() => world.go('hair')}>
-              {t('routine.no-head.do')}
-            </Button>
-          }
-        >
-          <p>{t('log.no-head.why')}</p>
-        </Empty>
-      </>
-    );
+  if (!head) return <NoHead world={world} title={t('shell.place.log')} why={t('log.no-head.why')} />;
   const form = {
     world,
     head,

@@ -4,6 +4,7 @@ import { headInUse, routineInUse } from '../heads.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
+import { NoHead } from '../parts/no-head.tsx';
 import { AddPreview, metOf } from '../routine/add-preview.tsx';
 import { CalendarCard } from '../routine/calendar-card.tsx';
 import { ChartCard } from '../routine/chart-card.tsx';
@@ -23,22 +24,7 @@ export function RoutinePlace({ world }: { world: World }) {
   const { t, remembered } = world;
   const head = headInUse(remembered);
   const routine = routineInUse(remembered, head);
-  if (!head)
-    return (
-      <>
-        <h2>{t('shell.place.routine')}</h2>
-        <Empty
-          title={t('routine.no-head')}
-          actions={
-            <Button look="strong" onClick={() => world.go('hair')}>
-              {t('routine.no-head.do')}
-            </Button>
-          }
-        >
-          <p>{t('routine.no-head.why')}</p>
-        </Empty>
-      </>
-    );
+  if (!head) return <NoHead world={world} title={t('shell.place.routine')} why={t('routine.no-head.why')} />;
   if (!routine) {
     const met = metOf(world.detail);
     const begin = (kinds: typeof usualSteps | []) =>
