@@ -149,15 +149,7 @@ export function Shell(props: {
           </Fence>
         </section>
       </main>
-      <Toast
-        t={t}
-        said={props.said}
-        onUndo={async () => {
-          props.onDismiss();
-          await world.undo();
-        }}
-        onDismiss={props.onDismiss}
-      />
+      <Toast world={world} said={props.said} onDismiss={props.onDismiss} />
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { Translate } from '../words/index.ts';
+import type { World } from '../world.ts';
 import { Button } from './button.tsx';
 
 export type Said = { words: string; canUndo: boolean; nth: number };
@@ -9,12 +9,12 @@ export type Said = { words: string; canUndo: boolean; nth: number };
  * until it is dismissed or replaced; others go after eight seconds.
  */
 export function Toast(props: {
-  t: Translate;
+  world: Pick<World, 't' | 'undo'>;
   said: Said | undefined;
-  onUndo: () => void;
   onDismiss: () => void;
 }) {
-  const { said, t } = props;
+  const { said, world } = props;
+  const { t } = world;
   const nth = said?.nth;
   const canUndo = said?.canUndo;
   useEffect(() => {
@@ -22,6 +22,10 @@ export function Toast(props: {
     const timer = setTimeout(props.onDismiss, 8000);
     return () => clearTimeout(timer);
   }, [nth, canUndo]);
+  const takeBack = () => {
+    props.onDismiss();
+    void world.undo();
+  };
   return (
     <div class="toast-place">
       <div role="status" aria-live="polite" class={said ? 'toast' : 'toast-none'}>
@@ -29,7 +33,7 @@ export function Toast(props: {
       </div>
       {said && (
         <div class="toast-actions">
-          {said.canUndo && <Button onClick={props.onUndo}>{t('shell.undo')}</Button>}
+          {said.canUndo && <Button onClick={takeBack}>{t('shell.undo')}</Button>}
           <Button look="quiet" onClick={props.onDismiss}>
             {t('shell.dismiss')}
           </Button>

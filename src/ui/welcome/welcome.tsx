@@ -51,15 +51,7 @@ export function Welcome(props: { world: World; said: Said | undefined; onDismiss
           </div>
         </section>
       </main>
-      <Toast
-        t={t}
-        said={props.said}
-        onUndo={async () => {
-          props.onDismiss();
-          await world.undo();
-        }}
-        onDismiss={props.onDismiss}
-      />
+      <Toast world={world} said={props.said} onDismiss={props.onDismiss} />
     </div>
   );
 }
