@@ -3,9 +3,11 @@ import type { Lookup } from '../../src/core/lookup.ts';
 import { isProtein, type Reading, readLabel } from '../../src/core/reading.ts';
 import type { FoundText } from '../../src/messages.ts';
 import type { Remembered, Site } from '../../src/store/remembered.ts';
+import { sayOnce } from '../../src/ui/describe/draw.ts';
+import { drawStrip } from '../../src/ui/describe/draw-strip.ts';
 import { marksOf } from '../../src/ui/describe/mark.ts';
 import { type Check, stripOf } from '../../src/ui/describe/strip.ts';
-import type { PainterWord, PaintOrder } from '../../src/ui/paint-order.ts';
+import type { PaintOrder } from '../../src/ui/paint-order.ts';
 import type { Translate } from '../../src/ui/words/index.ts';
 
 /** The reader pointed at this text: it is read as a list whatever its names. */
@@ -14,7 +16,7 @@ const pointedAt = ['selection', 'chosen'];
 /** What tells a text from others when a site remembers that it is no list. */
 export const markOfText = (text: string) => text.replace(/\s+/g, ' ').trim().slice(0, 120);
 
-const painterWords: PainterWord[] = ['names', 'fold', 'unfold', 'move', 'next', 'more', 'share'];
+const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
 
 /** Reads one list of a page and says how to paint it. */
 export function orderOf(
@@ -38,25 +40,32 @@ export function orderOf(
   const isList =
     !site?.notLists.includes(markOfText(list.text)) &&
     (pointedAt.includes(list.via) || (!reading.refused && reading.read >= lookup.thresholds.listAtLeast));
+  const marks = isList ? marksOf(reading, t, sources) : [];
+  const words = stripOf(
+    reading,
+    {
+      product: list.product?.name,
+      checks: isList ? checks(reading) : [],
+      kept: remembered.products.some(({ labels }) => labels[0]?.text === list.text),
+    },
+    t,
+  );
+  const strip = isList ? drawStrip(words, t) : { label: '', open: [], folded: [] };
+  const { said, shared } = sayOnce((each) => ({
+    marks: marks
+      .filter(({ line }) => (line === 'moisture' ? underline.moisture : underline.protein))
+      .map((mark) => ({ ...mark, glyph: each(mark.glyph), card: mark.card.map(each) })),
+    strip: { ...strip, open: strip.open.map(each), folded: strip.folded.map(each) },
+  }));
   return {
     list: list.id,
     lang: t.lang,
     dir: t.dir,
     isList,
     proteinMentions: reading.mentions.filter(isProtein).length,
-    marks: isList ? marksOf(reading, t, sources) : [],
-    strip: stripOf(
-      reading,
-      {
-        product: list.product?.name,
-        checks: isList ? checks(reading) : [],
-        kept: remembered.products.some(({ labels }) => labels[0]?.text === list.text),
-      },
-      t,
-    ),
-    words: Object.fromEntries(
-      painterWords.map((word) => [word, t(`page.painter.${word}`)]),
-    ) as PaintOrder['words'],
-    scheme: { ...underline, glyphSize },
+    names: t('page.painter.names'),
+    glyphSize: glyphSizes[glyphSize],
+    ...said,
+    shared,
   };
 }

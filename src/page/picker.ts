@@ -1,4 +1,4 @@
-import { element } from './paint/element.ts';
+import { draw } from './paint/draw.ts';
 import { createHost } from './paint/host.ts';
 import css from './picker.css?inline';
 
@@ -10,8 +10,8 @@ export function pickElement(win: Window & typeof globalThis, words: string): Pro
   const doc = win.document;
   const done = new AbortController();
   const host = createHost(doc, 'closed', css);
-  const frame = element(doc, 'div', { class: 'picked' });
-  const note = element(doc, 'p', { class: 'note', popover: 'manual', role: 'status' }, words);
+  const frame = draw(doc, ['div', { class: 'picked' }]);
+  const note = draw(doc, ['p', { class: 'note', popover: 'manual', role: 'status' }, words]);
   host.root.append(frame, note);
   host.attach(undefined);
   note.showPopover();

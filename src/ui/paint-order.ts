@@ -1,6 +1,3 @@
-import type { Range } from '../core/entry.ts';
-import type { Answer } from '../core/finding.ts';
-
 /** Names of our own glyphs (src/ui/glyphs). */
 export type GlyphName =
   | 'free'
@@ -14,59 +11,44 @@ export type GlyphName =
   | 'clashes'
   | 'unsure';
 
-/** What one name on the page gets: its underline, its glyphs and its card. All words are ready to show. */
+/**
+ * What the page draws as it is told, so that no word and no shape of ours need stand in its script: text, an element
+ * of ours with its attributes and children, or the number of one that `PaintOrder.shared` holds.
+ */
+export type Drawing = string | number | DrawnElement;
+export type DrawnElement = [tag: string, attributes: Record<string, string | number>, ...Drawing[]];
+
+/** What one name on the page gets: its underline, its glyph and its card. All words are ready to show. */
 export type Mark = {
   from: number;
   to: number;
   line: 'free' | 'small' | 'large' | 'bearing' | 'moisture';
-  glyphs: GlyphName[];
-  card: CardWords;
-};
-
-export type CardWords = {
-  title: string;
-  /** How the name was found or what family it is of, in a few words: "Hydrolyzed protein, large". */
-  kind: string;
-  glyphs: GlyphName[];
-  /** Plain sentences, in order: what it is, size and source, why, caution. */
-  lines: string[];
-  share: Range;
-  shareWords: string;
-  /** "Source: …", or empty. */
-  source: string;
+  /** What it is, in a few words, for who cannot see the glyph. */
+  label: string;
+  glyph: Drawing;
+  card: Drawing[];
 };
 
 export type StripAction = 'panel' | 'compare' | 'add' | 'keep' | 'pause' | 'not-a-list';
 
-/** The strip by a list. */
-export type StripWords = {
-  label: string;
-  glyphs: GlyphName[];
-  /** "2 proteins, both large, at most 1 % each · moisture leads" */
-  sums: string;
-  /** The same in parts, each with the glyphs it speaks of. */
-  parts: { glyphs: GlyphName[]; text: string }[];
-  /** The strip folded to a tag: "2 proteins". */
-  short: string;
-  /** One line for each thing the product is checked against (the head in use, the routine in use). */
-  verdicts: { who: string; answer: Answer; answerWord: string; text: string }[];
-  /** Buttons, in order. */
-  actions: { id: StripAction; word: string }[];
-};
-
-export type PainterWord = 'names' | 'fold' | 'unfold' | 'move' | 'next' | 'more' | 'share';
+/** What a button of the strip does, in its attribute `data-does`: in the page, or as the background is asked. */
+export type Does = 'fold' | 'move' | 'next' | 'more' | StripAction;
 
 /** What the background answers for one list. */
 export type PaintOrder = {
   list: number;
   lang: string;
   dir: 'ltr' | 'rtl';
-  /** Empty text in all fields when the background says this is no cosmetic list: nothing is painted. */
+  /** Nothing is drawn when the background says this is no cosmetic list. */
   isList: boolean;
   proteinMentions: number;
+  /** Names that are underlined, in the order of the label. */
   marks: Mark[];
-  strip: StripWords;
-  /** Words of the painter itself: names of its controls and axes. */
-  words: Record<PainterWord, string>;
-  scheme: { protein: boolean; moisture: boolean; glyphSize: 'small' | 'medium' | 'large' };
+  /** What the names are called together. */
+  names: string;
+  /** Size of a name's glyph beside that of the glyph in its card. */
+  glyphSize: number;
+  strip: { label: string; open: Drawing[]; folded: Drawing[] };
+  /** Elements that are drawn more than once. */
+  shared: DrawnElement[];
 };

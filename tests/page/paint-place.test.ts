@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { along, placeCard } from '../../src/page/paint/card.ts';
+import { placeCard } from '../../src/page/paint/card.ts';
 import { placeGlyph, type Spot } from '../../src/page/paint/place.ts';
 import { glyphs } from '../../src/ui/glyphs/shapes.ts';
 
@@ -89,8 +89,3 @@ class Rect {
     [this.left, this.top, this.bottom] = [left, top, top + 20];
   }
 }
-
-it('the axis of shares is logarithmic: each tenfold takes the same length', () => {
-  expect([0.01, 0.1, 1, 10, 100].map(along)).toEqual([0, 0.25, 0.5, 0.75, 1]);
-  expect(along(0)).toBe(0);
-});

@@ -1,4 +1,5 @@
-import { fillCard, placeCard } from './card.ts';
+import { placeCard } from './card.ts';
+import { fill } from './draw.ts';
 import { underline } from './highlights.ts';
 import type { Name, PaintedList } from './painted-list.ts';
 
@@ -22,8 +23,7 @@ export function openCards(
   };
   const place = () => {
     if (!open) return;
-    const fragments = open.list.order.dir ? rects(doc, open.name.points) : [];
-    const first = fragments.at(-1);
+    const first = rects(doc, open.name.points).at(-1);
     if (!first) return close();
     const { left, top } = placeCard(
       first,
@@ -37,10 +37,8 @@ export function openCards(
     win.clearTimeout(timer);
     if (open?.name === name) return;
     close();
-    const mark = list.order.marks[name.index];
-    if (!mark) return;
     card.style.colorScheme = list.dark ? 'dark' : 'light';
-    fillCard(doc, card, mark.card, list.order.words.share);
+    fill(card, name.mark.card, list.order.shared);
     card.showPopover();
     name.button.setAttribute('aria-describedby', 'card');
     open = { list, name, unmark: underline([{ line: 'at', points: name.points }], list.dark) };

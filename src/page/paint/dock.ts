@@ -1,10 +1,8 @@
+import type { StripAction } from '../../ui/paint-order.ts';
 import { isBlank, isFixedAt } from './blank.ts';
 import { whenDragged } from './drag.ts';
 import type { PaintedList } from './painted-list.ts';
 import { besideList, type Corner, corners, placeOf, type Size, type Spot } from './places.ts';
-import type { StripAsk } from './strip.ts';
-
-type Asks = Omit<StripAsk, 'act'>;
 
 /** How the reader left the strip: kept while the page stays, whatever is painted anew. */
 export type Docking = {
@@ -26,7 +24,8 @@ export function dock(
   strip: HTMLElement,
   painted: PaintedList[],
   docking: Docking,
-  fill: (list: PaintedList, folded: boolean, asks: Asks) => void,
+  fill: (list: PaintedList, folded: boolean) => void,
+  act: (list: number, action: StripAction) => void,
   signal: AbortSignal,
 ) {
   const doc = win.document;
@@ -40,7 +39,7 @@ export function dock(
   const looked = new Set<PaintedList>();
   const noOpenCorner = new Set<PaintedList>();
 
-  const asks: Asks = {
+  const does: Record<string, ((button: HTMLElement) => void) | undefined> = {
     fold() {
       docking.byHand = !strip.classList.contains('folded');
       spots.clear();
@@ -63,11 +62,25 @@ export function dock(
       update();
       strip.focus({ preventScroll: true });
     },
+    more(button) {
+      const rest = button.nextElementSibling as HTMLElement;
+      button.remove();
+      rest.classList.remove('rest');
+      rest.querySelector('button')?.focus();
+    },
   };
+  strip.addEventListener('click', (event) => {
+    event.stopPropagation();
+    const button = (event.target as Element).closest<HTMLElement>('[data-does]');
+    const what = button?.dataset.does;
+    if (!button || !what || !current) return;
+    if (does[what]) does[what](button);
+    else act(current.id, what as StripAction);
+  });
 
   const show = (list: PaintedList, folded: boolean) => {
     const key = `${list.id} ${folded}`;
-    if (key !== filled) fill(list, folded, asks);
+    if (key !== filled) fill(list, folded);
     filled = key;
   };
 

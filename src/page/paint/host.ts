@@ -1,5 +1,5 @@
 import tokens from '../../ui/tokens.css?inline';
-import { element } from './element.ts';
+import { draw } from './draw.ts';
 import own from './host.css?inline';
 
 /** The one element of ours in the page. Everything we draw lives in its shadow. */
@@ -19,7 +19,7 @@ export function createHost(doc: Document, mode: ShadowRootMode, css: string): Ho
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(tokens.replace(':root', ':host') + own + css);
   root.adoptedStyleSheets = [sheet];
-  const probe = element(doc, 'i', { class: 'probe' });
+  const probe = draw(doc, ['i', { class: 'probe' }]);
   root.append(probe);
   let returns = 0;
 

@@ -1,7 +1,6 @@
-import { glyphs } from '../../ui/glyphs/shapes.ts';
-import type { PaintOrder } from '../../ui/paint-order.ts';
+import type { Mark, PaintOrder } from '../../ui/paint-order.ts';
 import type { Letters } from '../letters.ts';
-import { drawGlyph, element } from './element.ts';
+import { draw } from './draw.ts';
 import { underline } from './highlights.ts';
 import type { Host } from './host.ts';
 import { createRuler, type Measured } from './measure.ts';
@@ -9,7 +8,7 @@ import { placeGlyph } from './place.ts';
 import { cropOf, croppers, isCovered } from './sight.ts';
 
 /** One name on the page: its button (a glyph that can be focused) and where it stood when last measured. */
-export type Name = { button: HTMLElement; index: number; points: StaticRangeInit; at: Measured };
+export type Name = { button: HTMLElement; mark: Mark; points: StaticRangeInit; at: Measured };
 
 export type PaintedList = {
   id: number;
@@ -27,7 +26,6 @@ export type PaintedList = {
 };
 
 const nowhere: Measured = { fragments: [], spot: undefined };
-const sizes = { small: 0.62, medium: 0.74, large: 0.92 };
 
 /** Underlines the names of one list and sets a glyph by each. */
 export function paintList(
@@ -35,35 +33,21 @@ export function paintList(
   host: Host,
   { id, letters, order }: { id: number; letters: Letters; order: PaintOrder },
 ): PaintedList {
-  const { scheme, marks } = order;
-  const wanted = marks.flatMap((mark, index) => {
+  const wanted = order.marks.flatMap((mark) => {
     const points = letters.points(mark.from, mark.to);
-    const shown = mark.line === 'moisture' ? scheme.moisture : scheme.protein;
-    return points && shown ? [{ mark, index, points }] : [];
+    return points ? [{ mark, points }] : [];
   });
   const dark = wanted[0] ? createRuler(doc).isDark(wanted[0].points) : false;
   const clear = underline(
     wanted.map(({ mark, points }) => ({ line: mark.line, points })),
     dark,
   );
-  const layer = element(doc, 'div', { class: 'layer', style: `color-scheme: ${dark ? 'dark' : 'light'}` });
-  const inner = element(doc, 'div', { class: 'names', role: 'toolbar', 'aria-label': order.words.names });
-  const size = sizes[scheme.glyphSize];
-  const names: Name[] = wanted.map(({ mark, index, points }, i) => {
-    const button = element(
-      doc,
-      'button',
-      {
-        class: 'name',
-        type: 'button',
-        tabindex: i === 0 ? 0 : -1,
-        'aria-label': `${mark.card.title}: ${mark.card.kind}`,
-        'data-index': index,
-        hidden: true,
-      },
-      drawGlyph(doc, mark.glyphs[0]!),
-    );
-    return { button, index, points, at: { fragments: [], spot: undefined } };
+  const layer = draw(doc, ['div', { class: 'layer', style: `color-scheme: ${dark ? 'dark' : 'light'}` }]);
+  const inner = draw(doc, ['div', { class: 'names', role: 'toolbar', 'aria-label': order.names }]);
+  const names: Name[] = wanted.map(({ mark, points }, i) => {
+    const attributes = { class: 'name', tabindex: i === 0 ? 0 : -1, 'aria-label': mark.label, hidden: '' };
+    const button = draw(doc, ['button', attributes, mark.glyph], order.shared);
+    return { button, mark, points, at: nowhere };
   });
   inner.append(...names.map((name) => name.button));
   layer.append(inner);
@@ -108,7 +92,7 @@ export function paintList(
     for (const name of names) name.button.toggleAttribute('data-covered', covered.has(name));
   };
 
-  const setGlyph = ({ button, at: { fragments, spot }, index }: Name, at: DOMRect, scale: number) => {
+  const setGlyph = ({ button, at: { fragments, spot } }: Name, at: DOMRect, scale: number) => {
     const last = fragments.at(-1);
     button.hidden = last === undefined;
     if (!last) return;
@@ -118,8 +102,8 @@ export function paintList(
     const { width, height } = last;
     set(button.style, { left: last.left - at.left, top: last.top - at.top, width, height });
     const glyph = button.firstElementChild as SVGElement;
-    const shape = glyphs[marks[index]!.glyphs[0]!];
-    const box = spot && placeGlyph(spot, { width: shape.width * size, height: shape.height * size });
+    const size = (side: string) => Number(glyph.getAttribute(side)) * order.glyphSize;
+    const box = spot && placeGlyph(spot, { width: size('width'), height: size('height') });
     glyph.style.display = box ? 'block' : 'none';
     if (box)
       set(glyph.style, {

@@ -2,12 +2,11 @@ import type { PaintOrder, StripAction } from '../../ui/paint-order.ts';
 import type { Letters } from '../letters.ts';
 import { openCards } from './cards.ts';
 import { type Docking, dock } from './dock.ts';
-import { element } from './element.ts';
+import { draw, fill } from './draw.ts';
 import { follow, type Moved } from './follow.ts';
 import { createHost } from './host.ts';
 import css from './paint.css?inline';
 import { paintList } from './painted-list.ts';
-import { fillStrip } from './strip.ts';
 
 export type ListToPaint = { id: number; letters: Letters; order: PaintOrder };
 
@@ -62,25 +61,27 @@ function paint(
   const { signal } = done;
   const host = createHost(doc, mode, css);
   host.attach(undefined);
-  const strip = element(doc, 'section', { class: 'strip', popover: 'manual', tabindex: -1 });
-  const card = element(doc, 'div', { class: 'card', popover: 'manual', id: 'card', role: 'note' });
+  const strip = draw(doc, ['section', { class: 'strip', popover: 'manual', tabindex: -1 }]);
+  const card = draw(doc, ['div', { class: 'card', popover: 'manual', id: 'card', role: 'note' }]);
   host.root.append(strip);
   const painted = lists.map((list) => paintList(doc, host, list));
   host.root.append(card);
   const { lang, dir } = lists[0]!.order;
   for (const node of [strip, card]) Object.assign(node, { lang, dir });
 
-  const several = new Set(painted.map(({ id }) => id)).size > 1;
+  strip.classList.toggle('several', new Set(painted.map(({ id }) => id)).size > 1);
   const docked = dock(
     win,
     strip,
     painted,
     docking,
-    (list, folded, asks) => {
-      strip.style.colorScheme = list.dark ? 'dark' : 'light';
-      const heard = { ...asks, act: (action: StripAction) => act(list.id, action) };
-      fillStrip(doc, strip, list.order, { folded, several }, heard);
+    ({ order, dark }, folded) => {
+      strip.style.colorScheme = dark ? 'dark' : 'light';
+      strip.classList.toggle('folded', folded);
+      strip.ariaLabel = order.strip.label;
+      fill(strip, order.strip[folded ? 'folded' : 'open'], order.shared);
     },
+    act,
     signal,
   );
   const cards = openCards(win, card, painted, signal);

@@ -1,10 +1,6 @@
 import type { Range } from '../../core/entry.ts';
+import { placeOf } from '../describe/share.ts';
 import type { Translate } from '../words/index.ts';
-
-const least = 0.01;
-/** Place of a share on the log scale from 0.01 % to 100 %, 0…1; what is less stands at the start. */
-export const placeOf = (percent: number): number =>
-  percent <= least ? 0 : Math.min(1, (Math.log10(percent) + 2) / 4);
 
 /** "up to 4 %" · "1 to 20 %" · "3 %" */
 export function rangeWords({ min, max }: Range, t: Translate): string {

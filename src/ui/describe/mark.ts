@@ -1,10 +1,27 @@
+import type { Range } from '../../core/entry.ts';
 import { isProtein, type Mention, type Reading } from '../../core/reading.ts';
-import type { CardWords, GlyphName, Mark } from '../paint-order.ts';
+import type { GlyphName, Mark } from '../paint-order.ts';
 import type { Translate } from '../words/index.ts';
+import { drawGlyph } from './draw.ts';
+import { drawCard } from './draw-card.ts';
 import { shareWords } from './share.ts';
 
 /** dictionary/sources.json as views need it. */
 export type Sources = Record<string, { title: string }>;
+
+/** The card of a name, in words. */
+export type CardWords = {
+  title: string;
+  /** How the name was found or what family it is of, in a few words: "Hydrolyzed protein, large". */
+  kind: string;
+  glyphs: GlyphName[];
+  /** Plain sentences, in order: what it is, size and source, why, caution. */
+  lines: string[];
+  share: Range;
+  shareWords: string;
+  /** "Source: …", or empty. */
+  source: string;
+};
 
 const drops = { humectant: 'draws', emollient: 'softens', occlusive: 'seals' } as const;
 
@@ -85,7 +102,16 @@ export function marksOf(reading: Reading, t: Translate, sources: Sources): Mark[
   return reading.mentions.flatMap((mention, index) => {
     const glyphs = glyphsOf(mention);
     const card = cardOf(index, reading, t, sources);
-    if (!card || glyphs.length === 0) return [];
-    return [{ from: mention.from, to: mention.to, line: lineOf(glyphs), glyphs, card }];
+    if (!card || !glyphs[0]) return [];
+    return [
+      {
+        from: mention.from,
+        to: mention.to,
+        line: lineOf(glyphs),
+        label: `${card.title}: ${card.kind}`,
+        glyph: drawGlyph(glyphs[0]),
+        card: drawCard(card, t('page.painter.share')),
+      },
+    ];
   });
 }

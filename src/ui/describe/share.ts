@@ -1,6 +1,12 @@
 import type { Reading } from '../../core/reading.ts';
 import type { Translate } from '../words/index.ts';
 
+const least = 0.01;
+
+/** Place of a share on the log scale from 0.01 % to 100 %, 0…1; what is less stands at the start. */
+export const placeOf = (percent: number): number =>
+  percent <= least ? 0 : Math.min(1, (Math.log10(percent) + 2) / 4);
+
 /** Why the share of a mention lies where it lies, in one sentence: printed, by the one-percent line, by place. */
 export function shareWords(index: number, reading: Reading, t: Translate): string {
   const mention = reading.mentions[index];

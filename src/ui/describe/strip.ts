@@ -1,11 +1,25 @@
 import type { Answer, Finding } from '../../core/finding.ts';
 import { isProtein, type Mention, type Reading } from '../../core/reading.ts';
-import type { GlyphName, StripWords } from '../paint-order.ts';
+import type { GlyphName, StripAction } from '../paint-order.ts';
 import type { Translate } from '../words/index.ts';
 import { glyphsOf } from './mark.ts';
 
 /** Against what a product was held (a head, a routine), as `who` is named, and what the rules said. */
 export type Check = { about: 'head' | 'routine'; who: string; answer: Answer; findings: Finding[] };
+
+/** The strip by a list, in words. */
+export type StripWords = {
+  label: string;
+  glyphs: GlyphName[];
+  /** What it sums up, part by part, each with the glyphs it speaks of. */
+  parts: { glyphs: GlyphName[]; text: string }[];
+  /** The strip folded to a tag: "2 proteins". */
+  short: string;
+  /** One line for each thing the product is checked against (the head in use, the routine in use). */
+  verdicts: { who: string; answer: Answer; answerWord: string; text: string }[];
+  /** Buttons, in order. */
+  actions: { id: StripAction; word: string }[];
+};
 
 const bySize = ['large', 'small', 'free', 'unknown'] as const;
 
@@ -51,10 +65,11 @@ function partsOf(reading: Reading, t: Translate): StripWords['parts'] {
   ];
 }
 
-const inOne = (parts: StripWords['parts']) => parts.map(({ text }) => text).join(' · ');
-
 /** "2 proteins, both large, at most 1 % each · moisture leads · 3 names not known" */
-export const sumsOf = (reading: Reading, t: Translate): string => inOne(partsOf(reading, t));
+export const sumsOf = (reading: Reading, t: Translate): string =>
+  partsOf(reading, t)
+    .map(({ text }) => text)
+    .join(' · ');
 
 /** The count alone, for the folded strip. */
 function shortOf(reading: Reading, t: Translate): string {
@@ -92,7 +107,6 @@ export function stripOf(
   return {
     label: product ? t('page.strip.label-of', { product }) : t('page.strip.label'),
     glyphs: parts.flatMap(({ glyphs }) => glyphs),
-    sums: inOne(parts),
     parts,
     short: shortOf(reading, t),
     verdicts: reading.refused

@@ -15,9 +15,18 @@ export type Glyph = {
   shapes: Shape[];
 };
 
-const bead = (x: number, y: number, r: number) =>
-  `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
-const beads = (r: number, ...at: [number, number][]) => at.map(([x, y]) => bead(x, y, r)).join('');
+const tenth = (n: number) => Math.round(n * 10) / 10;
+/** Hollow beads. */
+const rings = (r: number, ...at: [number, number][]) =>
+  at
+    .map(([x, y]) => `M${tenth(x - r)} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`)
+    .join('');
+/** Full beads: lines of no length with round ends. */
+const beads = (r: number, ...at: [number, number][]): Shape => ({
+  as: 'line',
+  d: at.map(([x, y]) => `M${x} ${y}z`).join(''),
+  width: 2 * r,
+});
 const drop = 'M6 .6C3.9 4.2 1 6.6 1 9.6a5 5 0 0 0 10 0C11 6.6 8.1 4.2 6 .6Z';
 const coil: [number, number][] = [
   [2.1, 6.7],
@@ -30,15 +39,12 @@ const coil: [number, number][] = [
 ];
 
 export const glyphs: Record<GlyphName, Glyph> = {
-  free: { width: 8, height: 8, hue: 'plum', shapes: [{ as: 'fill', d: bead(4, 4, 3.2) }] },
+  free: { width: 8, height: 8, hue: 'plum', shapes: [beads(3.2, [4, 4])] },
   small: {
     width: 22,
     height: 7,
     hue: 'plum',
-    shapes: [
-      { as: 'line', d: 'M3 3.5H19', width: 1.3 },
-      { as: 'fill', d: beads(2.8, [3.2, 3.5], [11, 3.5], [18.8, 3.5]) },
-    ],
+    shapes: [{ as: 'line', d: 'M3 3.5H19', width: 1.3 }, beads(2.8, [3.2, 3.5], [11, 3.5], [18.8, 3.5])],
   },
   large: {
     width: 29,
@@ -46,7 +52,7 @@ export const glyphs: Record<GlyphName, Glyph> = {
     hue: 'plum',
     shapes: [
       { as: 'line', d: `M${coil.map((at) => at.join(' ')).join('L')}`, width: 1.3 },
-      { as: 'fill', d: beads(2.05, ...coil) },
+      beads(2.05, ...coil),
     ],
   },
   bearing: {
@@ -55,7 +61,7 @@ export const glyphs: Record<GlyphName, Glyph> = {
     hue: 'plum',
     shapes: [
       { as: 'line', d: 'M5.8 3.5H8.4M13.6 3.5H16.2', width: 1.1 },
-      { as: 'line', d: beads(2.5, [3.2, 3.5], [11, 3.5], [18.8, 3.5]), width: 1.3 },
+      { as: 'line', d: rings(2.5, [3.2, 3.5], [11, 3.5], [18.8, 3.5]), width: 1.3 },
     ],
   },
   draws: {
@@ -89,7 +95,7 @@ export const glyphs: Record<GlyphName, Glyph> = {
     width: 17,
     height: 11,
     hue: 'ink',
-    shapes: [{ as: 'line', d: beads(4.4, [5.2, 5.5], [11.8, 5.5]), width: 1.5 }],
+    shapes: [{ as: 'line', d: rings(4.4, [5.2, 5.5], [11.8, 5.5]), width: 1.5 }],
   },
   clashes: {
     width: 17,
@@ -102,8 +108,8 @@ export const glyphs: Record<GlyphName, Glyph> = {
     height: 11,
     hue: 'ink',
     shapes: [
-      { as: 'line', d: bead(5.2, 5.5, 4.4), width: 1.5 },
-      { as: 'line', d: bead(11.8, 5.5, 4.4), width: 1.4, dash: '1.4 2' },
+      { as: 'line', d: rings(4.4, [5.2, 5.5]), width: 1.5 },
+      { as: 'line', d: rings(4.4, [11.8, 5.5]), width: 1.4, dash: '1.4 2' },
     ],
   },
 };

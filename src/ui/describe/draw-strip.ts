@@ -1,0 +1,86 @@
+import type { Answer } from '../../core/finding.ts';
+import type { Does, Drawing, GlyphName, PaintOrder } from '../paint-order.ts';
+import type { Translate } from '../words/index.ts';
+import { drawGlyph } from './draw.ts';
+import type { StripWords } from './strip.ts';
+
+const button = (does: Does, attributes: Record<string, string>, ...children: Drawing[]): Drawing => [
+  'button',
+  { 'data-does': does, ...attributes },
+  ...children,
+];
+
+/** A button that is a picture of what it does. */
+const icon = (does: Does, label: string, d: string, attributes = {}) =>
+  button(does, { 'aria-label': label, title: label, ...attributes }, [
+    'svg',
+    { width: 16, height: 16 },
+    ['path', { class: 'line', d, 'stroke-width': 1.5 }],
+  ]);
+
+const span = (name: string, ...children: Drawing[]): Drawing => [
+  'span',
+  name ? { class: name } : {},
+  ...children,
+];
+const glyphsIn = (names: GlyphName[]) => names.map(drawGlyph);
+const answerGlyph = (answer: Answer) => drawGlyph(answer === 'cannot-tell' ? 'unsure' : answer);
+
+/** The strip of one list, open and folded to a tag: what it sums up, how it sits, what can be done. */
+export function drawStrip(strip: StripWords, t: Translate): PaintOrder['strip'] {
+  return { label: strip.label, open: drawOpen(strip, t), folded: [drawTag(strip, t)] };
+}
+
+function drawTag({ verdicts, glyphs, short }: StripWords, t: Translate): Drawing {
+  const worst = verdicts.find(({ answer }) => answer !== 'suits') ?? verdicts[0];
+  return [
+    'div',
+    { class: 'head tag' },
+    ...glyphsIn(glyphs.slice(0, 3)),
+    span('', short),
+    ...(worst ? [answerGlyph(worst.answer), span(`answer ${worst.answer}`, worst.answerWord)] : []),
+    icon('fold', t('page.painter.unfold'), 'M4 10 8 6 12 10', { 'aria-expanded': 'false' }),
+  ];
+}
+
+function drawOpen({ label, parts, verdicts, actions }: StripWords, t: Translate): Drawing[] {
+  const asked = actions.map(({ id, word }) => button(id, {}, word));
+  const rest = asked.splice(2);
+  return [
+    [
+      'div',
+      { class: 'head' },
+      ['b', {}, label],
+      icon('next', t('page.painter.next'), 'M4 5 8 9 12 5M4 9.5 8 13.5 12 9.5'),
+      icon('move', t('page.painter.move'), 'M2 8H14M5 4.5 1.8 8 5 11.5M11 4.5 14.2 8 11 11.5'),
+      icon('fold', t('page.painter.fold'), 'M4 6 8 10 12 6', { 'aria-expanded': 'true' }),
+    ],
+    [
+      'ul',
+      { class: 'parts' },
+      ...parts.map(
+        ({ glyphs, text }): Drawing => ['li', {}, span('row', ...glyphsIn(glyphs)), span('', text)],
+      ),
+    ],
+    [
+      'ul',
+      { class: 'verdicts' },
+      ...verdicts.map(
+        ({ who, answer, answerWord, text }): Drawing => [
+          'li',
+          {},
+          answerGlyph(answer),
+          span('', `${who} `, span(`answer ${answer}`, answerWord), text ? `. ${text}` : '.'),
+        ],
+      ),
+    ],
+    [
+      'div',
+      { class: 'actions' },
+      ...asked,
+      ...(rest.length > 0
+        ? ([button('more', { class: 'more' }, t('page.painter.more')), span('rest', ...rest)] as const)
+        : []),
+    ],
+  ];
+}

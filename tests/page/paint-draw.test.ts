@@ -1,0 +1,35 @@
+// @vitest-environment happy-dom
+import { expect, it } from 'vitest';
+import { draw, fill } from '../../src/page/paint/draw.ts';
+
+it('draws elements with their attributes and children, shapes as SVG', () => {
+  const made = draw(document, [
+    'p',
+    { class: 'kind' },
+    'large ',
+    ['svg', { width: 3 }, ['path', { d: 'M0 0' }]],
+  ]);
+  expect(made.outerHTML).toBe('<p class="kind">large <svg width="3"><path d="M0 0"></path></svg></p>');
+  expect(made.querySelector('path')!.namespaceURI).toBe('http://www.w3.org/2000/svg');
+});
+
+it('looks numbers up, in what is shared too', () => {
+  const made = draw(
+    document,
+    ['p', {}, 1, 1],
+    [
+      ['b', {}, 'twice'],
+      ['i', {}, 0],
+    ],
+  );
+  expect(made.innerHTML).toBe('<i><b>twice</b></i><i><b>twice</b></i>');
+});
+
+it('what a page wrote stays text', () => {
+  const made = document.createElement('div');
+  made.textContent = 'before';
+  fill(made, ['<img src=x onerror=alert(1)>', ['b', { 'aria-label': '"><script>' }]], []);
+  expect(made.children.length).toBe(1);
+  expect(made.textContent).toBe('<img src=x onerror=alert(1)>');
+  expect(made.querySelector('b')!.getAttribute('aria-label')).toBe('"><script>');
+});
