@@ -4,7 +4,34 @@ import type { ReadAs, Reading } from './core/reading.ts';
 import type { Change, Outcome, Remembered } from './store/remembered.ts';
 import type { PaintOrder, StripAction } from './ui/paint-order.ts';
 
-/** What the content script found on its page. `id` is its own and comes back with the answer. */
+/**
+ * Letters of a page and enough of its build to tell a list from what is around it, as the page's script sends
+ * them. Block edges and `<br>` are "\n", edges of neighbouring inline elements "\v"; else letters stand one for
+ * one, so an offset in `text` is an offset in a text node.
+ */
+export type PageText = {
+  text: string;
+  /** For each text node: offset in `text` of its first letter, how many it has, the element around it. */
+  starts: number[];
+  lengths: number[];
+  parents: number[];
+  /** Elements around the letters, parents before children. */
+  elements: Holder[];
+  /** The reader pointed at these letters: a list, whatever its names. */
+  pointed?: { from: number; to: number; via: 'selection' | 'chosen' };
+};
+
+/** One element around letters of a page; `parent` is its place in `elements`, −1 at the top. */
+export type Holder = { tag: string; parent: number; role?: string; hidden?: boolean; label?: string };
+
+/** Where a list stands in what the page sent: letters `from … from + length` of its text in the `node`th text node. */
+export type SentPlace = { in: number; pieces: SentPiece[] };
+export type SentPiece = { node: number; from: number; start: number; length: number };
+
+/** A list to paint, and every place that prints its letters. */
+export type ListOrder = PaintOrder & { places: SentPlace[] };
+
+/** A list that was found on a page; `id` is its place among the lists of its frame. */
 export type FoundText = {
   id: number;
   text: string;
@@ -23,8 +50,10 @@ export type ProductClues = {
   title: string;
   /** By name of the meta tag or microdata property; `canonical` is the link of that name. */
   said: { [name: string]: string };
-  /** JSON-LD blocks that name a product. */
+  /** JSON-LD blocks. */
   data: string[];
+  /** Microdata that is printed nowhere: property and content, in order. */
+  properties: [string, string][];
   /** Options and boxes chosen in forms. */
   chosen: string[];
   /** Text around the heading. */
@@ -44,13 +73,11 @@ export const panelGoKey = 'panel-go';
 
 /** One map from message name to request and reply. Requests are idempotent: a killed worker is asked again. */
 export type Messages = {
-  /** Content script → background: this page may hold lists, bring the finder. */
-  'bring-finder': { request: null; reply: null };
-  /** Content script → background: lists of this page (all of them, each time). */
+  /** Content script → background: letters of this page that may hold lists (all of them, each time). */
   'page-lists': {
     /** `canPaint`: the painter has come before and need not be brought again. */
-    request: { url: string; title: string; lists: FoundText[]; clues?: ProductClues; canPaint?: boolean };
-    reply: PaintOrder[];
+    request: { url: string; title: string; texts: PageText[]; clues: ProductClues; canPaint: boolean };
+    reply: ListOrder[];
   };
   /** Content script → background: the page moved on. */
   'page-left': { request: null; reply: null };

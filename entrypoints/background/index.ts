@@ -5,8 +5,9 @@ import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/lookup.ts';
 import { withKind } from '../../src/core/product-kind.ts';
 import { readLabel } from '../../src/core/reading.ts';
-import { answer, ask, panelGoKey } from '../../src/messages.ts';
-import { factsOf } from '../../src/page/product-facts.ts';
+import { answer, ask, type FoundText, panelGoKey } from '../../src/messages.ts';
+import { listsIn } from '../../src/page/text/lists-in.ts';
+import { factsOf } from '../../src/page/text/product-facts.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { keyParts } from '../../src/store/keys.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
@@ -66,44 +67,34 @@ export default defineBackground(() => {
   }
 
   answer(browser.runtime, {
-    async 'page-lists'({ canPaint, clues, ...sent }, { tab, frameId = 0 }) {
+    async 'page-lists'({ texts, clues, canPaint, url, title }, { tab, frameId = 0 }) {
       if (tab?.id === undefined) return [];
-      const facts = clues && factsOf(clues);
-      const page = {
-        ...sent,
-        lists: sent.lists.map((list) => {
-          const product = list.product ?? facts;
-          return product ? { ...list, product: withKind({ ...facts, ...product }) } : list;
-        }),
-      };
       const remembered = await keeper.remembered();
-      const site = siteOf(remembered.sites, page.url);
+      const site = siteOf(remembered.sites, url);
       if (site?.paused) return [];
       const t = await wordsOf(remembered);
-      const orders = page.lists.map((list) =>
-        orderOf(list, lookup, {
+      const facts = factsOf(clues);
+      const met = listsIn(texts, clues).flatMap(({ places, product, ...found }, id) => {
+        const list: FoundText = {
+          ...found,
+          id,
+          ...((product ?? facts) && { product: withKind({ ...facts, ...(product ?? facts!) }) }),
+        };
+        const order = orderOf(list, lookup, {
           remembered,
           site,
           t,
           checks: (reading) =>
             checksOf(reading, list.product, { remembered, lookup, practice, today: today() }),
-        }),
-      );
-      const lists = page.lists.flatMap((list, i) => {
-        const order = orders[i];
-        return order?.isList ? [{ ...list, proteins: order.proteinMentions }] : [];
+        });
+        return order.isList ? [{ list, order: { ...order, places } }] : [];
       });
       const { id } = tab;
+      const lists = met.map(({ list, order }) => ({ ...list, proteins: order.proteinMentions }));
       // The page waits for its painter only; badge and panel follow.
-      void pages.put(id, frameId, { ...page, lists }).then(() => showBadge(id));
+      void pages.put(id, frameId, { url, title, lists }).then(() => showBadge(id));
       if (lists.length > 0 && !canPaint) await bringPainter(id, frameId);
-      return orders;
-    },
-    async 'bring-finder'(_, { tab, frameId = 0 }) {
-      if (tab?.id === undefined) return null;
-      const target = { tabId: tab.id, frameIds: [frameId] };
-      await browser.scripting.executeScript({ target, files: ['finder.js'] });
-      return null;
+      return met.map(({ order }) => order);
     },
     async 'page-left'(_, { tab, frameId = 0 }) {
       if (tab?.id === undefined) return null;

@@ -22,12 +22,12 @@ export default defineContentScript({
     const reader = startReader({
       window,
       signal: ctx.signal,
-      read: (lists, clues) =>
+      read: (texts, clues) =>
         ask(browser.runtime, 'page-lists', {
           url: location.href,
           title: document.title,
-          lists,
-          ...(clues && { clues }),
+          texts,
+          clues,
           canPaint: globalThis.strandlinePainter !== undefined,
         }).catch(gone),
       left: () => ask(browser.runtime, 'page-left', null).catch(gone),
@@ -37,10 +37,6 @@ export default defineContentScript({
       }),
       listsAt: async () => (await siteHere(browser.storage.local, location.origin)).listsAt,
       act: (list, action) => void ask(browser.runtime, 'act', { list, action }).catch(gone),
-      finder: async () => {
-        if (!globalThis.strandlineFinder) await ask(browser.runtime, 'bring-finder', null).catch(gone);
-        return globalThis.strandlineFinder;
-      },
       painter: (act) => globalThis.strandlinePainter?.(window, act),
     });
     const heard = (does: () => void) => () => {
@@ -51,8 +47,8 @@ export default defineContentScript({
       again: heard(reader.again),
       jump: heard(reader.jump),
       stop: heard(() => ctx.abort()),
-      'read-selection': async ({ text }) => {
-        await reader.readSelection(text);
+      'read-selection': ({ text }) => {
+        reader.readSelection(text);
         return null;
       },
     });

@@ -3,31 +3,55 @@ import { shadowRootsIn } from './shadow-roots.ts';
 
 /**
  * Stems of headings and of the commonest label names, in the scripts labels are printed in: hardly a list does
- * without two of them. The gate's own data; the finder knows more.
+ * without two of them close together. All the page's own script knows of names; the background knows the rest.
  */
 const stems =
-  /ingr[eé]di|inci\b|inhaltss|composi|состав|съст|성분|成分|glyc[eo]|phenox|parfum|fragr|aqua|sodium|tocoph|alcohol| extract|seed o|citric|dimeth|betain|panthen|limonen|linalo|glucosid|ci 77|kernel o|butyro|ricinus|barbad|글리세|정제수|グリセリン|香料|甘油|香精|глицер|جليسر|γλυκερ|กลีเซ/g;
-/** Distinct stems a page must print before it is looked at closely. */
-const enough = 2;
+  /ingr[eé]di|inci\b|inhaltss|composi|состав|съст|성분|成分|glyc[eo]|phenox|parfum|fragr|aqua|sodium|tocoph|alcohol| extract|seed o|citric|dimeth|betain|panthen|limonen|linalo|glucosid|ci 77|kernel o|butyro|simmond|ricinus|barbad|글리세|정제수|グリセリン|香料|甘油|香精|глицер|جليسر|γλυκερ|กลีเซ/gi;
+const close = 600; // letters between two stems of one list
+const around = 600; // letters looked at on either side of them: a heading, the rest of the list
+
+/** Stretch of a text; `to` exclusive. */
+export type Span = [from: number, to: number];
+
+/** Stretches of a text that may hold a list: two different stems stand close together. */
+export function spansIn(text: string): Span[] {
+  const spans: Span[] = [];
+  let [last, lastAt, otherAt] = ['', -1e9, -1e9]; // the stem before, and the last one that differs from it
+  stems.lastIndex = 0;
+  for (let hit = stems.exec(text); hit; hit = stems.exec(text)) {
+    const at = hit.index;
+    const stem = hit[0].toLowerCase();
+    if (stem !== last) [last, otherAt] = [stem, lastAt];
+    lastAt = at;
+    const before = spans.at(-1);
+    if (before && at < before[1]) before[1] = at + around;
+    else if (at - otherAt < close) spans.push([otherAt - around, at + around]);
+  }
+  return spans;
+}
+
+/** All letters of a subtree, its scripts' too. */
+export const lettersIn = (node: Node): string => String(native(node, 'textContent') ?? '');
+
+/** The trees of a document, or of a part of one: itself and its open shadow roots. */
+export function treesOf(root: Document | ShadowRoot | Element): Node[] {
+  const top = root.nodeType === 9 ? native(root as Document, 'documentElement') : root;
+  if (!top) return [];
+  const own = root.nodeType === 1 && (root as Element).shadowRoot;
+  const roots = own && own.nodeType === 11 ? [own, ...shadowRootsIn(own)] : [];
+  return [top, ...roots, ...shadowRootsIn(top as Element)];
+}
+
+/** Whether names stand in attributes of microdata. */
+export const namesInMeta = (root: Document | ShadowRoot | Element): boolean => {
+  const said = [...native(root as Element, 'querySelectorAll')('[itemprop][content]')];
+  return spansIn(said.map((element) => attribute(element, 'content')).join('\n')).length > 0;
+};
 
 /**
- * Whether a document, or a part of one, may hold an ingredient list: some frequent cosmetic names stand in its
- * letters, its embedded data or its open shadow roots. Cheap, and says yes too often rather than too seldom.
+ * Whether a document, or a part of one, may hold an ingredient list: some frequent cosmetic names stand close
+ * together in its letters, its embedded data or its open shadow roots. Cheap, and says yes too often rather
+ * than too seldom.
  */
-export function gate(root: Document | ShadowRoot | Element): boolean {
-  const top = root.nodeType === 9 ? native(root as Document, 'documentElement') : root;
-  if (!top) return false;
-  if (holdsNames(String(native(top, 'textContent') ?? ''))) return true;
-  for (const meta of native(top as Element, 'querySelectorAll')('[itemprop][content]'))
-    if (holdsNames(attribute(meta, 'content'))) return true;
-  return shadowRootsIn(top as Element).some((shadow) => holdsNames(shadow.textContent ?? ''));
-}
-
-function holdsNames(text: string): boolean {
-  const low = text.toLowerCase();
-  const seen = new Set<string>();
-  stems.lastIndex = 0;
-  for (let hit = stems.exec(low); hit; hit = stems.exec(low))
-    if (seen.add(hit[0]).size >= enough) return true;
-  return false;
-}
+export const gate = (root: Document | ShadowRoot | Element): boolean =>
+  treesOf(root).some((tree) => spansIn(lettersIn(tree)).length > 0) || namesInMeta(root);

@@ -1,4 +1,4 @@
-import { type Place, rangeOf } from './find-lists.ts';
+import { type Piece, rangeOf } from './ranges.ts';
 
 /** Where a list's text stands in the document: text offsets → points between letters of its text nodes. */
 export type Letters = {
@@ -9,12 +9,12 @@ export type Letters = {
 };
 
 /** The letters of one place that prints a list. */
-export function lettersOf(place: Place): Letters {
-  const [first, last] = [place.pieces[0]?.node, place.pieces.at(-1)?.node];
+export function lettersOf(pieces: Piece[]): Letters {
+  const [first, last] = [pieces[0]?.node, pieces.at(-1)?.node];
   return {
     element: first && last && holderOf(first, last),
     points(from, to) {
-      const ranges = rangeOf(place, from, to);
+      const ranges = rangeOf({ pieces }, from, to);
       const [start, end] = [ranges[0], ranges.at(-1)];
       if (!start?.startContainer.isConnected || !end?.endContainer.isConnected || end.endOffset === 0)
         return undefined;

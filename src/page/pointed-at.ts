@@ -1,11 +1,12 @@
-/** Lists the reader pointed at: selected letters, or the element where a site prints them. */
-import { documentOf } from './dom.ts';
-import type { FoundList } from './find-lists.ts';
-import { rangeOf, textAndPieces } from './pieces.ts';
+/** Letters the reader pointed at: selected ones, or the element where a site prints its lists. */
+import type { PageText } from '../messages.ts';
+import { type Located, located } from './locate.ts';
 import { readStream } from './stream.ts';
 
-/** The letters a range covers, as a list. Undefined where it covers none. */
-export function listOfRange(range: Range, via: 'selection' | 'chosen'): FoundList | undefined {
+type Via = NonNullable<PageText['pointed']>['via'];
+
+/** The letters a range covers. Undefined where it covers none. */
+export function locateRange(range: Range, via: Via): Located | undefined {
   const top = range.commonAncestorContainer;
   const stream = readStream([top.nodeType === 3 ? (top.parentElement ?? top) : top]);
   const inside = stream.nodes.flatMap((node, i) => (range.intersectsNode(node) ? [i] : []));
@@ -14,20 +15,31 @@ export function listOfRange(range: Range, via: 'selection' | 'chosen'): FoundLis
   const [startNode, endNode] = [stream.nodes[first]!, stream.nodes[last]!];
   const from = stream.starts[first]! + (startNode === range.startContainer ? range.startOffset : 0);
   const to = stream.starts[last]! + (endNode === range.endContainer ? range.endOffset : endNode.length);
-  const { text, pieces } = textAndPieces(stream, from, to, true);
-  if (!text.trim()) return undefined;
-  const place = { text, pieces, via };
-  return { ...place, ranges: rangeOf(place, 0, text.length), places: [place] };
+  const { sent, nodes } = located(stream);
+  return { sent: { ...sent, pointed: { from, to, via } }, nodes };
 }
 
-/** Lists in the elements a site is remembered to print them in. A selector that is none finds nothing. */
-export function listsAt(doc: Document, selectors: readonly string[]): FoundList[] {
+/** Letters that stand in no text node of the page (in a field, say): they are read, not painted. */
+export const looseLetters = (text: string, via: Via): Located => ({
+  sent: {
+    text,
+    starts: [],
+    lengths: [],
+    parents: [],
+    elements: [],
+    pointed: { from: 0, to: text.length, via },
+  },
+  nodes: [],
+});
+
+/** What stands in the elements a site is remembered to print its lists in. A selector that is none finds nothing. */
+export function locateChosen(doc: Document, selectors: readonly string[]): Located[] {
   return selectors.flatMap((selector) => {
-    const range = documentOf(doc).createRange();
+    const range = doc.createRange();
     try {
       return [...doc.querySelectorAll(selector)].slice(0, 20).flatMap((element) => {
         range.selectNodeContents(element);
-        return listOfRange(range, 'chosen') ?? [];
+        return locateRange(range, 'chosen') ?? [];
       });
     } catch {
       return [];

@@ -1,50 +1,56 @@
 import type { ProductFacts } from '../core/product.ts';
 import type { ProductClues } from '../messages.ts';
-import { attribute, native, textOf } from './dom.ts';
-import { factsOf } from './product-facts.ts';
+import { attribute, native, tagOf, textOf } from './dom.ts';
+import { factsOf } from './text/product-facts.ts';
 
-const mostLetters = 500_000; // of all JSON-LD that names a product
-const mostChosen = 100;
-
-const metaTags =
-  'og:title og:brand og:url og:image og:price:amount og:price:currency product:brand product:price:amount product:price:currency';
-const properties = 'name brand price priceCurrency';
+const most = { data: 500_000, words: 2000, each: 300 };
+const telling =
+  'h1,[itemprop],script[type="application/ld+json"],form option:checked,form input[type="radio"]:checked';
+const trail = ['div', 'nav', 'ol', 'ul'].map(
+  (tag) => `${tag}[class*="breadcrumb" i],${tag}[aria-label*="breadcrumb" i]`,
+);
 
 /** What a document may say of the one product it shows, as it stands there: `factsOf` makes sense of it. */
 export function readClues(document: Document): ProductClues {
-  const all = native(document, 'querySelectorAll');
-  const first = (selector: string) => all(selector)[0];
   const said: ProductClues['said'] = {};
-  const hear = (name: string, selector: string, from = 'content') => {
-    const element = first(selector);
-    const words = element && (attribute(element, from) || textOf(element, 120));
-    if (words) said[name] = words.slice(0, 2000);
+  const clues = { data: [] as string[], properties: [] as [string, string][], chosen: [] as string[] };
+  const hear = (name: string, words: string) => {
+    if (name && words) said[name] ??= words.slice(0, most.words);
   };
-  for (const name of metaTags.split(' ')) hear(name, `meta[property="${name}"],meta[name="${name}"]`);
-  for (const name of properties.split(' '))
-    hear(name, `[itemtype*="schema.org/Product"] [itemprop="${name}"]`);
-  hear('canonical', 'link[rel="canonical"]', 'href');
-
-  let room = mostLetters;
-  const data: string[] = [];
-  for (const script of all('script[type="application/ld+json"]')) {
-    const block = script.textContent ?? '';
-    if (!block.includes('Product') || block.length > room) continue;
-    room -= block.length;
-    data.push(block);
+  for (const meta of native(document, 'head')?.querySelectorAll('meta,link[rel=canonical]') ?? []) {
+    const name = attribute(meta, 'property') || attribute(meta, 'name') || attribute(meta, 'rel');
+    hear(name, attribute(meta, 'content') || attribute(meta, 'href'));
   }
-  const heading = first('main h1') ?? first('h1');
+  const headings: Element[] = [];
+  let room = most.data;
+  for (const element of native(document, 'querySelectorAll')(telling)) {
+    const tag = tagOf(element);
+    const property = attribute(element, 'itemprop');
+    if (tag === 'h1') headings.push(element);
+    if (tag === 'script') {
+      const block = element.textContent ?? '';
+      if (block.length > room) continue;
+      room -= block.length;
+      clues.data.push(block);
+    } else if (tag === 'option' || tag === 'input') {
+      if (clues.chosen.length < most.each)
+        clues.chosen.push(textOf(element, 60) || attribute(element, 'value').slice(0, 60));
+    } else if (property) {
+      const content = attribute(element, 'content');
+      if (content && clues.properties.length < most.each) clues.properties.push([property, content]);
+      if (native(element, 'closest')('[itemtype*="schema.org/Product"]'))
+        hear(property, content || textOf(element, 120));
+    }
+  }
+  const heading = headings.find((each) => native(each, 'closest')('main')) ?? headings[0];
   return {
+    ...clues,
     base: String(native(document, 'baseURI')),
     heading: textOf(heading, 160),
-    title: textOf(first('title')),
+    title: String(native(document, 'title')),
     said,
-    data,
-    chosen: [...all('form option:checked, form input[type="radio"]:checked')]
-      .slice(0, mostChosen)
-      .map((option) => textOf(option, 60) || attribute(option, 'value').slice(0, 60)),
     near: textOf(heading && holderOf(heading), 1500),
-    crumbs: textOf(first('[class*="breadcrumb" i],[aria-label*="breadcrumb" i]')),
+    crumbs: textOf(native(document, 'querySelector')(trail.join())),
   };
 }
 

@@ -1,113 +1,104 @@
-import type { FoundText, ProductClues } from '../messages.ts';
+import type { ListOrder, PageText, ProductClues } from '../messages.ts';
 import type { PaintOrder, StripAction } from '../ui/paint-order.ts';
-import type { FoundList } from './find-lists.ts';
-import type { Finder } from './finder.ts';
 import { gate } from './gate.ts';
+import { lettersOf } from './letters.ts';
+import { type Located, locate } from './locate.ts';
 import type { Painter } from './paint/painter.ts';
+import { locateChosen, locateRange, looseLetters } from './pointed-at.ts';
+import { readClues } from './product.ts';
+import { type Piece, piecesOf } from './ranges.ts';
 import { watch } from './watch.ts';
 
 /** What reading a page needs from outside. */
 export type ReaderWorld = {
   window: Window & typeof globalThis;
   signal: AbortSignal;
-  /** Sends the lists of this page and brings what to paint; throws when nobody answers. */
-  read(lists: FoundText[], clues: ProductClues | undefined): Promise<PaintOrder[]>;
+  /** Sends letters of this page and brings the lists to paint; throws when nobody answers. */
+  read(texts: PageText[], clues: ProductClues): Promise<ListOrder[]>;
   /** The page has no lists any more. */
   left(): Promise<unknown>;
   /** Selectors of elements that hold this site's lists, as the reader pointed them out. */
   listsAt(): Promise<string[]>;
   act(list: number, action: StripAction): void;
-  /** Test builds measure: `begin`, `gated`, `find`, `known`, `painted`, `looked`. */
+  /** Test builds measure: `begin`, `known` (where lists may be), `asked`, `answered`, `ready`, `painted`. */
   mark?(what: string): void;
-  /** The finder is a second file, asked for when the gate lets a page through. */
-  finder(): Promise<Finder | undefined>;
-  /** The painter is a third, brought along with what to paint. */
+  /** The painter is a file of its own, brought along with what to paint. */
   painter(act: (list: number, action: StripAction) => void): Painter | undefined;
 };
 
+type Shown = { id: number; order: PaintOrder; pieces: Piece[] };
+
 /**
- * Reads a page and goes on reading it: gate → find → ask → paint, again whenever something came or the page
- * moved on, until the signal takes everything back.
+ * Reads a page and goes on reading it: locate → ask → paint, again whenever something came or the page moved
+ * on, until the signal takes everything back.
  */
 export function startReader(world: ReaderWorld) {
   const { window: win, signal } = world;
   const doc = win.document;
-  let finder: Finder | undefined;
   let painter: Painter | undefined;
-  let known: FoundList[] = [];
-  let selected: FoundList | undefined;
+  let sent: Located[] = [];
+  let shown: Shown[] = [];
+  let selected: Located | undefined;
   let selectors: string[] = [];
   let address = '';
   let asked = 0;
 
   const pass = (always: boolean) => {
-    const pointedAt = selected !== undefined || selectors.length > 0;
     world.mark?.('begin');
-    const open = pointedAt || gate(doc);
-    world.mark?.('gated');
-    if (!open) return settle([], always);
-    void bringFinder().then((came) => came && settle(listsNow(came), always));
-  };
-
-  const bringFinder = async () => {
-    finder ??= await world.finder().catch(() => undefined);
-    return signal.aborted ? undefined : finder;
-  };
-
-  /** What the reader pointed at comes first; what was found beside it stays. */
-  const listsNow = ({ findLists, listsAt }: Finder) => {
-    if (selected && !selected.ranges[0]?.startContainer.isConnected && selected.ranges.length > 0)
-      selected = undefined;
-    const pointed = [...(selected ? [selected] : []), ...listsAt(doc, selectors)];
-    world.mark?.('find');
-    const found = findLists(doc).filter(({ text }) => pointed.every((each) => !each.text.includes(text)));
-    world.mark?.('known');
-    return [...pointed, ...found];
-  };
-
-  const settle = (found: FoundList[], always: boolean) => {
+    if (selected?.nodes[0]?.isConnected === false) selected = undefined;
+    // What the reader pointed at comes first; what is found beside it stays.
+    const found = [selected ?? [], locateChosen(doc, selectors), locate(doc) ?? []].flat();
     const moved = address !== win.location.href;
     address = win.location.href;
-    if (!always && !moved && sameLists(found, known)) return;
-    const before = known;
-    known = found;
-    if (found.length === 0) {
-      painter?.clear();
-      if (before.length > 0 || moved) void world.left().catch(() => undefined);
-      return;
-    }
-    void send(found);
+    if (!always && !moved && sameLetters(found, sent)) return;
+    sent = found;
+    world.mark?.('known');
+    const clues = found.length > 0 && readClues(doc);
+    if (clues && (found.some((each) => each.sent.text) || clues.data[0] || clues.properties[0]))
+      return void ask(found, clues, moved);
+    asked++;
+    if (shown.length > 0 || moved) void world.left().catch(() => undefined);
+    show([]);
   };
 
-  const send = async (found: FoundList[]) => {
+  const ask = async (found: Located[], clues: ProductClues, moved: boolean) => {
     const turn = ++asked;
-    const texts = found.map(({ text, via, product }, id) => ({ id, text, via, ...(product && { product }) }));
-    const orders = await world.read(texts, finder?.readClues(doc)).catch(() => undefined);
+    world.mark?.('asked');
+    const orders = await world
+      .read(
+        found.map((each) => each.sent),
+        clues,
+      )
+      .catch(() => undefined);
     if (signal.aborted || turn !== asked) return;
-    const lists = (orders ?? []).flatMap((order) => {
-      const list = found[order.list];
-      if (!list || !order.isList) return [];
-      // Copies of the same letters are all painted: which one is in view is the page's affair.
-      const places = list.places.filter(({ text, pieces }) => text === list.text && pieces.length > 0);
-      return (places.length > 0 ? places : [list]).map((place) => ({
+    world.mark?.('answered');
+    if (!orders) sent = []; // asked again when the page next stirs
+    const nodes = found.map((each) => each.nodes);
+    const lists = (orders ?? []).flatMap(({ places, ...order }) =>
+      (places[0] ? places : [undefined]).map((place) => ({
         id: order.list,
-        letters: finder!.lettersOf(place),
         order,
-      }));
-    });
+        pieces: piecesOf(place, nodes),
+      })),
+    );
+    if (moved || !samePaint(lists, shown)) show(lists);
+  };
+
+  const show = (lists: Shown[]) => {
+    shown = lists;
     if (lists.length === 0) return painter?.clear();
     painter ??= world.painter(world.act);
-    await painter?.show(lists);
-    world.mark?.('painted');
-    watching.mark(lists.flatMap((list) => list.letters.element ?? []));
+    const ready = lists.map(({ pieces, ...list }) => ({ ...list, letters: lettersOf(pieces) }));
+    world.mark?.('ready');
+    void painter?.show(ready).then(() => world.mark?.('painted'));
+    watching.mark(ready.flatMap(({ letters }) => letters.element ?? []));
   };
 
   const watching = watch(win, signal, (came) => {
-    if (came === 'moved-on' && address !== win.location.href) selected = undefined;
-    if (came === 'moved-on') pass(address !== win.location.href);
-    else if (came === 'much' || came === 'changed') pass(false);
-    else if (came.added.some((element) => gate(element) && (!finder || finder.findLists(element).length > 0)))
-      pass(false);
+    const left = came === 'moved-on' && address !== win.location.href;
+    if (left) selected = undefined;
+    if (typeof came === 'string') pass(left);
+    else if (came.added.some(gate)) pass(false);
   });
   signal.addEventListener('abort', () => painter?.clear());
   const start = async (always: boolean) => {
@@ -121,41 +112,29 @@ export function startReader(world: ReaderWorld) {
     again: () => void start(true),
     jump: () => painter?.jump(),
     /** Reads the selected letters as a list; the letters alone where they stand in no text of the page. */
-    async readSelection(text: string) {
+    readSelection(text: string) {
       const selection = win.getSelection();
-      const came = await bringFinder();
-      if (!came || !selection || selection.isCollapsed) return;
-      selected = came.listOfRange(selection.getRangeAt(0), 'selection') ?? {
-        text,
-        via: 'selection',
-        ranges: [],
-        pieces: [],
-        places: [],
-      };
-      settle(listsNow(came), true);
+      if (!selection || selection.isCollapsed) return;
+      selected = locateRange(selection.getRangeAt(0), 'selection') ?? looseLetters(text, 'selection');
+      pass(true);
     },
   };
 }
 
-/** The same letters in the same nodes: nothing to paint anew. */
-function sameLists(a: FoundList[], b: FoundList[]): boolean {
-  return (
-    a.length === b.length &&
-    a.every((list, i) => {
-      const other = b[i]!;
-      return (
-        list.text === other.text &&
-        list.ranges.length === other.ranges.length &&
-        list.ranges.every((range, r) => {
-          const before = other.ranges[r]!;
-          return (
-            range.startContainer === before.startContainer &&
-            range.endContainer === before.endContainer &&
-            range.startOffset === before.startOffset &&
-            range.endOffset === before.endOffset
-          );
-        })
-      );
-    })
+/** The same letters in the same nodes: nothing to ask anew. */
+const sameLetters = (a: Located[], b: Located[]): boolean =>
+  a.length === b.length &&
+  a.every(
+    ({ sent, nodes }, i) =>
+      sent.text === b[i]!.sent.text && nodes.every((node, n) => node === b[i]!.nodes[n]),
   );
-}
+
+/** The same to draw at the same letters: nothing to paint anew. */
+const samePaint = (a: Shown[], b: Shown[]): boolean =>
+  a.length === b.length &&
+  a.every(
+    ({ order, pieces }, i) =>
+      JSON.stringify([order, pieces.map(({ node, ...at }) => at)]) ===
+        JSON.stringify([b[i]!.order, b[i]!.pieces.map(({ node, ...at }) => at)]) &&
+      pieces.every(({ node }, n) => node === b[i]!.pieces[n]!.node),
+  );

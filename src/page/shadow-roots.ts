@@ -2,7 +2,7 @@ import { native } from './dom.ts';
 
 /** Tags that are most of a page: a host of a shadow root is hardly one of them. */
 const common =
-  'div,span,a,li,p,img,ul,button,path,svg,option,input,td,tr,b,strong,i,h3,script,label,use,br,g';
+  'div,span,a,li,p,img,ul,h2,h3,h4,button,path,svg,option,input,td,tr,b,strong,i,script,label,use,br,g';
 
 /** Open shadow roots under `root`, nested ones too. */
 export function shadowRootsIn(root: Document | ShadowRoot | Element): ShadowRoot[] {

@@ -1,5 +1,7 @@
 import { documentOf, native, tagOf } from './dom.ts';
-import type { Parts } from './parts.ts';
+
+/** Nodes in document order; `null` stands where something between them was left out. */
+export type Parts = (Node | null)[];
 
 /**
  * A document as one string, with the way back. Block edges and `<br>` are "\n"; edges of neighbouring inline
@@ -14,7 +16,7 @@ export type Stream = {
 };
 
 /** Edge between two inline elements: a separator only where the names have no other. */
-export const SOFT = '\v';
+const SOFT = '\v';
 
 const gap = '\n'.repeat(8);
 const mostNodes = 200_000;
@@ -143,15 +145,3 @@ const isAside = (element: Element, tag: string): boolean =>
   tag === 'label'
     ? element.querySelector('input') !== null
     : (tag === 'span' || tag === 'div') && element.getAttribute('role') === 'tooltip';
-
-/** Index in `nodes` of the node that holds offset `at`, or of the last one before it; -1 when there is none. */
-export function nodeAt(stream: Stream, at: number): number {
-  let low = 0;
-  let high = stream.starts.length - 1;
-  while (low <= high) {
-    const middle = (low + high) >> 1;
-    if (stream.starts[middle]! <= at) low = middle + 1;
-    else high = middle - 1;
-  }
-  return high;
-}

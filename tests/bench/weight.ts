@@ -9,7 +9,6 @@ export async function lines(): Promise<string[]> {
     gzipSync(readFileSync(join(root, '.output/chrome-mv3', file)), { level: 9 }).length;
   const parts = {
     reader: size('content-scripts/reader.js'),
-    finder: size('finder.js'),
     painter: size('painter.js'),
     css: size('content-scripts/reader.css'),
   };

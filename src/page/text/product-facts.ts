@@ -1,5 +1,5 @@
-import type { ProductFacts } from '../core/product.ts';
-import type { ProductClues } from '../messages.ts';
+import type { ProductFacts } from '../../core/product.ts';
+import type { ProductClues } from '../../messages.ts';
 
 type Facts = { [key: string]: unknown };
 
@@ -78,6 +78,7 @@ function embeddedObjects(blocks: string[]): Facts[] {
     for (const inner of Object.values(value)) walk(inner, depth + 1);
   };
   for (const block of blocks) {
+    if (!block.includes('Product')) continue;
     try {
       walk(JSON.parse(block), 0);
     } catch {}

@@ -1,9 +1,9 @@
+import type { PageText } from '../../messages.ts';
 import { headingAnywhere } from './headings.ts';
 import { botanicalName, fold, nameHints } from './names.ts';
-import type { Stream } from './stream.ts';
 
 /** A stream with its letters folded for testing, and its lines. */
-export type Page = { stream: Stream; text: string; low: string; lines: Line[] };
+export type Page = { stream: PageText; text: string; low: string; lines: Line[] };
 export type Line = { from: number; to: number };
 
 const reachBack = 6; // lines before a line of names that may hold its heading
@@ -11,7 +11,7 @@ const reachOn = 4; // lines after it that may hold more of it
 const fewestHints = 3; // lines within which three names are worth a look without a heading
 const shortLine = 200; // letters of a line that may be one botanical name
 
-export function pageOf(stream: Stream): Page {
+export function pageOf(stream: PageText): Page {
   const { text } = stream;
   const lines: Line[] = [];
   for (let from = 0; from <= text.length; from = lines.at(-1)!.to + 1) {

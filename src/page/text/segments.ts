@@ -1,12 +1,11 @@
-import { parentOf, tagOf } from './dom.ts';
-import { labelOf } from './far-label.ts';
+import type { PageText } from '../../messages.ts';
 import { denial, goesOn, headingAnywhere, teaser } from './headings.ts';
 import { botanicalName, plainName, waterName } from './names.ts';
+import { around, blockAt, upFrom } from './page-text.ts';
 import { type Page, pageOf, placesToLook } from './places-to-look.ts';
 import { type Item, isSoft, type Stop, stepsOf, wordsOf } from './steps.ts';
-import { nodeAt, type Stream } from './stream.ts';
 
-/** Part of a stream that reads as a cosmetic list. */
+/** Part of a page's letters that reads as a cosmetic list. */
 export type Segment = {
   from: number;
   to: number;
@@ -21,8 +20,8 @@ export type Segment = {
 const mostLines = 12_000;
 const reach = 6; // lines between a heading and its list
 
-/** Every part of the stream that reads as a cosmetic list, in order. */
-export function findSegments(stream: Stream): Segment[] {
+/** Every part of a page's letters that reads as a cosmetic list, in order. */
+export function findSegments(stream: PageText): Segment[] {
   const page = pageOf(stream);
   const found: Segment[] = [];
   let budget = mostLines;
@@ -101,25 +100,16 @@ function joins({ stream, text, lines }: Page, run: Item[], next: Item): boolean 
 }
 
 /** Whether two places stand in one block, in sibling blocks, or in the same place of sibling blocks. */
-function sameKin(stream: Stream, a: number, b: number): boolean {
+function sameKin(stream: PageText, a: number, b: number): boolean {
   let first = blockAt(stream, a);
   let second = blockAt(stream, b);
   for (let level = 0; level < 4 && first && second; level++) {
     if (first === second) return true;
-    if (tagOf(first) !== tagOf(second)) return false;
-    first = parentOf(first);
-    second = parentOf(second);
+    if (first.tag !== second.tag) return false;
+    first = around(stream, first);
+    second = around(stream, second);
   }
   return false;
-}
-
-/** Nearest element around a place that is no inline element. */
-export function blockAt(stream: Stream, at: number): Element | null {
-  const node = stream.nodes[nodeAt(stream, at)];
-  let element = node ? parentOf(node) : null;
-  while (element && /^(?:a|b|button|em|font|i|mark|s|small|span|strong|sub|sup|u)$/.test(tagOf(element)))
-    element = parentOf(element);
-  return element;
 }
 
 /** Decides by the names. */
@@ -133,7 +123,7 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
     run[i + 1]?.line !== run[i]!.line;
   const sameBlock = (a: Item, b: Item) => blockAt(stream, a.from) === blockAt(stream, b.from);
   let block = run[0] && blockAt(stream, run[0].from);
-  const inItems = block && /^(?:li|dd|td)$/.test(tagOf(block));
+  const inItems = block && /^(?:li|dd|td)$/.test(block.tag);
   // the line right under a heading stays where more lines of one name follow it
   const oneALine = inItems || (run[1] && run[2] && run[1].line !== run[2].line && sameBlock(run[0]!, run[1]));
   while (strange(0) && run[0]!.line - (lead?.line ?? -9) > (oneALine ? 1 : 0)) run = run.slice(1);
@@ -165,7 +155,8 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
     return undefined;
   let stop = lead && first.line - lead.line < reach ? lead : undefined;
   if ((!stop || (stop.stop === 'label' && n < 12)) && block && (n > 5 || sure === n)) {
-    const words = labelOf(block).toLowerCase();
+    // the label of a panel, dialog or cell that does not stand beside its text
+    const words = ([...upFrom(stream, block, 5)].find(({ label }) => label)?.label ?? '').toLowerCase();
     const kind = denial.test(words) ? 'denial' : teaser.test(words) ? 'teaser' : 'heading';
     if (kind === 'denial' || words.search(headingAnywhere) >= 0)
       stop = { stop: kind, line: first.line, words: '', inline: false };
