@@ -154,13 +154,11 @@ export default defineBackground(() => {
     },
   });
 
-  const bringPainter = (tab: number, frame: number) => {
-    const target = { tabId: tab, frameIds: [frame] };
-    return Promise.all([
-      browser.scripting.insertCSS({ target, files: ['content-scripts/reader.css'] }),
-      browser.scripting.executeScript({ target, files: ['painter.js'] }),
-    ]);
-  };
+  const bringPainter = (tab: number, frame: number) =>
+    browser.scripting.executeScript({
+      target: { tabId: tab, frameIds: [frame] },
+      files: ['painter.js'],
+    });
 
   browser.action.onClicked.addListener((tab) => {
     if (tab.id === undefined) return;

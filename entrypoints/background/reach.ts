@@ -3,7 +3,9 @@ import type { Site } from '../../src/store/remembered.ts';
 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
 
-export const readerFiles = ['content-scripts/reader.js'];
+const js = ['content-scripts/reader.js'];
+// Before the page is drawn its rules cost nothing; into a drawn page of 30,000 nodes they cost 100 ms.
+const css = ['content-scripts/reader.css'];
 const id = 'reader';
 
 /** Whether our script may stand on a page by itself: a granted origin that is not paused. */
@@ -34,7 +36,8 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
     }
     const script = {
       id,
-      js: readerFiles,
+      js,
+      css,
       matches: origins,
       excludeMatches: known.filter(({ paused }) => paused).flatMap(({ origin }) => patternOf(origin)),
       allFrames: true,
@@ -51,8 +54,10 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
     const there = await browser.tabs
       .sendMessage(tab, { strandline: 'again', request: null }, { frameId: 0 })
       .catch(() => undefined);
-    if (!there)
-      await browser.scripting.executeScript({ target: { tabId: tab, allFrames: true }, files: readerFiles });
+    if (there) return;
+    const target = { tabId: tab, allFrames: true };
+    await browser.scripting.insertCSS({ target, files: css });
+    await browser.scripting.executeScript({ target, files: js });
   }
 
   return {

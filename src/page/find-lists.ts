@@ -1,7 +1,8 @@
 import type { ProductFacts } from '../core/product.ts';
+import { type Piece, piecesOf } from './letters.ts';
 import { locate } from './locate.ts';
 import { readClues } from './product.ts';
-import { type Piece, piecesOf, rangeOf } from './ranges.ts';
+import { rangeOf } from './ranges.ts';
 import { listsIn } from './text/lists-in.ts';
 
 export { rangeOf } from './ranges.ts';

@@ -1,12 +1,5 @@
-import type { SentPlace } from '../messages.ts';
 import { documentOf, native } from './dom.ts';
-
-/** Letters `from … from + length` of a list's text are letters `start … start + length` of `node`. */
-export type Piece = { node: Text; from: number; start: number; length: number };
-
-/** The pieces of a place as the page's own nodes; none where it stands nowhere. */
-export const piecesOf = (place: SentPlace | undefined, nodes: Text[][]): Piece[] =>
-  place?.pieces.map((piece) => ({ ...piece, node: nodes[place.in]![piece.node]! })) ?? [];
+import type { Piece } from './letters.ts';
 
 /** Ranges over letters `from … to` of a list's text (UTF-16 units, `to` exclusive), one for each run of nodes in one parent. */
 export function rangeOf(list: { pieces: readonly Piece[] }, from: number, to: number): Range[] {

@@ -1,12 +1,11 @@
 import type { ListOrder, PageText, ProductClues } from '../messages.ts';
 import type { PaintOrder, StripAction } from '../ui/paint-order.ts';
 import { gate } from './gate.ts';
-import { lettersOf } from './letters.ts';
+import { lettersOf, type Piece, piecesOf } from './letters.ts';
 import { type Located, locate } from './locate.ts';
 import type { Painter } from './paint/painter.ts';
 import { locateChosen, locateRange, looseLetters } from './pointed-at.ts';
 import { readClues } from './product.ts';
-import { type Piece, piecesOf } from './ranges.ts';
 import { watch } from './watch.ts';
 
 /** What reading a page needs from outside. */
