@@ -5,8 +5,14 @@ import { shadowRootsIn } from './shadow-roots.ts';
  * Stems of headings and of the commonest label names, in the scripts labels are printed in: hardly a list does
  * without two of them close together. All the page's own script knows of names; the background knows the rest.
  */
-const stems =
-  /ingr[eé]di|inci\b|inhaltss|composi|состав|съст|성분|成分|glyc[eo]|phenox|parfum|fragr|aqua|sodium|tocoph|alcohol| extract|seed o|citric|dimeth|betain|panthen|limonen|linalo|glucosid|ci 77|kernel o|butyro|simmond|ricinus|barbad|글리세|정제수|グリセリン|香料|甘油|香精|глицер|جليسر|γλυκερ|กลีเซ/gi;
+const stems = new RegExp(
+  'ingr[eé]di|inci\\b|inhaltss|compos|samens[et]|sk[łl]ad|sastav|ainesos|inneh[åo]l|indhold|összet|içindek|состав|съст|성분|成分|' +
+    'glyc|phenox|parfum|fragr|aqua|sodium|potass|tocoph|alcohol| extr|seed o|kernel o|citr[aiou]|thicon|betain|panthe|limonen|linalo|gluco|ci \\d{5}|' +
+    'hydro[glx]|poly[gqs]|olymer|stear|thyl|propan|propyl|butyl|diol|xanth|benz[oy]|silic|silox|palmit|geran|th-\\d|hexy|peptid|chlori|sulf|capr[iy]|ol[ei]y|cety|lauro|cocam|myrist|behen|squal|allant|amid|' +
+    'butyro|simmond|ricinus|barbad|cocos|argani|olea|persea|helianth|amygdal|lavandul|rosmar|jojoba|' +
+    '글리세|정제수|グリセリン|香料|甘油|香精|глицер|جليسر|γλυκερ|กลีเซ',
+  'gi',
+);
 const close = 600; // letters between two stems of one list
 const around = 600; // letters looked at on either side of them: a heading, the rest of the list
 

@@ -50,6 +50,22 @@ it('maps every letter back to the page', () => {
   }
 });
 
+// Lists without sodium, perfume or glycerin are rare, not unheard of.
+it.each([
+  'Składniki: Squalane, Allantoin, Threonine, Mannitol',
+  'Olea Europaea Fruit Oil, Hydroxyethylcellulose, Cucumis Sativus Fruit Extract, Mica',
+  'Cetyl Esters, Benzyl Benzoate, Phytosphingosine, Zinc Gluconate',
+  'Stearic Acid, Xanthan Gum, Propanediol, Caprylic/Capric Triglyceride',
+])('the gate is open for %s', (names) => {
+  expect(gate(page(`<p>Made by hand.</p><p>${names}</p>`))).toBe(true);
+});
+
+it('the gate is closed where names are far apart, or the same one again', () => {
+  const words = 'Softens and detangles the lengths, in small jars. '.repeat(20);
+  expect(gate(page(`<p>With glycerin.</p><p>${words}</p><p>No perfume, no alcohol.</p>`))).toBe(false);
+  expect(gate(page('<p>Alcohol duty. Alcohol by volume. Alcohol is not sold to minors.</p>'))).toBe(false);
+});
+
 it('is silent on a recipe', () => {
   const body =
     '<h2>Ingredients</h2><ul><li>2 cups flour</li><li>1 tsp salt</li><li>3 eggs</li><li>Sugar</li></ul>';
