@@ -66,6 +66,20 @@ it('the gate is closed where names are far apart, or the same one again', () => 
   expect(gate(page('<p>Alcohol duty. Alcohol by volume. Alcohol is not sold to minors.</p>'))).toBe(false);
 });
 
+// Names without a usual ending, at the end and far from the last telling one (seen on lists of one name a line).
+it.each([
+  'Water (Aqua)|Chitosan|Trideceth-6|PTFE|Coconut Alkanes|Macadamia Integrifolia Seed Oil|Adansonia Digitata Seed Oil|Lactic Acid|Methylparaben',
+  'Aqua|Glycerin|Cetearyl Alcohol|Sodium Benzoate|Ethylhexyl Palmitate|Parfum|Benzophenone-3|Nylon-12',
+  'Aqua|Tocopheryl Acetate|Caprylyl Glycol|Mica|Acetyl Tyrosine|Triheptanoin|Pullulan',
+  'Aqua|Behentrimonium Chloride|Cetyl Alcohol|Theobroma Grandiflorum Seed Butter|Silica|Tin Oxide',
+])('reads one name a line to its end: %s', (names) => {
+  const lines = names.split('|');
+  const after = '<h3>Shipping</h3><p>Two days.</p>';
+  expect(texts(`<h3>Ingredients</h3><p>${lines.join('<br>')}</p>${after}`)).toEqual([lines.join('\n')]);
+  const items = lines.map((line) => `<li>${line}</li>`).join('');
+  expect(texts(`<h3>Ingredients</h3><ul>${items}</ul>${after}`)).toEqual([lines.join('\n')]);
+});
+
 it('is silent on a recipe', () => {
   const body =
     '<h2>Ingredients</h2><ul><li>2 cups flour</li><li>1 tsp salt</li><li>3 eggs</li><li>Sugar</li></ul>';

@@ -31,11 +31,11 @@ const alsoEdible =
 
 /** Names that cosmetics share with others, and the usual endings of chemical and plant names. */
 const likely =
-  /^(?:eau|wat.*|mica|talc|silica|bh[at]|urea|honey|kaolin|alcohol|biotin|beeswax|.* gum|.* wax|水|вода|(?:sodium|potassium|zinc|iron|titanium) .*)$|(?:oils?|extract|butter|juice|powder|protein|water|starch|keratin|silk|acids?|[a-z]{3}(?:ate|ine|yl|ol|one|ide|ose|ite|[ae]ne|in|um|il)s?|酸|油|脂|オイル|エキス|오일)$/;
+  /^(?:eau|wat.*|mica|talc|silica|bh[at]|urea|honey|kaolin|alcohol|biotin|beeswax|.* gum|.* wax|水|вода|(?:sodium|potassium|zinc|iron|titanium) .*|pca|pvp|ptfe|aroma|caramel|alumina|quartz|pumice|aloe vera|royal jelly|[a-z]*(?:chitos|dextr|pullul|carragee|gluc|mann)an)$|(?:[a-z]{3}-\d+|oxides?|hcl|pvp|earth|clay|ash|cera|beeswax|lipids?|esters?|[a-z]{3}ase|oils?|extract|butter|juice|powder|protein|water|starch|keratin|silk|acids?|[a-z]{3}(?:ate|ine|yl|ol|one|ide|ose|ite|[ae]ne|in|um|il)s?|酸|油|脂|オイル|エキス|오일)$/;
 
 /** What only food, drinks, pills, supplements, pet food and recipes print: beginnings of words. */
 const edible =
-  /(?:^|[^a-z])(?:sugar|salt\b|flour|milk|eggs?\b|butter$|cheese|chicken|beef|pork|lamb\b|fish|meat|tomato|onion|garlic|potato|chocolate|peanut|oats|barley|wheat|corn\b|soybean|yeast|vinegar|cream|whey|casein|syrup|cocoa|palm\b|canola|spice|flavo|emulsifi|preserv|sweeten|colou?r|e\d{3}\b|starch|dextrose|vitamin|thiamin|riboflavin|pyridox|niacin\b|choline|selenite|meal\b|broth|isolate|concentr|capsul|gelatin|hypromel|\w*povidone|croscarm|lactose|glycolate|tablet|magnesium stear|silicon diox|monohydrat|shellac|fd&c|sucralose|stevia|pectin|taurine|cups?\b|tbsp|tsp|farin|lait\b|sel\b|zucker|salz|mehl|zucch|latte\b|harina|leche|сахар|соль|砂糖|食塩|설탕|소금)/;
+  /(?:^|[^a-z])(?:sugar|salt\b|flour|milk|eggs?\b|(?<!(?:seed|nut|kernel|fruit) )butter$|cheese|chicken|beef|pork|lamb\b|fish|meat|tomato|onion|garlic|potato|chocolate|peanut|oats|barley|wheat|corn\b|soybean|yeast|vinegar|cream|whey|casein|syrup|cocoa|palm\b|canola|spice|flavo|emulsifi|preserv|sweeten|colou?r|e\d{3}\b|starch|dextrose|vitamin|thiamin|riboflavin|pyridox|niacin\b|choline|selenite|meal\b|broth|isolate|concentr|capsul|gelatin|hypromel|\w*povidone|croscarm|lactose|glycolate|tablet|magnesium stear|silicon diox|monohydrat|shellac|fd&c|sucralose|stevia|pectin|taurine|cups?\b|tbsp|tsp|farin|lait\b|sel\b|zucker|salz|mehl|zucch|latte\b|harina|leche|сахар|соль|砂糖|食塩|설탕|소금)/;
 
 const lookAlikes = new Map([...'аеорсухіјвкмнтѕ'].map((letter, i) => [letter, 'aeopcyxijbkmhts'[i]!]));
 

@@ -7,7 +7,7 @@ export type Page = { stream: PageText; text: string; low: string; lines: Line[] 
 export type Line = { from: number; to: number };
 
 const reachBack = 6; // lines before a line of names that may hold its heading
-const reachOn = 4; // lines after it that may hold more of it
+const reachOn = 12; // lines after it that may hold more of it
 const fewestHints = 3; // lines within which three names are worth a look without a heading
 const shortLine = 200; // letters of a line that may be one botanical name
 
