@@ -63,10 +63,9 @@ export function dock(
       strip.focus({ preventScroll: true });
     },
     more(button) {
-      const rest = button.nextElementSibling as HTMLElement;
-      button.remove();
-      rest.classList.remove('rest');
-      rest.querySelector('button')?.focus();
+      const rest = [...button.nextElementSibling!.children] as HTMLElement[];
+      button.replaceWith(...rest);
+      rest[0]?.focus();
     },
   };
   strip.addEventListener('click', (event) => {
@@ -199,7 +198,6 @@ export function dock(
     const top = docking.dragged?.top ?? at.top;
     const within = (px: number, most: number) => (held ? px : Math.max(0, Math.min(px, most)));
     strip.classList.toggle('attached', held);
-    strip.style.inset = 'auto';
     strip.style.left = `${within(left, win.innerWidth - size.width) + (held ? win.scrollX : 0)}px`;
     strip.style.top = `${within(top, win.innerHeight - size.height) + (held ? win.scrollY : 0)}px`;
   }

@@ -1,5 +1,4 @@
 import tokens from '../../ui/tokens.css?inline';
-import { draw } from './draw.ts';
 import own from './host.css?inline';
 
 /** The one element of ours in the page. Everything we draw lives in its shadow. */
@@ -19,14 +18,12 @@ export function createHost(doc: Document, mode: ShadowRootMode, css: string): Ho
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(tokens.replace(':root', ':host') + own + css);
   root.adoptedStyleSheets = [sheet];
-  const probe = draw(doc, ['i', { class: 'probe' }]);
-  root.append(probe);
   let returns = 0;
 
   return {
     root,
     frame() {
-      const at = probe.getBoundingClientRect();
+      const at = host.getBoundingClientRect();
       return { x: at.left, y: at.top, scale: at.width / 100 || 1 };
     },
     attach(near) {

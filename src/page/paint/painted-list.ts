@@ -42,7 +42,8 @@ export function paintList(
     wanted.map(({ mark, points }) => ({ line: mark.line, points })),
     dark,
   );
-  const layer = draw(doc, ['div', { class: 'layer', style: `color-scheme: ${dark ? 'dark' : 'light'}` }]);
+  const layer = draw(doc, ['div', { class: 'layer' }]);
+  layer.style.colorScheme = dark ? 'dark' : 'light'; // as an attribute a page's policy may refuse it
   const inner = draw(doc, ['div', { class: 'names', role: 'toolbar', 'aria-label': order.names }]);
   const names: Name[] = wanted.map(({ mark, points }, i) => {
     const attributes = { class: 'name', tabindex: i === 0 ? 0 : -1, 'aria-label': mark.label, hidden: '' };

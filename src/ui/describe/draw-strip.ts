@@ -46,6 +46,8 @@ function drawTag({ verdicts, glyphs, short }: StripWords, t: Translate): Drawing
 function drawOpen({ label, parts, verdicts, actions }: StripWords, t: Translate): Drawing[] {
   const asked = actions.map(({ id, word }) => button(id, {}, word));
   const rest = asked.splice(2);
+  const more = button('more', { class: 'more' }, t('page.painter.more'));
+  const hidden: Drawing = ['span', { hidden: '' }, ...rest];
   return [
     [
       'div',
@@ -74,13 +76,6 @@ function drawOpen({ label, parts, verdicts, actions }: StripWords, t: Translate)
         ],
       ),
     ],
-    [
-      'div',
-      { class: 'actions' },
-      ...asked,
-      ...(rest.length > 0
-        ? ([button('more', { class: 'more' }, t('page.painter.more')), span('rest', ...rest)] as const)
-        : []),
-    ],
+    ['div', { class: 'actions' }, ...asked, ...(rest.length > 0 ? [more, hidden] : [])],
   ];
 }
