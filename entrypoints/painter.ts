@@ -13,5 +13,5 @@ declare global {
 const mode = import.meta.env.MODE === 'localhost' ? 'open' : 'closed';
 
 export default defineUnlistedScript(() => {
-  globalThis.strandlinePainter = (window, act) => createPainter(window, mode, act);
+  globalThis.strandlinePainter = (_window, act) => createPainter(mode, act);
 });

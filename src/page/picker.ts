@@ -9,9 +9,9 @@ import css from './picker.css?inline';
 export function pickElement(win: Window & typeof globalThis, words: string): Promise<Element | undefined> {
   const doc = win.document;
   const done = new AbortController();
-  const host = createHost(doc, 'closed', css);
-  const frame = draw(doc, ['div', { class: 'picked' }]);
-  const note = draw(doc, ['p', { class: 'note', popover: 'manual', role: 'status' }, words]);
+  const host = createHost('closed', css);
+  const frame = draw(['div', { class: 'picked' }]);
+  const note = draw(['p', { class: 'note', popover: 'manual', role: 'status' }, words]);
   host.root.append(frame, note);
   host.attach(undefined);
   note.showPopover();

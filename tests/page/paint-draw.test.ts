@@ -3,19 +3,13 @@ import { expect, it } from 'vitest';
 import { draw, fill } from '../../src/page/paint/draw.ts';
 
 it('draws elements with their attributes and children, shapes as SVG', () => {
-  const made = draw(document, [
-    'p',
-    { class: 'kind' },
-    'large ',
-    ['svg', { width: 3 }, ['path', { d: 'M0 0' }]],
-  ]);
+  const made = draw(['p', { class: 'kind' }, 'large ', ['svg', { width: 3 }, ['path', { d: 'M0 0' }]]]);
   expect(made.outerHTML).toBe('<p class="kind">large <svg width="3"><path d="M0 0"></path></svg></p>');
   expect(made.querySelector('path')!.namespaceURI).toBe('http://www.w3.org/2000/svg');
 });
 
 it('looks numbers up, in what is shared too', () => {
   const made = draw(
-    document,
     ['p', {}, 1, 1],
     [
       ['b', {}, 'twice'],

@@ -12,8 +12,8 @@ export type Host = {
 };
 
 /** @param css what is drawn in it, as rules of its shadow */
-export function createHost(doc: Document, mode: ShadowRootMode, css: string): Host {
-  const host = doc.createElement('strandline-label');
+export function createHost(mode: ShadowRootMode, css: string): Host {
+  const host = document.createElement('strandline-label');
   const root = host.attachShadow({ mode });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(tokens.replace(':root', ':host') + own + css);
@@ -27,7 +27,7 @@ export function createHost(doc: Document, mode: ShadowRootMode, css: string): Ho
       return { x: at.left, y: at.top, scale: at.width / 100 || 1 };
     },
     attach(near) {
-      const modal = near?.closest('dialog:modal') ?? doc.documentElement;
+      const modal = near?.closest('dialog:modal') ?? document.documentElement;
       if (host.parentNode === modal) return true;
       // A page that throws us out three times does not want us.
       if (!host.isConnected && returns++ > 3) return false;

@@ -3,7 +3,7 @@ import type { Letters } from '../letters.ts';
 import { openCards } from './cards.ts';
 import { type Docking, dock } from './dock.ts';
 import { draw, fill } from './draw.ts';
-import { follow, type Moved } from './follow.ts';
+import { follow } from './follow.ts';
 import { createHost } from './host.ts';
 import css from './paint.css?inline';
 import { paintList } from './painted-list.ts';
@@ -21,7 +21,6 @@ export type Painter = {
 
 /** Paints lists into a document without touching its nodes. `act` hears what the reader chose on a strip. */
 export function createPainter(
-  win: Window & typeof globalThis,
   mode: ShadowRootMode,
   act: (list: number, action: StripAction) => void,
 ): Painter {
@@ -37,7 +36,7 @@ export function createPainter(
     async show(lists) {
       const held = clear();
       if (lists.length === 0) return;
-      const now = paint(win, mode, lists, docking, act);
+      const now = paint(mode, lists, docking, act);
       painting = now;
       await now.stands;
       if (held) now.hold();
@@ -50,28 +49,25 @@ export function createPainter(
 type Painting = { stands: Promise<void>; held(): boolean; hold(): void; jump(): void; undo(): void };
 
 function paint(
-  win: Window & typeof globalThis,
   mode: ShadowRootMode,
   lists: ListToPaint[],
   docking: Docking,
   act: (list: number, action: StripAction) => void,
 ): Painting {
-  const doc = win.document;
   const done = new AbortController();
   const { signal } = done;
-  const host = createHost(doc, mode, css);
+  const host = createHost(mode, css);
   host.attach(undefined);
-  const strip = draw(doc, ['section', { class: 'strip', popover: 'manual', tabindex: -1 }]);
-  const card = draw(doc, ['div', { class: 'card', popover: 'manual', id: 'card', role: 'note' }]);
+  const strip = draw(['section', { class: 'strip', popover: 'manual', tabindex: -1 }]);
+  const card = draw(['div', { class: 'card', popover: 'manual', id: 'card', role: 'note' }]);
   host.root.append(strip);
-  const painted = lists.map((list) => paintList(doc, host, list));
+  const painted = lists.map((list) => paintList(host, list));
   host.root.append(card);
   const { lang, dir } = lists[0]!.order;
   for (const node of [strip, card]) Object.assign(node, { lang, dir });
 
   strip.classList.toggle('several', new Set(painted.map(({ id }) => id)).size > 1);
   const docked = dock(
-    win,
     strip,
     painted,
     docking,
@@ -84,7 +80,7 @@ function paint(
     act,
     signal,
   );
-  const cards = openCards(win, card, painted, signal);
+  const cards = openCards(card, painted, signal);
 
   const undo = () => {
     done.abort();
@@ -97,24 +93,24 @@ function paint(
     const inModal = painted.find((list) => list.element?.closest('dialog:modal'));
     return host.attach(inModal?.element) || void undo();
   };
-  const update = (moved: Moved) => {
+  const update = (reshaped: boolean) => {
     if (!attach()) return;
-    for (const list of painted) list[moved === 'moved' ? 'move' : 'reshape']();
-    docked.update(moved);
+    for (const list of painted) list[reshaped ? 'reshape' : 'move']();
+    docked.update(reshaped);
     cards.moved();
   };
   const elements = painted.flatMap((list) => list.element ?? []);
-  follow(win, elements, signal, update);
+  follow(elements, signal, update);
   // Underlines are there; glyphs and strip each ask the page for its layout, in tasks of their own.
   const turns = (async () => {
     for (const list of painted) {
-      await turn(win);
+      await turn();
       if (signal.aborted || !attach()) return;
       list.reshape();
     }
-    await turn(win);
+    await turn();
     if (signal.aborted) return;
-    docked.update('reshaped');
+    docked.update(true);
   })();
 
   return {
@@ -127,4 +123,4 @@ function paint(
 }
 
 /** Lets the page have its turn. */
-const turn = (win: Window) => new Promise<void>((next) => win.setTimeout(next));
+const turn = () => new Promise<void>((next) => setTimeout(next));
