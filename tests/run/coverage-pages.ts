@@ -6,6 +6,7 @@ import { findLists } from '../../src/page/find-lists.ts';
 import { gate } from '../../src/page/gate.ts';
 import type { Expected } from '../page/make-pages.ts';
 import { openPage, plain } from '../page/open-page.ts';
+import { barely, cosmeticPages, shapeNames, silentPages, silentPools } from '../page/random-lists.ts';
 import { tricky } from '../page/tricky.ts';
 import { root } from './steps.ts';
 
@@ -67,4 +68,24 @@ export function printPageCoverage(): void {
   console.log(`pages without a list that show something: ${percent(sum.shown, sum.silent)}`);
 }
 
-if (import.meta.main) printPageCoverage();
+/** Prints how lists drawn at random fare, in every shape. */
+export function printRandomCoverage(count = 300): void {
+  const { document } = new Window({ settings: { disableJavaScriptEvaluation: true } });
+  const found = (body: string) => {
+    document.body.innerHTML = body;
+    return findLists(document as unknown as Document).map(({ text }) => barely(text));
+  };
+  const pages = shapeNames.flatMap((shape) => cosmeticPages(shape, count));
+  const exact = pages.filter(({ body, wanted }) => found(body).join(' | ') === wanted).length;
+  const silent = shapeNames.flatMap((shape) =>
+    silentPools.flatMap((pool) => silentPages(pool, shape, count)),
+  );
+  const shown = silent.filter((body) => found(body).length > 0).length;
+  console.log(`lists drawn at random: ${exact} of ${pages.length} cosmetic ones read letter for letter`);
+  console.log(`  ${shown} of ${silent.length} of ${silentPools.join(', ')} show something`);
+}
+
+if (import.meta.main) {
+  printPageCoverage();
+  printRandomCoverage();
+}

@@ -27,7 +27,7 @@ export const plainName = new RegExp(plain);
 
 /** Names that food, pills and pet food print too, though parts of them look otherwise. */
 const alsoEdible =
-  /^(?:ammonium (?:hydr|chl|sulfate|bi|carb|nit|phos)|(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|prop)ylparaben|benzyl alc|.*hyaluronic|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van|but)|polyglycerol|sorbitan mono|methacrylic|triethyl cit|dibutyl|diethyl ph)/;
+  /^(?:ammonium (?:hydr|chl|sulfate|bi|carb|nit|phos)|(?:propy|polye)\S+ glycol|polysorb|.*glycerides|.*cellulose|sodium (?:lauryl sulf|stearoyl l)|stearic|palmitic|\S+ palmitate|(?:calcium|magnesium|zinc) stea|hydroly[sz]ed (?:corn|soy|veg|collag)|.*collagen|(?:meth|eth|prop|but)ylparaben|benzyl alc|.*hyaluron(?:ic|ate)|ceramides|methylsulf|simethic|isopropyl alc|benzalk|evening prim|polyvinyl alc|hydroxypropyl (?:meth|cell)|.*(?:disodium|calcium) edta|edetate|propyl gall|ethyl (?:malt|van|but)|polyglycerol|sorbitan mono|methacrylic|triethyl cit|dibutyl|diethyl ph)/;
 
 /** Names that cosmetics share with others, and the usual endings of chemical and plant names. */
 const likely =
@@ -35,7 +35,7 @@ const likely =
 
 /** What only food, drinks, pills, supplements, pet food and recipes print: beginnings of words. */
 const edible =
-  /(?:^|[^a-z])(?:sugar|salt\b|flour|milk|eggs?\b|(?<!(?:seed|nut|kernel|fruit) )butter$|cheese|chicken|beef|pork|lamb\b|fish|meat|tomato|onion|garlic|potato|chocolate|peanut|oats|barley|wheat|corn\b|soybean|yeast|vinegar|cream|whey|casein|syrup|cocoa|palm\b|canola|spice|flavo|emulsifi|preserv|sweeten|colou?r|e\d{3}\b|starch|dextrose|vitamin|thiamin|riboflavin|pyridox|niacin\b|choline|selenite|meal\b|broth|isolate|concentr|capsul|gelatin|hypromel|\w*povidone|croscarm|lactose|glycolate|tablet|magnesium stear|silicon diox|monohydrat|shellac|fd&c|sucralose|stevia|pectin|taurine|cups?\b|tbsp|tsp|farin|lait\b|sel\b|zucker|salz|mehl|zucch|latte\b|harina|leche|сахар|соль|砂糖|食塩|설탕|소금)/;
+  /(?:^|[^a-z])(?:sugar|salt\b|flour|milk|eggs?\b|(?<!(?:seed|nut|kernel|fruit) )butter$|cheese|chicken|beef|pork|lamb\b|fish|meat|tomato|onion|garlic|potato|chocolate|peanut|oats|barley|wheat|corn\b|soybean|yeast|vinegar|cream|whey|casein|syrup|cocoa|palm\b|canola|spice|flavo|emulsifi|preserv|sweeten|colou?r|e\d{3}\b|starch|dextrose|vitamin|thiamin|riboflavin|pyridox|niacin\b|choline|selenite|meal\b|broth|isolate|concentr|capsul|gelatin|hypromel|\w*povidone|croscarm|lactose|glycolate|tablet|magnesium stear|silicon diox|monohydrat|shellac|fd&c|dibasic|dicalcium|picolin|cobalamin|steviol|probiot|selenomet|chondroit|fumarate|\(as [a-z]|sucralose|stevia|pectin|taurine|cups?\b|tbsp|tsp|farin|lait\b|sel\b|zucker|salz|mehl|zucch|latte\b|harina|leche|сахар|соль|砂糖|食塩|설탕|소금)/;
 
 const lookAlikes = new Map([...'аеорсухіјвкмнтѕ'].map((letter, i) => [letter, 'aeopcyxijbkmhts'[i]!]));
 
