@@ -36,6 +36,7 @@ const shapes = {
   'with bullets': (names: string[]) => `<h4>INCI</h4><div>${names.join(' • ')}</div>${after}`,
   'as items': (names: string[]) =>
     `<h3>Ingredients</h3><ul>${names.map((name) => `<li>${name}</li>`).join('')}</ul>${after}`,
+  'without a heading': (names: string[]) => `<p>Softens and detangles.</p><p>${names.join(', ')}</p>${after}`,
   'in broken lines': (names: string[]) => `<h3>Ingredients</h3><p>${names.join('<br>')}</p>${after}`,
 };
 export const shapeNames = Object.keys(shapes) as (keyof typeof shapes)[];

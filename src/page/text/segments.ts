@@ -179,7 +179,10 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
       sure >= n * 0.65 &&
       (run.slice(0, 3).some(isWater) ||
         (!inLines &&
-          ((n >= 15 && chemical >= 8) || run.filter(({ name }) => botanicalName.test(name)).length > 2))),
+          ((n >= 15 && chemical >= 8) ||
+            // a paragraph of names and nothing else, that nothing leads to
+            (!lead && chemical >= 5 && sure >= n * 0.85 && isWholeLine(page, first, last)) ||
+            run.filter(({ name }) => botanicalName.test(name)).length > 2))),
   };
   const how = stop?.stop ?? 'other';
   if (!(how in fine ? fine[how as 'heading'] : fine.other)) return undefined;
@@ -199,6 +202,11 @@ function judge(page: Page, run: Item[], lead: Stop | undefined): Segment | undef
     label: stop?.words || lineBefore(page, first.line),
   };
 }
+
+const isWholeLine = ({ text, lines }: Page, first: Item, last: Item): boolean =>
+  first.line === last.line &&
+  /^[^\p{L}]*$/u.test(text.slice(lines[first.line]!.from, first.from)) &&
+  /^[^\p{L}]*$/u.test(text.slice(last.to, lines[last.line]!.to));
 
 /** A short line right before a list may be the name of its product. */
 function lineBefore({ text, lines }: Page, line: number): string {
