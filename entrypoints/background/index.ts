@@ -74,21 +74,23 @@ export default defineBackground(() => {
       if (site?.paused) return [];
       const t = await wordsOf(remembered);
       const facts = factsOf(clues);
-      const met = listsIn(texts, clues).flatMap(({ places, product, ...found }, id) => {
-        const list: FoundText = {
-          ...found,
-          id,
-          ...((product ?? facts) && { product: withKind({ ...facts, ...(product ?? facts!) }) }),
-        };
-        const order = orderOf(list, lookup, {
-          remembered,
-          site,
-          t,
-          checks: (reading) =>
-            checksOf(reading, list.product, { remembered, lookup, practice, today: today() }),
-        });
-        return order.isList ? [{ list, order: { ...order, places } }] : [];
-      });
+      const met = listsIn(texts, frameId === 0 ? clues : undefined).flatMap(
+        ({ places, product, ...found }, id) => {
+          const list: FoundText = {
+            ...found,
+            id,
+            ...((product ?? facts) && { product: withKind({ ...facts, ...(product ?? facts!) }) }),
+          };
+          const order = orderOf(list, lookup, {
+            remembered,
+            site,
+            t,
+            checks: (reading) =>
+              checksOf(reading, list.product, { remembered, lookup, practice, today: today() }),
+          });
+          return order.isList ? [{ list, order: { ...order, places } }] : [];
+        },
+      );
       const { id } = tab;
       const lists = met.map(({ list, order }) => ({ ...list, proteins: order.proteinMentions }));
       // The page waits for its painter only; badge and panel follow.

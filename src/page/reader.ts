@@ -52,9 +52,11 @@ export function startReader(world: ReaderWorld) {
     if (!always && !moved && sameLetters(found, sent)) return;
     sent = found;
     world.mark?.('known');
-    const clues = found.length > 0 && readClues(doc);
-    if (clues && (found.some((each) => each.sent.text) || clues.data[0] || clues.properties[0]))
-      return void ask(found, clues, moved);
+    // In a frame the page around it says what the product is; its data speaks for that page's own lists.
+    const page = win.top?.document ?? doc;
+    const clues = found.length > 0 && readClues(page);
+    const inData = clues && page === doc && (clues.data[0] || clues.properties[0]);
+    if (clues && (inData || found.some((each) => each.sent.text))) return void ask(found, clues, moved);
     asked++;
     if (shown.length > 0 || moved) void world.left().catch(() => undefined);
     show([]);

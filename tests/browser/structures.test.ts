@@ -1,5 +1,7 @@
 // The first moment, browsing: every way in which the shop marks up a list, in a real Chromium.
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { TabPage } from '../../src/messages.ts';
 import { expected, expectedElsewhere } from '../store/expected.ts';
 import { type Good, goods } from '../store/goods.ts';
 import { badgeFor, counted, underlined } from './counted.ts';
@@ -119,6 +121,11 @@ describe('pages that change', () => {
       (now) => now.length > 0,
     );
     expect(letters).toEqual(underlined(expected['capstan-strong-gel']!));
+    // The frame's own title is "Label".
+    const key = `page:${await shop.tabOf(page)}`;
+    const kept = await (await shop.worker()).evaluate((it) => chrome.storage.session.get(it), key);
+    const { lists } = kept[key] as TabPage;
+    expect(lists.map(({ product }) => product?.name)).toEqual(['Capstan Strong Hold Gel']);
     await page.close();
   });
 
