@@ -52,9 +52,11 @@ export function kindOf(facts: Pick<ProductFacts, 'name' | 'category'>): ProductK
   const around = (facts.category ?? '').toLowerCase();
   if (notHair.test(name) && !hair.test(name) && !/s[hc]h?[aä]mp[ou]/.test(name)) return undefined;
   const named = words.find(([, word]) => word.test(name))?.[0];
-  if (named && !generic.has(named)) return named;
   const placed =
     notHair.test(around) && !hair.test(around) ? undefined : words.find(([, word]) => word.test(around))?.[0];
+  // "Mask" says little of what it is for: a shelf of treatments says more
+  if (named === 'deep-conditioner' && placed?.endsWith('-treatment')) return placed;
+  if (named && !generic.has(named)) return named;
   // "Curl Cream" is plain; "Rich Cream" is a hair cream only on a shelf for hair
   if (named && (hair.test(name) || hair.test(around) || placed)) return named;
   return named ? undefined : placed;

@@ -97,6 +97,8 @@ it.each<[string, string, ProductKind | undefined]>([
   ['Шампоан за къдрава коса', '', 'cleanser'],
   ['Bond Builder', '', 'bond-treatment'],
   ['Gift card', '', undefined],
+  ['Sailcloth Strengthening Mask', 'All goods › Protein treatments', 'protein-treatment'],
+  ['Churn Deep Mask', 'All goods › Deep conditioners', 'deep-conditioner'],
 ])('%s (%s) is %s', (name, category, kind) => {
   expect(kindOf({ name, category })).toBe(kind);
   expect(withKind({ name, category }).use).toBe(
