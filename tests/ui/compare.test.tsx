@@ -108,6 +108,17 @@ describe('the place', () => {
       settings: { pinned: [expect.any(String), expect.stringContaining('Passing Gel')] },
     });
   });
+  it('says what one alone needs: a second, and first of all a pin when it is only in view', async () => {
+    await draw({ remembered: pinned(pin(creamText, 'Cream', 14)) });
+    expect(document.body.textContent).toContain('Cream is pinned.');
+    const page = {
+      url: 'https://shop.example/2',
+      title: 'Two',
+      lists: [{ id: 0, text: gelText, via: 'open', product: { name: 'Passing Gel' } }],
+    };
+    await draw({ remembered: nothing, page });
+    expect(document.body.textContent).toContain('Passing Gel is on the page in view. Pin it before');
+  });
   it('where two fit, shows the first pinned and the newest', async () => {
     const pins = ['A', 'B', 'C'].map((name) => pin(gelText, name, 8));
     await draw({ remembered: pinned(...pins) });

@@ -63,7 +63,11 @@ export function ComparePlace({ world }: { world: World }) {
         </Empty>
       ) : (
         <>
-          {all.length === 1 && <p>{t('compare.one', { name: all[0]?.name ?? '' })}</p>}
+          {all.length === 1 && all[0] && (
+            <p>
+              {t(pins.includes(all[0].pin) ? 'compare.one' : 'compare.one-in-view', { name: all[0].name })}
+            </p>
+          )}
           {all.length > shown.length && (
             <p class="hint">{t('compare.hidden', { n: all.length - shown.length })}</p>
           )}
