@@ -1,4 +1,5 @@
 import type { SentPlace } from '../messages.ts';
+import { documentOf, native, parentOf } from './dom.ts';
 
 /** Letters `from … from + length` of a list's text are letters `start … start + length` of `node`. */
 export type Piece = { node: Text; from: number; start: number; length: number };
@@ -36,7 +37,9 @@ export function lettersOf(pieces: Piece[]): Letters {
 }
 
 function holderOf(first: Text, last: Text): Element | undefined {
-  let element = first.parentElement ?? undefined;
-  while (element && !element.contains(last)) element = element.parentElement ?? undefined;
-  return element;
+  const range = native(documentOf(first), 'createRange')();
+  range.setStart(first, 0);
+  range.setEnd(last, last.length);
+  const top = range.commonAncestorContainer;
+  return (top.nodeType === 1 ? (top as Element) : parentOf(top)) ?? undefined;
 }

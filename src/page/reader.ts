@@ -98,7 +98,8 @@ export function startReader(world: ReaderWorld) {
   const watching = watch(win, signal, (came) => {
     const left = came === 'moved-on' && address !== win.location.href;
     if (left) selected = undefined;
-    if (typeof came === 'string') pass(left);
+    // The browser forgot what this tab shows while another page was in its place.
+    if (typeof came === 'string') pass(left || came === 'restored');
     else if (came.added.some(gate)) pass(false);
   });
   signal.addEventListener('abort', () => painter?.clear());

@@ -1,5 +1,8 @@
-/** What came into the document since the last telling: added subtrees, or so much that one pass is cheaper. */
-export type Came = { added: Element[] } | 'much' | 'moved-on' | 'changed';
+/**
+ * What came into the document since the last telling: added subtrees, or so much that one pass is cheaper.
+ * `restored`: the browser kept the page while another was shown in its place.
+ */
+export type Came = { added: Element[] } | 'much' | 'moved-on' | 'restored' | 'changed';
 
 const much = 1000; // added elements above which one pass over the document is cheaper than many small ones
 const settle = 120; // ms without which a burst of changes is not looked at yet
@@ -18,13 +21,13 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
   let added: Element[] = [];
   let count = 0;
   let changed = false;
-  let movedOn = false;
+  let movedOn: 'moved-on' | 'restored' | undefined;
   let timer = 0;
   let since = 0;
   let restUntil = 0;
 
   const cameNow = (): Came => {
-    if (movedOn) return 'moved-on';
+    if (movedOn) return movedOn;
     if (changed || [...marked].some((element) => !element.isConnected)) return 'changed';
     return count > much ? 'much' : { added: outermost(added) };
   };
@@ -32,11 +35,11 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
   const flush = () => {
     timer = 0;
     const came = cameNow();
-    const fresh = came === 'much' || came === 'moved-on' ? [doc] : added;
+    const fresh = movedOn || came === 'much' ? [doc] : added;
     added = [];
     count = 0;
     changed = false;
-    movedOn = false;
+    movedOn = undefined;
     if (signal.aborted) return;
     const from = performance.now();
     for (const root of fresh) if (root.isConnected) seeRoots(root);
@@ -86,14 +89,14 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
   };
   const idle = win.requestIdleCallback?.(() => seeRoots(doc));
 
-  const moveOn = () => {
-    movedOn = true;
+  const moveOn = ({ type }: Event) => {
+    movedOn = type === 'pageshow' ? 'restored' : (movedOn ?? 'moved-on');
     schedule();
   };
   const { navigation } = win as Window & { navigation?: EventTarget };
   navigation?.addEventListener('navigatesuccess', moveOn, { signal });
   win.addEventListener('popstate', moveOn, { signal });
-  win.addEventListener('pageshow', (event) => event.persisted && moveOn(), { signal });
+  win.addEventListener('pageshow', (event) => event.persisted && moveOn(event), { signal });
   signal.addEventListener('abort', () => {
     observer.disconnect();
     win.clearTimeout(timer);

@@ -69,7 +69,7 @@ it('a page that comes back from the cache has moved on', async () => {
   begin();
   window.dispatchEvent(Object.assign(new Event('pageshow'), { persisted: true }));
   await settled();
-  expect(seen).toEqual(['moved-on']);
+  expect(seen).toEqual(['restored']);
 });
 
 it('rests the longer the longer a look took', async () => {
