@@ -2,11 +2,17 @@ import preact from '@preact/preset-vite';
 import type {} from '@wxt-dev/auto-icons';
 import { defineConfig } from 'wxt';
 
-/** Takes calls of WXT's logger, which prints nothing in production, out of what starts each file: the logger goes too. */
-const silentStart = {
-  name: 'silent-start',
-  transform: (code: string, id: string) =>
-    /virtual:wxt-.*-entrypoint/.test(id) ? code.replace(/^\s*logger\.\w+\(.*\);$/gm, '') : undefined,
+/**
+ * What starts each file, without what never happens here: calls of WXT's logger, which prints nothing in
+ * production, and in scripts brought into a page the watch over a `main` that could fail or settle late.
+ */
+const plainStart = {
+  name: 'plain-start',
+  transform: (code: string, id: string) => {
+    if (!/virtual:wxt-.*-entrypoint/.test(id)) return undefined;
+    const [script] = /unlisted/.test(id) ? (/^import definition .*$/m.exec(code) ?? []) : [];
+    return script ? `${script}\ndefinition.main();` : code.replace(/^\s*logger\.\w+\(.*\);$/gm, '');
+  },
 };
 
 /**
@@ -22,7 +28,7 @@ export default defineConfig({
   autoIcons: { baseIconPath: 'src/assets/icon.svg', sizes: [16, 32, 48, 96, 128] },
   targetBrowsers: ['chrome', 'firefox'],
   vite: ({ mode }) => ({
-    plugins: [preact(), mode === 'production' && silentStart],
+    plugins: [preact(), mode === 'production' && plainStart],
     resolve: {
       alias: {
         'wxt/utils/content-script-context': `${import.meta.dirname}/entrypoints/reader.content/context.ts`,
