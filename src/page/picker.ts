@@ -13,7 +13,7 @@ export function pickElement(win: Window & typeof globalThis, words: string): Pro
   const frame = draw(['div', { class: 'picked' }]);
   const note = draw(['p', { class: 'note', popover: 'manual', role: 'status' }, words]);
   host.root.append(frame, note);
-  host.attach(undefined);
+  host.attach([]);
   note.showPopover();
   let at: Element | undefined;
 

@@ -64,7 +64,7 @@ describe('a card', () => {
     const words = drawn.map(textOf);
     expect(words).toEqual([
       card.title,
-      card.kind,
+      'Hydrolyzed protein, large',
       ...card.lines,
       'Share, %',
       '0.1110100',

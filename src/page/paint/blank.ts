@@ -1,28 +1,26 @@
 /** Blank places of a page: where something of ours can stand without covering a letter or a picture. */
 import { boxesOf, isIn } from './letter-boxes.ts';
 
-export type Place = { left: number; top: number; width: number; height: number };
-
 const filled =
   'img,picture,video,canvas,svg,svg *,iframe,object,embed,input,button,select,textarea,meter,progress';
 const step = { x: 34, y: 16 }; // no line of text is lower, few words are narrower
 const slice = 3; // ms of looking before the page gets its turn
 
 /** Whether a place is all in view. */
-export const isInView = ({ left, top, width, height }: Place) =>
-  left >= 0 && top >= 0 && left + width <= innerWidth && top + height <= innerHeight;
+export const isInView = ({ left, top, right, bottom }: DOMRect) =>
+  left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
 
 /**
  * Whether no letter, picture or control stands in a place, as far as a grid of points can tell; what is `ours`
  * is taken out of the way meanwhile. Looks a few milliseconds at a time, as asking what stands at a point is
  * slow; `off` calls the look off.
  */
-export async function isBlank(place: Place, ours: HTMLElement, off: () => boolean): Promise<boolean> {
-  const { left, top, width, height } = place;
+export async function isBlank(place: DOMRect, ours: HTMLElement, off: () => boolean): Promise<boolean> {
+  const { left, top, right, bottom } = place;
   const points: [x: number, y: number][] = [];
-  for (let y = top + 1; y < top + height + step.y; y += step.y)
-    for (let x = left + 1; x < left + width + step.x; x += step.x)
-      points.push([Math.min(x, left + width - 1), Math.min(y, top + height - 1)]);
+  for (let y = top + 1; y < bottom + step.y; y += step.y)
+    for (let x = left + 1; x < right + step.x; x += step.x)
+      points.push([Math.min(x, right - 1), Math.min(y, bottom - 1)]);
   // Every seventh point first: what is not blank mostly shows at once.
   if (points.length % 7 === 0) points.push(points[0]!);
   let blank = isInView(place);

@@ -1,5 +1,5 @@
 import { placeCard } from './card.ts';
-import { fill } from './draw.ts';
+import { fill, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import { boxesOf, isIn } from './letter-boxes.ts';
 import type { Name, PaintedList } from './painted-list.ts';
@@ -7,7 +7,10 @@ import { isCovered, isOurs } from './sight.ts';
 
 const after = { pointing: 140, pointingOn: 60, leaving: 220 }; // ms until a card opens or closes
 
-/** The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes. */
+/**
+ * The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes.
+ * @returns what puts an open card by its name again
+ */
 export function openCards(card: HTMLElement, painted: PaintedList[], signal: AbortSignal) {
   let open: { name: Name; unmark: () => void } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -25,13 +28,7 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
     if (!open) return;
     const at = boxesOf(open.name.points).at(-1);
     if (!at) return close();
-    const { left, top } = placeCard(
-      at,
-      { width: card.offsetWidth, height: card.offsetHeight },
-      { width: innerWidth, height: innerHeight },
-    );
-    card.style.left = `${left}px`;
-    card.style.top = `${top}px`;
+    put(card, placeCard(at, card.getBoundingClientRect(), { width: innerWidth, height: innerHeight }));
   };
   const show = ({ dark, order }: PaintedList, name: Name) => {
     clearTimeout(timer);
@@ -114,7 +111,8 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
       next.focus({ preventScroll: true });
     });
   }
-  return { close, moved: place };
+  signal.addEventListener('abort', close);
+  return place;
 }
 
 /** Scrolls a name into view where it is out of it. */

@@ -1,6 +1,7 @@
 import type { StripAction } from '../../ui/paint-order.ts';
 import { isBlank, isInView } from './blank.ts';
 import { whenDragged } from './drag.ts';
+import { fill, put } from './draw.ts';
 import type { PaintedList } from './painted-list.ts';
 import { besideList, type Corner, corners, placeOf, type Size, type Where } from './places.ts';
 import { isFixedAt } from './sight.ts';
@@ -36,20 +37,26 @@ export function dock(
   strip: HTMLElement,
   painted: Docked[],
   docking: Docking,
-  fill: (list: PaintedList, folded: boolean) => void,
   act: (list: number, action: StripAction) => void,
   signal: AbortSignal,
 ) {
   let current = painted[0]!;
-  let filled: { id: number; list: Docked; folded: boolean } | undefined;
+  let filled: { list: Docked; folded: boolean } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let searches = 0;
   const sizes = new Map<string, Size>();
   strip.classList.add('seeking'); // unseen until it has its first place
 
   const show = (list: Docked, folded: boolean) => {
-    if (filled?.id !== list.id || filled.folded !== folded) fill(list, folded);
-    filled = { id: list.id, list, folded };
+    if (filled?.list.id !== list.id || filled.folded !== folded) {
+      const { dark, order } = list;
+      strip.style.colorScheme = dark ? 'dark' : 'light';
+      strip.ariaLabel = order.strip.label;
+      strip.classList.toggle('folded', folded);
+      fill(strip, order.strip[folded ? 'folded' : 'open'], order.shared);
+      if (painted.every(({ id }) => id === list.id)) strip.querySelector('[data-does=next]')?.remove();
+    }
+    filled = { list, folded };
   };
   const sizeNow = (): Size => ({ width: strip.offsetWidth, height: strip.offsetHeight });
   const sizeOf = (list: Docked, folded: boolean): Size => {
@@ -67,7 +74,8 @@ export function dock(
   const standIn = (): Spot => ({ where: docking.corner, folded: docking.folded ?? true });
 
   /** Places to try, best first: open before folded, by the list before a corner, the reader's corner first. */
-  function* candidates(list: Docked): Generator<Spot> {
+  function* candidates(list: Docked, again: boolean): Generator<Spot> {
+    if (again && list.spot) yield list.spot;
     for (const folded of docking.folded === undefined ? [false, true] : [docking.folded]) {
       const wheres: Where[] = !list.cropped && seenOf(list) > 0 ? [...besideList] : [];
       if (folded || !list.crowded)
@@ -76,42 +84,30 @@ export function dock(
     }
   }
 
-  /** Looks for a place that is blank; called off by whatever moves the page meanwhile. */
-  const search = async (list: Docked) => {
+  /** Looks for a place that is blank, `again` first where it stands; called off by whatever moves the page meanwhile. */
+  const search = async (list: Docked, again = false) => {
     list.looked = true;
     const turn = ++searches;
     const off = () => signal.aborted || turn !== searches;
     let found: Spot | undefined;
-    for (const spot of candidates(list)) {
-      const blank = await isBlank(placeFor(list, spot), strip, off);
-      if (off()) {
-        list.looked = false;
-        break;
-      }
-      found = spot;
-      if (blank) break;
-      found = undefined;
+    for (const spot of candidates(list, again)) {
+      if (await isBlank(placeFor(list, spot), strip, off)) found = spot;
+      if (found || off()) break;
+      list.crowded ||= spot === list.spot && !spot.folded;
     }
-    if (!off()) {
+    strip.classList.remove('seeking');
+    if (off()) list.looked = again;
+    else {
       list.spot = found;
       update();
     }
-    strip.classList.remove('seeking');
   };
 
   /** After a scroll: a corner that is blank no more is left. */
-  const settle = async () => {
-    const list = current;
-    const { spot } = list;
-    if (!spot || docking.dragged) return;
-    const turn = searches;
-    const off = () => signal.aborted || turn !== searches;
-    if (isCorner(spot) && !(await isBlank(placeFor(list, spot), strip, off)) && !off()) {
-      list.crowded ||= !spot.folded;
-      list.spot = undefined;
-      list.looked = false;
-    }
-    update();
+  const settle = () => {
+    const { spot } = current;
+    if (!docking.dragged && spot && isCorner(spot)) void search(current, true);
+    else update();
   };
 
   const update = () => {
@@ -130,11 +126,10 @@ export function dock(
 
   /** A spot by the list counts while it is in view and nothing fixed passes over it. */
   const stands = (spot: Spot): boolean => {
-    const place = placeFor(current, spot);
-    const { left, top, width } = place;
+    const at = placeFor(current, spot);
     return (
       isCorner(spot) ||
-      (isInView(place) && !isFixedAt(left + 2, top + 2) && !isFixedAt(left + width - 2, top + 2))
+      (isInView(at) && !isFixedAt(at.left + 2, at.top + 2) && !isFixedAt(at.right - 2, at.top + 2))
     );
   };
 
@@ -144,8 +139,10 @@ export function dock(
     const { left, top } = docking.dragged ?? placeOf(where, size, current.box());
     const within = (px: number, most: number) => Math.max(0, Math.min(px, most));
     strip.classList.toggle('attached', attached);
-    strip.style.left = `${attached ? left + scrollX : within(left, innerWidth - size.width)}px`;
-    strip.style.top = `${attached ? top + scrollY : within(top, innerHeight - size.height)}px`;
+    put(strip, {
+      left: attached ? left + scrollX : within(left, innerWidth - size.width),
+      top: attached ? top + scrollY : within(top, innerHeight - size.height),
+    });
   };
 
   /** Folded or opened by hand: a place for that is looked for. */
@@ -168,8 +165,7 @@ export function dock(
       update();
     },
     next() {
-      const from = painted.indexOf(current) + 1;
-      const others = [...painted.slice(from), ...painted.slice(0, from)];
+      const others = [...painted.slice(painted.indexOf(current)), ...painted];
       current = others.find(({ id }) => id !== current.id) ?? current;
       current.element?.scrollIntoView({ block: 'center', behavior: 'instant' });
       update();

@@ -1,5 +1,6 @@
-const types = ['scroll', 'resize', 'toggle', 'close', 'fullscreenchange', 'loadingdone'];
-const animations = ['transitionrun', 'animationstart'];
+const types = 'scroll resize toggle close fullscreenchange loadingdone transitionrun animationstart'.split(
+  ' ',
+);
 const animationsLast = 1500; // ms in which shapes are asked for frame by frame
 
 /**
@@ -27,19 +28,15 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
     });
   };
 
-  const options = { signal, capture: true, passive: true };
+  const hear = ({ type, target }: Event) => {
+    if (/^(tr|an)/.test(type)) {
+      if (!elements.some((element) => (target as Node).contains(element))) return;
+      animating = performance.now() + animationsLast;
+    }
+    ask(type !== 'scroll');
+  };
   for (const target of [window, document.fonts, visualViewport])
-    for (const type of types) target?.addEventListener(type, () => ask(type !== 'scroll'), options);
-  for (const type of animations)
-    document.addEventListener(
-      type,
-      ({ target }) => {
-        if (!elements.some((element) => (target as Node).contains(element))) return;
-        animating = performance.now() + animationsLast;
-        ask(true);
-      },
-      options,
-    );
+    for (const type of types) target?.addEventListener(type, hear, { signal, capture: true, passive: true });
 
   // Observers tell at once how things stand: what is measured anyway is no news.
   const news = (shapes: boolean) => {

@@ -13,12 +13,8 @@ export function underline(marks: { line: Line; points: StaticRangeInit }[], dark
   const added = marks.map(({ line, points }) => {
     const name = nameOf(line, dark);
     const range = new StaticRange(points);
-    let highlight = CSS.highlights.get(name);
-    if (!highlight) {
-      highlight = new Highlight();
-      CSS.highlights.set(name, highlight);
-    }
-    highlight.add(range);
+    const highlight = CSS.highlights.get(name) ?? new Highlight();
+    CSS.highlights.set(name, highlight.add(range));
     return { name, highlight, range };
   });
   return () => {

@@ -6,8 +6,8 @@ export type Host = {
   root: ShadowRoot;
   /** Client pixels → our own: where the host's origin stands, and how much the page scales it. */
   frame(): { x: number; y: number; scale: number };
-  /** Puts the host where it can be seen: last in the document, or in the modal dialog that holds `near`. */
-  attach(near: Element | undefined): boolean;
+  /** Puts the host where it can be seen: last in the document, or in the modal dialog that holds one of `near`. */
+  attach(near: Element[]): boolean;
   remove(): void;
 };
 
@@ -27,12 +27,13 @@ export function createHost(mode: ShadowRootMode, css: string): Host {
       return { x: at.left, y: at.top, scale: at.width / 100 || 1 };
     },
     attach(near) {
-      const modal = near?.closest('dialog:modal') ?? document.documentElement;
+      const holders = near.map((each) => each.closest<HTMLElement>('dialog:modal'));
+      const modal = holders.find(Boolean) ?? document.documentElement;
       if (host.parentNode === modal) return true;
       // A page that throws us out three times does not want us.
       if (!host.isConnected && returns++ > 3) return false;
       modal.append(host);
-      const zoom = (modal as HTMLElement & { currentCSSZoom?: number }).currentCSSZoom ?? 1;
+      const zoom = modal.currentCSSZoom ?? 1;
       if (zoom !== 1) host.style.setProperty('zoom', String(1 / zoom), 'important');
       return true;
     },

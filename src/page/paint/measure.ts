@@ -4,58 +4,41 @@ import type { Spot } from './place.ts';
 /** One name as it stands on screen now: its last line (client pixels), if any, and the room at its end. */
 export type Measured = { last?: DOMRect; spot?: Spot };
 
-/** What one element's letters share: sizes in CSS pixels as their style has them. */
-type Type = { font: string; size: number; pitch: number; style: CSSStyleDeclaration };
-
 const separators = /[\s,;.،、，]/;
 /** Letters that run to the left, whatever the paragraph's direction: Hebrew, Arabic and their kin. */
 const runsBack = /[\u0590-\u08ff\ufb1d-\ufefc]/;
 
-/** Reads the page's layout, writes nothing. One instance serves one pass: styles are asked for once. */
-export function createRuler() {
-  const brush = document.createElement('canvas').getContext('2d')!;
-  const types = new Map<Element, Type>();
+const brush = document.createElement('canvas').getContext('2d')!;
 
-  const typeOf = (holder: Element): Type => {
-    let type = types.get(holder);
-    if (!type) {
-      const style = getComputedStyle(holder);
-      const size = Number.parseFloat(style.fontSize);
-      const pitch = Number.parseFloat(style.lineHeight) || size * 1.2;
-      // Firefox leaves `font` empty where its parts do not fit in one.
-      type = { font: style.font || `${size}px ${style.fontFamily}`, size, pitch, style };
-      types.set(holder, type);
-    }
-    return type;
-  };
-
-  return (points: StaticRangeInit): Measured => {
-    const last = boxesOf(points).at(-1);
-    const { endContainer, endOffset } = points;
-    const holder = endContainer.parentElement;
-    if (!last || !holder) return {};
-    const { font, size, pitch, style } = typeOf(holder);
-    if (style.writingMode !== 'horizontal-tb') return { last };
-    const tail = (endContainer as Text).data.slice(Math.max(0, endOffset - 6), endOffset);
-    brush.font = font;
-    const ink = brush.measureText(style.textTransform === 'uppercase' ? tail.toUpperCase() : tail);
-    const { fontBoundingBoxAscent, fontBoundingBoxDescent, actualBoundingBoxDescent } =
-      brush.measureText('gjpqy,;(');
-    const scale = last.height / (fontBoundingBoxAscent + fontBoundingBoxDescent); // page zoom and transforms
-    const forward = runsBack.test(tail) ? -1 : 1;
-    return {
-      last,
-      spot: {
-        end: forward === 1 ? last.right : last.left,
-        forward,
-        baseline: last.top + fontBoundingBoxAscent * scale,
-        ink: ink.actualBoundingBoxAscent * scale,
-        gap: (pitch - ink.actualBoundingBoxAscent - actualBoundingBoxDescent) * scale,
-        room: roomAfter(endContainer as Text, endOffset, last, forward, size),
-        foot: 0.42 * size * scale,
-        width: last.width,
-      },
-    };
+/** Where a name stands now. Reads the page's layout, writes nothing. */
+export function measure(points: StaticRangeInit): Measured {
+  const last = boxesOf(points).at(-1);
+  const { endContainer, endOffset } = points;
+  const holder = endContainer.parentElement;
+  if (!last || !holder) return {};
+  const style = getComputedStyle(holder);
+  if (style.writingMode !== 'horizontal-tb') return { last };
+  const size = Number.parseFloat(style.fontSize);
+  const pitch = Number.parseFloat(style.lineHeight) || size * 1.2;
+  const tail = (endContainer as Text).data.slice(Math.max(0, endOffset - 6), endOffset);
+  // Firefox leaves `font` empty where its parts do not fit in one.
+  brush.font = style.font || `${size}px ${style.fontFamily}`;
+  const ink = brush.measureText(style.textTransform === 'uppercase' ? tail.toUpperCase() : tail);
+  const all = brush.measureText('gjpqy,;(');
+  const scale = last.height / (all.fontBoundingBoxAscent + all.fontBoundingBoxDescent); // page zoom and transforms
+  const forward = runsBack.test(tail) ? -1 : 1;
+  return {
+    last,
+    spot: {
+      end: forward === 1 ? last.right : last.left,
+      forward,
+      baseline: last.top + all.fontBoundingBoxAscent * scale,
+      ink: ink.actualBoundingBoxAscent * scale,
+      gap: (pitch - ink.actualBoundingBoxAscent - all.actualBoundingBoxDescent) * scale,
+      room: roomAfter(endContainer as Text, endOffset, last, forward, size),
+      foot: 0.42 * size * scale,
+      width: last.width,
+    },
   };
 }
 

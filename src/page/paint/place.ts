@@ -25,29 +25,32 @@ const least = { flat: 3, tall: 5.5, small: 2.2 }; // heights below which a shape
  * or, where lines stand too close for that, raised after the name, above its comma.
  * @param shape width and height of the glyph at full size
  */
-export function placeGlyph(spot: Spot, shape: { width: number; height: number }): Box | undefined {
-  const tall = shape.height > shape.width;
+export function placeGlyph(
+  { end, forward, baseline, ink, gap, room, foot, width: name }: Spot,
+  shape: { width: number; height: number },
+): Box | undefined {
+  /** A box at most so high and wide whose foot is at `y`, and whose start is so far after the name's end. */
+  const box = (
+    high: number,
+    wide: number,
+    leastHigh: number,
+    y: number,
+    after: (width: number) => number,
+  ) => {
+    const scale = Math.min(1, high / shape.height, wide / shape.width);
+    const [width, height] = [shape.width * scale, shape.height * scale];
+    const start = after(width);
+    const x = forward === 1 ? end + start : end - start - width;
+    return height < leastHigh ? undefined : { x, y: y - height, width, height };
+  };
+  const tall = shape.height > shape.width && least.tall;
   return (
-    inGap(spot, shape, tall ? least.tall : least.flat) ?? raised(spot, shape, tall ? least.tall : least.small)
+    box(
+      gap - 2 * air,
+      name + room,
+      tall || least.flat,
+      baseline - ink - air,
+      (width) => Math.min(room, width / 2) - width,
+    ) ?? box(ink + gap - foot - air, room - 2 * air, tall || least.small, baseline - foot, () => air)
   );
-}
-
-type Shape = { width: number; height: number };
-
-function inGap(spot: Spot, shape: Shape, leastHeight: number): Box | undefined {
-  const scale = Math.min(1, (spot.gap - 2 * air) / shape.height);
-  const [width, height] = [shape.width * scale, shape.height * scale];
-  if (height < leastHeight || width > spot.width + spot.room) return undefined;
-  const over = Math.min(spot.room, width / 2);
-  const x = spot.forward === 1 ? spot.end + over - width : spot.end - over;
-  return { x, y: spot.baseline - spot.ink - air - height, width, height };
-}
-
-function raised(spot: Spot, shape: Shape, leastHeight: number): Box | undefined {
-  const high = spot.ink + spot.gap - spot.foot - air;
-  const scale = Math.min(1, high / shape.height, (spot.room - 2 * air) / shape.width);
-  const [width, height] = [shape.width * scale, shape.height * scale];
-  if (height < leastHeight) return undefined;
-  const x = spot.forward === 1 ? spot.end + air : spot.end - air - width;
-  return { x, y: spot.baseline - spot.foot - height, width, height };
 }

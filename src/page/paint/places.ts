@@ -1,5 +1,3 @@
-import type { Place } from './blank.ts';
-
 export type Size = { width: number; height: number };
 
 /** Where the strip may stand: places by its list and corners of the view, best first. */
@@ -12,7 +10,7 @@ const edge = 12; // from the edges of the view
 const gap = 10; // from the list
 
 /** Where that is in the view now; `list` is where the list stands. */
-export function placeOf(where: Where, { width, height }: Size, list: DOMRect): Place {
+export function placeOf(where: Where, { width, height }: Size, list: DOMRect): DOMRect {
   const end = innerWidth - edge - width;
   const foot = innerHeight - edge - height;
   const places: Record<Where, [left: number, top: number]> = {
@@ -24,6 +22,5 @@ export function placeOf(where: Where, { width, height }: Size, list: DOMRect): P
     'top-end': [end, edge],
     'top-start': [edge, edge],
   };
-  const [left, top] = places[where];
-  return { left, top, width, height };
+  return new DOMRect(...places[where], width, height);
 }

@@ -33,7 +33,7 @@ export function drawCard(card: CardWords, axisLabel: string): Drawing[] {
   const line = (text: string, name?: string): Drawing => ['p', name ? { class: name } : {}, text];
   return [
     ['h3', {}, ...card.glyphs.slice(0, 1).map(drawGlyph), card.title],
-    line(card.kind, 'kind'),
+    line(card.kind.charAt(0).toUpperCase() + card.kind.slice(1), 'kind'),
     ...card.lines.map((each) => line(each)),
     line(axisLabel, 'axis-label'),
     drawShare(card),
