@@ -36,6 +36,28 @@ const shapes = {
   'with bullets': (names: string[]) => `<h4>INCI</h4><div>${names.join(' • ')}</div>${after}`,
   'as items': (names: string[]) =>
     `<h3>Ingredients</h3><ul>${names.map((name) => `<li>${name}</li>`).join('')}</ul>${after}`,
+  'in a table': (names: string[]) =>
+    `<table><tr><td>Size</td><td>250 ml</td></tr><tr><td>Ingredients</td><td>${names.join(', ')}</td></tr></table>`,
+  'between facts': (names: string[]) =>
+    `<p>Size: 200 ml<br>Ingredients: ${names.join(', ')}<br>Made in the harbour</p>`,
+  'below a teaser': (names: string[]) =>
+    `<h3>Key Ingredients</h3><ul><li>Shea Butter: softens</li></ul><h3>Full Ingredients</h3><p>${names.join(', ')}</p>`,
+  'before a warning': (names: string[]) =>
+    `<p>Directions: Apply to hair. Ingredients: ${names.join(', ')}. Warning: Avoid contact with eyes.</p>`,
+  'before what is left out': (names: string[]) =>
+    `<h4>Ingredients</h4><p>${names.join(', ')}</p><p>Free from: parabens, sulfates, silicones, mineral oil</p>`,
+  'in two paragraphs': (names: string[]) =>
+    `<h3>Ingredients</h3><p>${names.slice(0, 6).join(', ')},</p><p>${names.slice(6).join(', ')}</p>${after}`,
+  'each name a link': (names: string[]) =>
+    `<h3>Ingredients</h3><p>${names.map((name) => `<a href="#">${name}</a>`).join(', ')}</p>${after}`,
+  'each name a box': (names: string[]) =>
+    `<h3>Ingredients</h3><div>${names.map((name) => `<span>${name}</span>`).join(' ')}</div>${after}`,
+  'in German': (names: string[]) =>
+    `<h3>Inhaltsstoffe (INCI)</h3><p>${names.join(', ')}</p><h3>Anwendung</h3><p>Ins nasse Haar geben.</p>`,
+  'in French': (names: string[]) =>
+    `<p>Composition : ${names.join(', ')}</p><p>Conseils : appliquer sur cheveux humides.</p>`,
+  'in Japanese': (names: string[]) =>
+    `<h4>全成分</h4><div>${names.join('、')}</div><h4>使用方法</h4><div>髪になじませます。</div>`,
   'without a heading': (names: string[]) => `<p>Softens and detangles.</p><p>${names.join(', ')}</p>${after}`,
   'in broken lines': (names: string[]) => `<h3>Ingredients</h3><p>${names.join('<br>')}</p>${after}`,
 };
@@ -65,5 +87,5 @@ export function silentPages(pool: keyof typeof silent, shape: keyof typeof shape
   );
 }
 
-/** Letters without what parts names. */
-export const barely = (text: string) => text.replace(/[\s,•]+/g, ' ').trim();
+/** Letters without what parts names and ends the list. */
+export const barely = (text: string) => text.replace(/[\s,•、]+|\.$/g, ' ').trim();
