@@ -25,8 +25,6 @@ export type ReaderWorld = {
   painter(act: (list: number, action: StripAction) => void): Painter | undefined;
 };
 
-type Shown = { id: number; order: PaintOrder; pieces: Piece[] };
-
 /**
  * Reads a page and goes on reading it: locate → ask → paint, again whenever something came or the page moved
  * on, until the signal takes everything back.
@@ -35,8 +33,8 @@ export function startReader(world: ReaderWorld) {
   const { window: win, signal } = world;
   const doc = win.document;
   let painter: Painter | undefined;
-  let sent: Located[] = [];
-  let shown: Shown[] = [];
+  let sent: unknown[] = []; // letters and nodes that were asked about
+  let shown: unknown[] = []; // what is painted, and at which nodes
   let selected: Located | undefined;
   let selectors: string[] = [];
   let address = '';
@@ -47,10 +45,11 @@ export function startReader(world: ReaderWorld) {
     if (selected?.nodes[0]?.isConnected === false) selected = undefined;
     // What the reader pointed at comes first; what is found beside it stays.
     const found = [selected ?? [], locateChosen(doc, selectors), locate(doc) ?? []].flat();
+    const letters = found.flatMap((each) => [each.sent.text, ...each.nodes]);
     const moved = address !== win.location.href;
     address = win.location.href;
-    if (!always && !moved && sameLetters(found, sent)) return;
-    sent = found;
+    if (!always && !moved && same(letters, sent)) return;
+    sent = letters;
     world.mark?.('known');
     // In a frame the page around it says what the product is; its data speaks for that page's own lists.
     const page = win.top?.document ?? doc;
@@ -59,37 +58,33 @@ export function startReader(world: ReaderWorld) {
     if (clues && (inData || found.some((each) => each.sent.text))) return void ask(found, clues, moved);
     asked++;
     if (shown.length > 0 || moved) void world.left().catch(() => undefined);
-    show([]);
+    shown = [];
+    painter?.clear();
   };
 
   const ask = async (found: Located[], clues: ProductClues, moved: boolean) => {
     const turn = ++asked;
     world.mark?.('asked');
-    const orders = await world
-      .read(
-        found.map((each) => each.sent),
-        clues,
-      )
-      .catch(() => undefined);
+    const texts = found.map((each) => each.sent);
+    const orders = await world.read(texts, clues).catch(() => undefined);
     if (signal.aborted || turn !== asked) return;
     world.mark?.('answered');
     if (!orders) sent = []; // asked again when the page next stirs
     const nodes = found.map((each) => each.nodes);
     const lists = (orders ?? []).flatMap(({ places, ...order }) =>
-      (places[0] ? places : [undefined]).map((place) => ({
-        id: order.list,
-        order,
-        pieces: piecesOf(place, nodes),
-      })),
+      (places[0] ? places : [undefined]).map((place) => ({ order, pieces: piecesOf(place, nodes) })),
     );
-    if (moved || !samePaint(lists, shown)) show(lists);
+    const drawn = JSON.stringify(orders, (key, value) => (key === 'node' ? undefined : value));
+    const paint = lists[0] ? [drawn, ...lists.flatMap(({ pieces }) => pieces.map(({ node }) => node))] : [];
+    if (!moved && same(paint, shown)) return;
+    shown = paint;
+    show(lists);
   };
 
-  const show = (lists: Shown[]) => {
-    shown = lists;
-    if (lists.length === 0) return painter?.clear();
+  const show = (lists: { order: PaintOrder; pieces: Piece[] }[]) => {
+    if (!lists[0]) return painter?.clear();
     painter ??= world.painter(world.act);
-    const ready = lists.map(({ pieces, ...list }) => ({ ...list, letters: lettersOf(pieces) }));
+    const ready = lists.map(({ pieces, order }) => ({ id: order.list, order, letters: lettersOf(pieces) }));
     world.mark?.('ready');
     void painter?.show(ready).then(() => world.mark?.('painted'));
     watching.mark(ready.flatMap(({ letters }) => letters.element ?? []));
@@ -123,20 +118,5 @@ export function startReader(world: ReaderWorld) {
   };
 }
 
-/** The same letters in the same nodes: nothing to ask anew. */
-const sameLetters = (a: Located[], b: Located[]): boolean =>
-  a.length === b.length &&
-  a.every(
-    ({ sent, nodes }, i) =>
-      sent.text === b[i]!.sent.text && nodes.every((node, n) => node === b[i]!.nodes[n]),
-  );
-
-/** The same to draw at the same letters: nothing to paint anew. */
-const samePaint = (a: Shown[], b: Shown[]): boolean =>
-  a.length === b.length &&
-  a.every(
-    ({ order, pieces }, i) =>
-      JSON.stringify([order, pieces.map(({ node, ...at }) => at)]) ===
-        JSON.stringify([b[i]!.order, b[i]!.pieces.map(({ node, ...at }) => at)]) &&
-      pieces.every(({ node }, n) => node === b[i]!.pieces[n]!.node),
-  );
+const same = (a: unknown[], b: unknown[]): boolean =>
+  a.length === b.length && a.every((each, i) => each === b[i]);
