@@ -5,7 +5,8 @@ import { boxesOf, isIn } from './letter-boxes.ts';
 import type { Name, PaintedList } from './painted-list.ts';
 import { isCovered, isOurs } from './sight.ts';
 
-const after = { pointing: 140, pointingOn: 60, leaving: 220 }; // ms until a card opens or closes
+// Milliseconds at a name until its card opens, until the next one's does, and away from it until it closes.
+const [opens, opensNext, closes] = [140, 60, 220];
 
 /**
  * The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes.
@@ -20,7 +21,7 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
     clearTimeout(timer);
     if (!open) return;
     open.unmark();
-    open.name.button.removeAttribute('aria-describedby');
+    open.name.button.ariaDescribedByElements = null;
     open = undefined;
     if (card.matches(':popover-open')) card.hidePopover();
   };
@@ -37,8 +38,8 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
     card.style.colorScheme = dark ? 'dark' : 'light';
     fill(card, name.mark.card, order.shared);
     card.showPopover();
-    name.button.setAttribute('aria-describedby', 'card');
-    open = { name, unmark: underline([{ line: 'at', points: name.points }], dark) };
+    name.button.ariaDescribedByElements = [card];
+    open = { name, unmark: underline('at', name.points, dark) };
     place();
   };
 
@@ -63,8 +64,8 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
         clearTimeout(timer);
         if (signal.aborted || card.matches(':hover')) return;
         const showIt = nameAt(event);
-        if (showIt) timer = setTimeout(showIt, open ? after.pointingOn : after.pointing);
-        else if (open) timer = setTimeout(close, after.leaving);
+        if (showIt) timer = setTimeout(showIt, open ? opensNext : opens);
+        else if (open) timer = setTimeout(close, closes);
       });
     },
     options,

@@ -3,19 +3,20 @@ import { isBlank, isInView } from './blank.ts';
 import { whenDragged } from './drag.ts';
 import { fill, put } from './draw.ts';
 import type { PaintedList } from './painted-list.ts';
-import { besideList, type Corner, corners, placeOf, type Size, type Where } from './places.ts';
+import { all, bottomEnd, bottomStart, isCorner, placesFor, type Size } from './places.ts';
 import { isFixedAt } from './sight.ts';
 
 /** How the reader left the strip: kept while the page stays, whatever is painted anew. */
 export type Docking = {
-  corner: Corner;
+  /** The corner of the view that is tried first, as `placesFor` counts. */
+  corner: number;
   /** Folded (true) or opened (false) by hand. */
   folded?: boolean;
   dragged?: { left: number; top: number };
 };
 
-/** A place for a list's strip, open or folded to a tag. */
-type Spot = { where: Where; folded: boolean };
+/** Which of the places for a list's strip, open or folded to a tag. */
+type Spot = { where: number; folded: boolean };
 
 /** A list and what is known of places for its strip. */
 type Docked = PaintedList & {
@@ -70,18 +71,17 @@ export function dock(
     return sizes.get(key)!;
   };
   const placeFor = (list: Docked, { where, folded }: Spot) =>
-    placeOf(where, sizeOf(list, folded), list.box());
+    placesFor(sizeOf(list, folded), list.box())[where]!;
   const standIn = (): Spot => ({ where: docking.corner, folded: docking.folded ?? true });
 
   /** Places to try, best first: open before folded, by the list before a corner, the reader's corner first. */
   function* candidates(list: Docked, again: boolean): Generator<Spot> {
     if (again && list.spot) yield list.spot;
-    for (const folded of docking.folded === undefined ? [false, true] : [docking.folded]) {
-      const wheres: Where[] = !list.cropped && seenOf(list) > 0 ? [...besideList] : [];
-      if (folded || !list.crowded)
-        wheres.push(...[...new Set([docking.corner, ...corners])].slice(0, folded ? 4 : 2));
-      for (const where of wheres) yield { where, folded };
-    }
+    const besides = !list.cropped && seenOf(list) > 0;
+    for (const folded of docking.folded === undefined ? [false, true] : [docking.folded])
+      for (const where of new Set([...all.slice(0, bottomEnd), docking.corner, ...all]))
+        if (isCorner(where) ? folded || (!list.crowded && where <= bottomStart) : besides)
+          yield { where, folded };
   }
 
   /** Looks for a place that is blank, `again` first where it stands; called off by whatever moves the page meanwhile. */
@@ -106,7 +106,7 @@ export function dock(
   /** After a scroll: a corner that is blank no more is left. */
   const settle = () => {
     const { spot } = current;
-    if (!docking.dragged && spot && isCorner(spot)) void search(current, true);
+    if (!docking.dragged && spot && isCorner(spot.where)) void search(current, true);
     else update();
   };
 
@@ -128,15 +128,15 @@ export function dock(
   const stands = (spot: Spot): boolean => {
     const at = placeFor(current, spot);
     return (
-      isCorner(spot) ||
+      isCorner(spot.where) ||
       (isInView(at) && !isFixedAt(at.left + 2, at.top + 2) && !isFixedAt(at.right - 2, at.top + 2))
     );
   };
 
-  const place = (where: Where) => {
+  const place = (where: number) => {
     const size = sizeNow();
-    const attached = !docking.dragged && !isCorner({ where });
-    const { left, top } = docking.dragged ?? placeOf(where, size, current.box());
+    const attached = !docking.dragged && !isCorner(where);
+    const { left, top } = docking.dragged ?? placesFor(size, current.box())[where]!;
     const within = (px: number, most: number) => Math.max(0, Math.min(px, most));
     strip.classList.toggle('attached', attached);
     put(strip, {
@@ -159,7 +159,7 @@ export function dock(
     },
     move() {
       delete docking.dragged;
-      docking.corner = docking.corner === 'bottom-end' ? 'bottom-start' : 'bottom-end';
+      docking.corner = docking.corner === bottomEnd ? bottomStart : bottomEnd;
       docking.folded = false;
       for (const list of painted) list.spot = standIn();
       update();
@@ -184,7 +184,7 @@ export function dock(
     const what = button?.dataset.does;
     if (what) does[what] ? does[what](button) : act(current.id, what as StripAction);
   });
-  whenDragged(strip, '.head', (left, top) => {
+  whenDragged(strip, (left, top) => {
     docking.dragged = { left, top };
     docking.folded ??= !!filled?.folded;
     place(docking.corner);
@@ -207,8 +207,6 @@ export function dock(
     },
   };
 }
-
-const isCorner = ({ where }: { where: Where }) => (corners as readonly string[]).includes(where);
 
 /** Height of a list that is in view, 0 where it is out of view, hidden or printed nowhere. */
 function seenOf(list: PaintedList): number {

@@ -1,15 +1,11 @@
 const least = 4; // pixels before a press is a drag
 
-/** Tells where an element is dragged to by its handle, in client pixels. Buttons on the handle stay buttons. */
-export function whenDragged(
-  node: HTMLElement,
-  handle: string,
-  tell: (left: number, top: number) => void,
-): void {
+/** Tells where an element is dragged to by its head, in client pixels. Buttons in the head stay buttons. */
+export function whenDragged(node: HTMLElement, tell: (left: number, top: number) => void): void {
   let grip = { x: 0, y: 0 };
   let far = false;
   node.addEventListener('pointerdown', ({ target, x, y, pointerId }) => {
-    if (!(target as Element).closest(`button,${handle}`)?.matches(handle)) return;
+    if (!(target as Element).closest('button,.head')?.matches('.head')) return;
     node.setPointerCapture(pointerId);
     const { left, top } = node.getBoundingClientRect();
     grip = { x: x - left, y: y - top };

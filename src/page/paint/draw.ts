@@ -11,7 +11,7 @@ export function draw(
   const [tag, attributes, ...children] = typeof drawing === 'number' ? shared[drawing]! : drawing;
   const isShape = inShape || tag === 'svg';
   const made = (isShape ? document.createElementNS(svg, tag) : document.createElement(tag)) as HTMLElement;
-  for (const name in attributes) made.setAttribute(name, String(attributes[name]));
+  for (const name in attributes) made.setAttribute(name, attributes[name] as string);
   fill(made, children, shared, isShape);
   return made;
 }

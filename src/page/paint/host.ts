@@ -16,7 +16,7 @@ export function createHost(mode: ShadowRootMode, css: string): Host {
   const host = document.createElement('strandline-label');
   const root = host.attachShadow({ mode });
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(tokens.replace(':root', ':host') + own + css);
+  sheet.replaceSync(tokens + own + css);
   root.adoptedStyleSheets = [sheet];
   let returns = 0;
 
@@ -34,7 +34,7 @@ export function createHost(mode: ShadowRootMode, css: string): Host {
       if (!host.isConnected && returns++ > 3) return false;
       modal.append(host);
       const zoom = modal.currentCSSZoom ?? 1;
-      if (zoom !== 1) host.style.setProperty('zoom', String(1 / zoom), 'important');
+      host.style.setProperty('zoom', String(1 / zoom), 'important');
       return true;
     },
     remove: () => host.remove(),

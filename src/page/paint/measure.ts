@@ -4,7 +4,7 @@ import type { Spot } from './place.ts';
 /** One name as it stands on screen now: its last line (client pixels), if any, and the room at its end. */
 export type Measured = { last?: DOMRect; spot?: Spot };
 
-const separators = /[\s,;.،、，]/;
+const letters = /[^\s,;.،、，]/;
 /** Letters that run to the left, whatever the paragraph's direction: Hebrew, Arabic and their kin. */
 const runsBack = /[\u0590-\u08ff\ufb1d-\ufefc]/;
 
@@ -46,26 +46,20 @@ export function measure(points: StaticRangeInit): Measured {
 function roomAfter(node: Text, from: number, last: DOMRect, forward: 1 | -1, most: number): number {
   const walker = document.createTreeWalker(node.parentElement!.parentElement ?? node, NodeFilter.SHOW_TEXT);
   walker.currentNode = node;
-  let text: Text | null = node;
-  let offset = from;
-  for (let looked = 0; text && looked < 40; looked++) {
-    if (offset >= text.length) {
-      text = walker.nextNode() as Text | null;
-      offset = 0;
-    } else if (separators.test(text.data[offset]!)) offset++;
-    else {
-      const letter = { startContainer: text, startOffset: offset, endContainer: text, endOffset: offset + 1 };
-      const [next] = boxesOf(letter);
-      if (!next || Math.abs(next.bottom - last.bottom) > last.height / 2) return most;
-      const room = forward === 1 ? next.left - last.right : last.left - next.right;
-      return Math.max(0, Math.min(most, room));
-    }
+  for (let text: Text | null = node; text; text = walker.nextNode() as Text | null) {
+    const start = text === node ? from : 0;
+    const offset = start + text.data.slice(start).search(letters);
+    if (offset < start) continue;
+    const letter = { startContainer: text, startOffset: offset, endContainer: text, endOffset: offset + 1 };
+    const [next] = boxesOf(letter);
+    if (!next || Math.abs(next.bottom - last.bottom) > last.height / 2) return most;
+    return Math.max(0, Math.min(most, forward === 1 ? next.left - last.right : last.left - next.right));
   }
   return most;
 }
 
 /** Whether an element's letters are light, as on a dark ground. */
-export function isLight(element: Element | null): boolean {
+export function isLight(element: Element | null | undefined): boolean {
   const [r = 0, g = 0, b = 0] = element
     ? (getComputedStyle(element).color.match(/[\d.]+/g) ?? []).map(Number)
     : [];

@@ -3,8 +3,8 @@ import type { Letters } from '../letters.ts';
 import { draw, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import type { Host } from './host.ts';
-import { isLight, measure } from './measure.ts';
-import { placeGlyph, type Spot } from './place.ts';
+import { isLight, type Measured, measure } from './measure.ts';
+import { placeGlyph } from './place.ts';
 import { cropOf, croppers, isCovered } from './sight.ts';
 
 /** One name on the page: its button (a glyph that can be focused) and its last line when last measured, if shown. */
@@ -12,8 +12,7 @@ export type Name = {
   button: HTMLElement;
   mark: Mark;
   points: StaticRangeInit;
-  last?: DOMRect | undefined;
-  spot?: Spot | undefined;
+  at: Measured;
 };
 
 export type PaintedList = {
@@ -48,14 +47,14 @@ export function paintList(
       'aria-label': mark.label,
       hidden: '',
     };
-    if (points) names.push({ button: draw(['button', attributes, mark.glyph], order.shared), mark, points });
+    if (points)
+      names.push({ button: draw(['button', attributes, mark.glyph], order.shared), mark, points, at: {} });
   }
-  const dark = names.length > 0 && isLight(names[0]!.points.startContainer.parentElement);
-  const clear = underline(
-    names.map(({ mark, points }) => ({ line: mark.line, points })),
-    dark,
-  );
-  signal.addEventListener('abort', clear);
+  const dark = isLight(names[0]?.points.startContainer.parentElement);
+  const clear = names.map(({ mark, points }) => underline(mark.line, points, dark));
+  signal.addEventListener('abort', () => {
+    for (const each of clear) each();
+  });
   // Moved as one; in a box that crops the list it crops the glyphs.
   const layer = draw(['div', { class: 'layer' }]);
   const toolbar = draw(['div', { role: 'toolbar', 'aria-label': order.names }]);
@@ -69,7 +68,7 @@ export function paintList(
   const box = () => element?.getBoundingClientRect() ?? new DOMRect();
   let measuredAt = box();
 
-  const putGlyph = ({ button, last, spot }: Name) => {
+  const putGlyph = ({ button, at: { last, spot } }: Name) => {
     button.hidden = !last;
     if (!last) return;
     const { x, y, width, height } = last;
@@ -97,12 +96,11 @@ export function paintList(
         measuredAt = at;
         // In a closed accordion letters may have boxes and still not be shown.
         const shown = element?.checkVisibility({ visibilityProperty: true, opacityProperty: true });
-        for (const name of names)
-          Object.assign(name, { last: undefined, spot: undefined }, shown && measure(name.points));
+        for (const name of names) name.at = shown ? measure(name.points) : {};
       }
       const [dx, dy] = [at.x - measuredAt.x, at.y - measuredAt.y];
       const covered = names.map(
-        ({ points, last }) =>
+        ({ points, at: { last } }) =>
           last !== undefined && isCovered(points, last.right + dx - 2, last.bottom + dy - last.height / 2),
       );
       const { x, y, scale } = host.frame();

@@ -7,6 +7,7 @@ import { follow } from './follow.ts';
 import { createHost } from './host.ts';
 import css from './paint.css?inline';
 import { paintList } from './painted-list.ts';
+import { bottomEnd } from './places.ts';
 
 export type ListToPaint = { id: number; letters: Letters; order: PaintOrder };
 
@@ -25,7 +26,7 @@ export function createPainter(
   act: (list: number, action: StripAction) => void,
 ): Painter {
   let painting: ReturnType<typeof paint> | undefined;
-  const docking: Docking = { corner: 'bottom-end' };
+  const docking: Docking = { corner: bottomEnd };
   return {
     async show(lists) {
       const held = painting?.strip.matches(':focus-within');
@@ -52,13 +53,12 @@ function paint(
   const host = createHost(mode, css);
   const elements = lists.flatMap(({ letters }) => letters.element ?? []);
   host.attach(elements);
-  const strip = draw(['section', { class: 'strip', popover: 'manual', tabindex: -1 }]);
-  const card = draw(['div', { class: 'card', popover: 'manual', id: 'card', role: 'note' }]);
+  const { lang, dir } = lists[0]!.order;
+  const strip = draw(['section', { class: 'strip', popover: 'manual', tabindex: -1, lang, dir }]);
+  const card = draw(['div', { class: 'card', popover: 'manual', role: 'note', lang, dir }]);
   host.root.append(strip);
   const painted = lists.map((list) => paintList(host, list, signal));
   host.root.append(card);
-  const { lang, dir } = lists[0]!.order;
-  for (const node of [strip, card]) Object.assign(node, { lang, dir });
 
   const docked = dock(strip, painted, docking, act, signal);
   const placeCard = openCards(card, painted, signal);

@@ -1,26 +1,28 @@
 export type Size = { width: number; height: number };
 
-/** Where the strip may stand: places by its list and corners of the view, best first. */
-export const besideList = ['under', 'after', 'before'] as const;
-export const corners = ['bottom-end', 'bottom-start', 'top-end', 'top-start'] as const;
-export type Corner = (typeof corners)[number];
-export type Where = (typeof besideList)[number] | Corner;
-
 const edge = 12; // from the edges of the view
 const gap = 10; // from the list
 
-/** Where that is in the view now; `list` is where the list stands. */
-export function placeOf(where: Where, { width, height }: Size, list: DOMRect): DOMRect {
+/**
+ * Places something of this size may stand at, in client pixels and best first: three by the list (under, after,
+ * before it), then the corners of the view (bottom end, bottom start, top end, top start).
+ */
+export function placesFor({ width, height }: Size, list: DOMRect): DOMRect[] {
   const end = innerWidth - edge - width;
   const foot = innerHeight - edge - height;
-  const places: Record<Where, [left: number, top: number]> = {
-    under: [Math.max(edge, Math.min(list.left, end)), list.bottom + gap],
-    after: [list.right + gap, list.top],
-    before: [list.left - gap - width, list.top],
-    'bottom-end': [end, foot],
-    'bottom-start': [edge, foot],
-    'top-end': [end, edge],
-    'top-start': [edge, edge],
-  };
-  return new DOMRect(...places[where], width, height);
+  return [
+    [Math.max(edge, Math.min(list.left, end)), list.bottom + gap],
+    [list.right + gap, list.top],
+    [list.left - gap - width, list.top],
+    [end, foot],
+    [edge, foot],
+    [end, edge],
+    [edge, edge],
+  ].map(([left, top]) => new DOMRect(left, top, width, height));
 }
+
+/** Where some of them stand in that list. */
+export const bottomEnd = 3;
+export const bottomStart = 4;
+export const all = [0, 1, 2, bottomEnd, bottomStart, 5, 6];
+export const isCorner = (where: number) => where >= bottomEnd;
