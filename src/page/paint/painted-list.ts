@@ -67,6 +67,7 @@ export function paintList(
   if (cropped) layer.style.overflow = 'clip';
   const box = () => element?.getBoundingClientRect() ?? new DOMRect();
   let measuredAt = box();
+  let rows: Name[][] = []; // names whose last letters stand on one line
 
   const putGlyph = ({ button, at: { last, spot } }: Name) => {
     button.hidden = !last;
@@ -97,16 +98,21 @@ export function paintList(
         // In a closed accordion letters may have boxes and still not be shown.
         const shown = element?.checkVisibility({ visibilityProperty: true, opacityProperty: true });
         for (const name of names) name.at = shown ? measure(name.points) : {};
+        const seen = names.filter((name) => name.at.last);
+        rows = [...Map.groupBy(seen, (name) => Math.round(name.at.last!.bottom)).values()];
       }
       const [dx, dy] = [at.x - measuredAt.x, at.y - measuredAt.y];
-      const covered = names.map(
-        ({ points, at: { last } }) =>
-          last !== undefined && isCovered(points, last.right + dx - 2, last.bottom + dy - last.height / 2),
-      );
+      const over = ({ points, at: { last } }: Name) =>
+        isCovered(points, last!.right + dx - 2, last!.bottom + dy - last!.height / 2);
+      // What covers both ends of a row covers it all: asking what stands at a point is slow.
+      const covered = rows.flatMap((row) => {
+        const [first, last] = [over(row[0]!), over(row.at(-1)!)];
+        return row.filter((name) => (first === last ? first : over(name)));
+      });
       const { x, y, scale } = host.frame();
       const crop = cropped ? cropOf(crops) : at;
       if (reshaped) names.forEach(putGlyph);
-      names.forEach(({ button }, i) => void button.toggleAttribute('data-covered', covered[i]));
+      for (const name of names) name.button.toggleAttribute('data-covered', covered.includes(name));
       // Within the layer a pixel is one of the client's, whatever the page scales.
       layer.style.scale = String(1 / scale);
       put(layer, { left: (crop.x - x) / scale, top: (crop.y - y) / scale });
