@@ -9,6 +9,7 @@ import { defineConfig } from 'wxt';
 const plainStart = {
   name: 'plain-start',
   transform: (code: string, id: string) => {
+    if (/define-unlisted-script/.test(id)) return 'export const defineUnlistedScript = (main) => ({ main });';
     if (!/virtual:wxt-.*-entrypoint/.test(id)) return undefined;
     const [script] = /unlisted/.test(id) ? (/^import definition .*$/m.exec(code) ?? []) : [];
     return script ? `${script}\ndefinition.main();` : code.replace(/^\s*logger\.\w+\(.*\);$/gm, '');

@@ -1,9 +1,9 @@
 /** Blank places of a page: where something of ours can stand without covering a letter or a picture. */
 import { boxesOf, isIn } from './letter-boxes.ts';
 
-const filled =
-  'img,picture,video,canvas,svg,svg *,iframe,object,embed,input,button,select,textarea,meter,progress';
-const step = { x: 34, y: 16 }; // no line of text is lower, few words are narrower
+const filled = 'img,video,canvas,svg,svg *,iframe,object,embed,input,button,select,textarea,meter,progress';
+const line = 16; // px: no line of text is lower
+const word = 34; // few words are narrower
 const slice = 3; // ms of looking before the page gets its turn
 
 /** Whether a place is all in view. */
@@ -16,16 +16,14 @@ export const isInView = ({ left, top, right, bottom }: DOMRect) =>
  * slow; `off` calls the look off.
  */
 export async function isBlank(place: DOMRect, ours: HTMLElement, off: () => boolean): Promise<boolean> {
-  const { left, top, right, bottom } = place;
-  const points: [x: number, y: number][] = [];
-  for (let y = top + 1; y < bottom + step.y; y += step.y)
-    for (let x = left + 1; x < right + step.x; x += step.x)
-      points.push([Math.min(x, right - 1), Math.min(y, bottom - 1)]);
-  // Every seventh point first: what is not blank mostly shows at once.
-  if (points.length % 7 === 0) points.push(points[0]!);
+  const { left, top, right, bottom, width, height } = place;
+  const columns = Math.ceil(width / word) + 1;
+  const points = columns * (Math.ceil(height / line) + 1);
+  // Every seventh point first: what is not blank mostly shows at once. A round of sevens must meet all of them.
+  const round = points + (points % 7 ? 0 : 1);
   let blank = isInView(place);
   let until = 0;
-  for (let i = 0; blank && i < points.length; i++) {
+  for (let i = 0; blank && i < round; i++) {
     if (performance.now() > until) {
       ours.style.pointerEvents = '';
       await afterFrame();
@@ -33,7 +31,10 @@ export async function isBlank(place: DOMRect, ours: HTMLElement, off: () => bool
       ours.style.pointerEvents = 'none';
       until = performance.now() + slice;
     }
-    blank = isBlankAt(...points[(i * 7) % points.length]!);
+    const point = (i * 7) % round;
+    const x = left + 1 + (point % columns) * word;
+    const y = top + 1 + Math.floor(point / columns) * line;
+    blank = isBlankAt(Math.min(x, right - 1), Math.min(y, bottom - 1));
   }
   ours.style.pointerEvents = '';
   return blank;
@@ -46,13 +47,13 @@ function isBlankAt(x: number, y: number): boolean {
   const hit = document.elementFromPoint(x, y);
   if (!hit || hit.matches(filled) || hit.shadowRoot) return !hit;
   const caret = document.caretPositionFromPoint(x, y);
-  if (caret?.offsetNode.nodeType !== Node.TEXT_NODE) return true;
-  const { offsetNode: text, offset } = caret;
+  const text = caret?.offsetNode;
+  if (!(text instanceof Text)) return true;
   const letters = {
     startContainer: text,
-    startOffset: Math.max(0, offset - 1),
+    startOffset: Math.max(0, caret!.offset - 1),
     endContainer: text,
-    endOffset: Math.min((text as Text).length, offset + 1),
+    endOffset: Math.min(text.length, caret!.offset + 1),
   };
   return !boxesOf(letters).some((at) => isIn(at, x, y, 3));
 }

@@ -1,12 +1,10 @@
+import { isInView } from './blank.ts';
 import { placeCard } from './card.ts';
 import { fill, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import { boxesOf, isIn } from './letter-boxes.ts';
 import type { Name, PaintedList } from './painted-list.ts';
 import { isCovered, isOurs } from './sight.ts';
-
-// Milliseconds at a name until its card opens, until the next one's does, and away from it until it closes.
-const [opens, opensNext, closes] = [140, 60, 220];
 
 /**
  * The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes.
@@ -15,7 +13,6 @@ const [opens, opensNext, closes] = [140, 60, 220];
 export function openCards(card: HTMLElement, painted: PaintedList[], signal: AbortSignal) {
   let open: { name: Name; unmark: () => void } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let asked = false;
 
   const close = () => {
     clearTimeout(timer);
@@ -31,19 +28,19 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
     if (!at) return close();
     put(card, placeCard(at, card.getBoundingClientRect(), { width: innerWidth, height: innerHeight }));
   };
-  const show = ({ dark, order }: PaintedList, name: Name) => {
+  const show = ({ scheme, order }: PaintedList, name: Name) => {
     clearTimeout(timer);
     if (open?.name === name) return;
     close();
-    card.style.colorScheme = dark ? 'dark' : 'light';
+    card.style.colorScheme = scheme;
     fill(card, name.mark.card, order.shared);
     card.showPopover();
     name.button.ariaDescribedByElements = [card];
-    open = { name, unmark: underline('at', name.points, dark) };
+    open = { name, unmark: underline('at', name.points, scheme) };
     place();
   };
 
-  /** Shows the card of the name at a point where it can be seen, at once or in a while; else says so. */
+  /** What shows the card of the name whose letters are seen under the pointer, if any are. */
   const nameAt = ({ target, clientX: x, clientY: y }: MouseEvent): (() => void) | undefined => {
     if (isOurs(target as Element)) return undefined;
     for (const list of painted)
@@ -57,16 +54,13 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
   document.addEventListener(
     'pointermove',
     (event) => {
-      if (event.pointerType === 'touch' || asked) return;
-      asked = true;
-      requestAnimationFrame(() => {
-        asked = false;
-        clearTimeout(timer);
-        if (signal.aborted || card.matches(':hover')) return;
-        const showIt = nameAt(event);
-        if (showIt) timer = setTimeout(showIt, open ? opensNext : opens);
-        else if (open) timer = setTimeout(close, closes);
-      });
+      if (event.pointerType === 'touch') return;
+      clearTimeout(timer);
+      if (card.matches(':hover')) return;
+      const showIt = nameAt(event);
+      // Resting on a name opens its card, sooner where one is open; leaving it closes it in a while.
+      if (showIt) timer = setTimeout(showIt, open ? 60 : 140);
+      else if (open) timer = setTimeout(close, 220);
     },
     options,
   );
@@ -80,21 +74,21 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
   document.addEventListener('keydown', ({ key }) => key === 'Escape' && close(), options);
 
   for (const list of painted) {
-    const nameOf = ({ target }: Event) => list.names.find(({ button }) => button === target)!;
-    const hear = <K extends keyof HTMLElementEventMap>(
-      type: K,
-      does: (event: HTMLElementEventMap[K]) => void,
-    ) => list.toolbar.addEventListener(type, does);
-    hear('focusin', (event) => {
-      reveal(nameOf(event).points);
-      show(list, nameOf(event));
+    const hear = (type: string, does: (name: Name, event: Event) => void) =>
+      list.toolbar.addEventListener(type, (event) =>
+        does(list.names.find(({ button }) => button === event.target)!, event),
+      );
+    hear('focusin', (name) => {
+      const [at] = boxesOf(name.points);
+      if (at && !isInView(at))
+        name.points.startContainer.parentElement?.scrollIntoView({ block: 'center', behavior: 'instant' });
+      show(list, name);
     });
     hear('focusout', close);
-    hear('click', (event) => show(list, nameOf(event)));
-    hear('keydown', (event) => {
-      const shown = list.names.map(({ button }) => button).filter(({ hidden }) => !hidden);
-      const button = event.target as HTMLElement;
-      const at = shown.indexOf(button);
+    hear('click', (name) => show(list, name));
+    hear('keydown', (name, event) => {
+      const shown = list.names.filter(({ button }) => !button.hidden);
+      const at = shown.indexOf(name);
       const steps: Record<string, number> = {
         ArrowRight: at + 1,
         ArrowDown: at + 1,
@@ -103,22 +97,16 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
         Home: 0,
         End: -1,
       };
-      const next = shown.at(steps[event.key]! % shown.length);
-      if (!(event.key in steps) || !next) return;
+      const step = steps[(event as KeyboardEvent).key];
+      if (step === undefined) return;
       event.preventDefault();
       event.stopPropagation();
-      button.tabIndex = -1;
-      next.tabIndex = 0;
-      next.focus({ preventScroll: true });
+      const { button } = shown.at(step % shown.length)!;
+      name.button.tabIndex = -1;
+      button.tabIndex = 0;
+      button.focus({ preventScroll: true });
     });
   }
   signal.addEventListener('abort', close);
   return place;
-}
-
-/** Scrolls a name into view where it is out of it. */
-function reveal(points: StaticRangeInit) {
-  const at = boxesOf(points)[0];
-  if (at && (at.top < 0 || at.bottom > innerHeight))
-    points.startContainer.parentElement?.scrollIntoView({ block: 'center', behavior: 'instant' });
 }

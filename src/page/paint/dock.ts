@@ -3,7 +3,7 @@ import { isBlank, isInView } from './blank.ts';
 import { whenDragged } from './drag.ts';
 import { fill, put } from './draw.ts';
 import type { PaintedList } from './painted-list.ts';
-import { all, bottomEnd, bottomStart, isCorner, placesFor, type Size } from './places.ts';
+import { bottomEnd, bottomStart, inTurn, isCorner, placesFor, type Size } from './places.ts';
 import { isFixedAt } from './sight.ts';
 
 /** How the reader left the strip: kept while the page stays, whatever is painted anew. */
@@ -39,19 +39,17 @@ export function dock(
   painted: Docked[],
   docking: Docking,
   act: (list: number, action: StripAction) => void,
-  signal: AbortSignal,
 ) {
   let current = painted[0]!;
   let filled: { list: Docked; folded: boolean } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let searches = 0;
   const sizes = new Map<string, Size>();
-  strip.classList.add('seeking'); // unseen until it has its first place
 
   const show = (list: Docked, folded: boolean) => {
     if (filled?.list.id !== list.id || filled.folded !== folded) {
-      const { dark, order } = list;
-      strip.style.colorScheme = dark ? 'dark' : 'light';
+      const { scheme, order } = list;
+      strip.style.colorScheme = scheme;
       strip.ariaLabel = order.strip.label;
       strip.classList.toggle('folded', folded);
       fill(strip, order.strip[folded ? 'folded' : 'open'], order.shared);
@@ -79,7 +77,7 @@ export function dock(
     if (again && list.spot) yield list.spot;
     const besides = !list.cropped && seenOf(list) > 0;
     for (const folded of docking.folded === undefined ? [false, true] : [docking.folded])
-      for (const where of new Set([...all.slice(0, bottomEnd), docking.corner, ...all]))
+      for (const where of inTurn(docking.corner))
         if (isCorner(where) ? folded || (!list.crowded && where <= bottomStart) : besides)
           yield { where, folded };
   }
@@ -88,7 +86,7 @@ export function dock(
   const search = async (list: Docked, again = false) => {
     list.looked = true;
     const turn = ++searches;
-    const off = () => signal.aborted || turn !== searches;
+    const off = () => !strip.isConnected || turn !== searches;
     let found: Spot | undefined;
     for (const spot of candidates(list, again)) {
       if (await isBlank(placeFor(list, spot), strip, off)) found = spot;
@@ -111,7 +109,7 @@ export function dock(
   };
 
   const update = () => {
-    if (!strip.isConnected || signal.aborted) return;
+    if (!strip.isConnected) return;
     const held = strip.matches(':focus-within');
     if (!held) for (const list of painted) if (seenOf(list) > seenOf(current)) current = list;
     const modal = document.querySelector('dialog:modal');

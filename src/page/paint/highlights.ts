@@ -5,8 +5,12 @@ import type { Mark } from '../../ui/paint-order.ts';
  * entrypoints/reader.content/style.css.
  * @returns the undo
  */
-export function underline(line: Mark['line'] | 'at', points: StaticRangeInit, dark: boolean): () => void {
-  const name = `strandline-${line}${dark ? '-dark' : ''}`;
+export function underline(
+  line: Mark['line'] | 'at',
+  points: StaticRangeInit,
+  scheme: 'light' | 'dark',
+): () => void {
+  const name = `strandline-${line}${scheme === 'dark' ? '-dark' : ''}`;
   const range = new StaticRange(points);
   const highlight = CSS.highlights.get(name) ?? new Highlight();
   CSS.highlights.set(name, highlight.add(range));

@@ -27,14 +27,12 @@ export function createHost(mode: ShadowRootMode, css: string): Host {
       return { x: at.left, y: at.top, scale: at.width / 100 || 1 };
     },
     attach(near) {
-      const holders = near.map((each) => each.closest<HTMLElement>('dialog:modal'));
+      const holders = near.map((each) => each.closest('dialog:modal'));
       const modal = holders.find(Boolean) ?? document.documentElement;
       if (host.parentNode === modal) return true;
       // A page that throws us out three times does not want us.
       if (!host.isConnected && returns++ > 3) return false;
       modal.append(host);
-      const zoom = modal.currentCSSZoom ?? 1;
-      host.style.setProperty('zoom', String(1 / zoom), 'important');
       return true;
     },
     remove: () => host.remove(),

@@ -44,7 +44,7 @@ export function measure(points: StaticRangeInit): Measured {
 
 /** Blank width after the name, `most` at most: to the first letter on its line that is neither blank nor comma. */
 function roomAfter(node: Text, from: number, last: DOMRect, forward: 1 | -1, most: number): number {
-  const walker = document.createTreeWalker(node.parentElement!.parentElement ?? node, NodeFilter.SHOW_TEXT);
+  const walker = document.createTreeWalker(node.getRootNode(), NodeFilter.SHOW_TEXT);
   walker.currentNode = node;
   for (let text: Text | null = node; text; text = walker.nextNode() as Text | null) {
     const start = text === node ? from : 0;
@@ -63,5 +63,5 @@ export function isLight(element: Element | null | undefined): boolean {
   const [r = 0, g = 0, b = 0] = element
     ? (getComputedStyle(element).color.match(/[\d.]+/g) ?? []).map(Number)
     : [];
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b > 140;
+  return 0.2 * r + 0.7 * g + 0.1 * b > 140;
 }

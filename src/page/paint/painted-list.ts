@@ -19,7 +19,8 @@ export type PaintedList = {
   id: number;
   order: PaintOrder;
   element: Element | undefined;
-  dark: boolean;
+  /** Of what is drawn by it: dark where its letters are light. */
+  scheme: 'light' | 'dark';
   /** Stands in something that scrolls or crops. */
   cropped: boolean;
   names: Name[];
@@ -43,22 +44,22 @@ export function paintList(
     const points = letters.points(mark.from, mark.to);
     const attributes = {
       class: 'name',
-      tabindex: names.length > 0 ? -1 : 0,
+      tabindex: names.length ? -1 : 0,
       'aria-label': mark.label,
       hidden: '',
     };
     if (points)
       names.push({ button: draw(['button', attributes, mark.glyph], order.shared), mark, points, at: {} });
   }
-  const dark = isLight(names[0]?.points.startContainer.parentElement);
-  const clear = names.map(({ mark, points }) => underline(mark.line, points, dark));
+  const scheme = isLight(names[0]?.points.startContainer.parentElement) ? 'dark' : 'light';
+  const clear = names.map(({ mark, points }) => underline(mark.line, points, scheme));
   signal.addEventListener('abort', () => {
     for (const each of clear) each();
   });
   // Moved as one; in a box that crops the list it crops the glyphs.
   const layer = draw(['div', { class: 'layer' }]);
   const toolbar = draw(['div', { role: 'toolbar', 'aria-label': order.names }]);
-  layer.style.colorScheme = dark ? 'dark' : 'light'; // as an attribute a page's policy may refuse it
+  layer.style.colorScheme = scheme; // as an attribute a page's policy may refuse it
   toolbar.append(...names.map(({ button }) => button));
   layer.append(toolbar);
   host.root.append(layer);
@@ -85,7 +86,7 @@ export function paintList(
     id,
     order,
     element,
-    dark,
+    scheme,
     cropped,
     names,
     toolbar,

@@ -54,13 +54,13 @@ function paint(
   const elements = lists.flatMap(({ letters }) => letters.element ?? []);
   host.attach(elements);
   const { lang, dir } = lists[0]!.order;
-  const strip = draw(['section', { class: 'strip', popover: 'manual', tabindex: -1, lang, dir }]);
+  const strip = draw(['section', { class: 'strip seeking', popover: 'manual', tabindex: -1, lang, dir }]);
   const card = draw(['div', { class: 'card', popover: 'manual', role: 'note', lang, dir }]);
   host.root.append(strip);
   const painted = lists.map((list) => paintList(host, list, signal));
   host.root.append(card);
 
-  const docked = dock(strip, painted, docking, act, signal);
+  const docked = dock(strip, painted, docking, act);
   const placeCard = openCards(card, painted, signal);
 
   const undo = () => {
@@ -68,7 +68,7 @@ function paint(
     host.remove();
   };
   /** Whether our host could be brought where it is seen; all is taken back where it could not. */
-  const attach = () => host.attach(elements) || void undo();
+  const attach = () => !signal.aborted && (host.attach(elements) || void undo());
   follow(elements, signal, (reshaped) => {
     if (!attach()) return;
     for (const list of painted) list.place(reshaped);
@@ -79,7 +79,7 @@ function paint(
   const standing = async () => {
     for (const list of painted) {
       await turn();
-      if (signal.aborted || !attach()) return;
+      if (!attach()) return;
       list.place(true);
     }
     await turn();

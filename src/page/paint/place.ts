@@ -18,7 +18,10 @@ export type Spot = {
 export type Box = { x: number; y: number; width: number; height: number };
 
 const air = 0.75; // between ink and glyph
-const least = { flat: 3, tall: 5.5, small: 2.2 }; // heights below which a shape can no longer be told
+// Heights below which a shape can no longer be told.
+const leastTall = 5.5;
+const leastFlat = 3;
+const leastRaised = 2.2;
 
 /**
  * The box for a name's glyph, or none where it could only stand on letters: in the gap above the name's end,
@@ -43,14 +46,14 @@ export function placeGlyph(
     const x = forward === 1 ? end + start : end - start - width;
     return height < leastHigh ? undefined : { x, y: y - height, width, height };
   };
-  const tall = shape.height > shape.width && least.tall;
+  const tall = shape.height > shape.width && leastTall;
   return (
     box(
       gap - 2 * air,
       name + room,
-      tall || least.flat,
+      tall || leastFlat,
       baseline - ink - air,
       (width) => Math.min(room, width / 2) - width,
-    ) ?? box(ink + gap - foot - air, room - 2 * air, tall || least.small, baseline - foot, () => air)
+    ) ?? box(ink + gap - foot - air, room - 2 * air, tall || leastRaised, baseline - foot, () => air)
   );
 }

@@ -24,5 +24,7 @@ export function placesFor({ width, height }: Size, list: DOMRect): DOMRect[] {
 /** Where some of them stand in that list. */
 export const bottomEnd = 3;
 export const bottomStart = 4;
-export const all = [0, 1, 2, bottomEnd, bottomStart, 5, 6];
 export const isCorner = (where: number) => where >= bottomEnd;
+
+/** In which order they are tried, by their numbers: one corner before the others. */
+export const inTurn = (corner: number) => new Set([0, 1, 2, corner, bottomEnd, bottomStart, 5, 6]);
