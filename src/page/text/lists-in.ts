@@ -1,8 +1,9 @@
 import type { PageText, ProductClues, SentPlace } from '../../messages.ts';
 import { embeddedLines } from './embedded.ts';
+import type { Segment } from './judge.ts';
 import { blockAt, upFrom } from './page-text.ts';
 import { textAndPieces } from './pieces.ts';
-import { findSegments, type Segment } from './segments.ts';
+import { findSegments } from './segments.ts';
 
 /** One distinct list of a page, with every place that prints it (the first is the one to paint). */
 export type ListIn = {
