@@ -76,8 +76,9 @@ describe('what a tab shows', () => {
 
 describe('where pages are read', () => {
   function browser(origins: string[]) {
+    type Injection = { target: { tabId: number }; files: [string] };
     const scripts: { id: string; matches: string[]; excludeMatches?: string[] }[] = [];
-    const injected: number[] = [];
+    const injected: [number, string][] = [];
     const made = {
       permissions: { getAll: async () => ({ origins }) },
       scripting: {
@@ -91,7 +92,9 @@ describe('where pages are read', () => {
           scripts.splice(0, 1, ...wanted);
         },
         unregisterContentScripts: async () => void scripts.splice(0),
-        executeScript: async ({ target }: { target: { tabId: number } }) => void injected.push(target.tabId),
+        insertCSS: async ({ target, files: [file] }: Injection) => void injected.push([target.tabId, file]),
+        executeScript: async ({ target, files: [file] }: Injection) =>
+          void injected.push([target.tabId, file]),
       },
       tabs: {
         query: async () => [{ id: 1 }, { id: 2 }],
@@ -109,9 +112,18 @@ describe('where pages are read', () => {
     const reach = createReach(made, async () => sites);
     await Promise.all([reach.sync(), reach.sync(), reach.sync()]);
     expect(scripts).toMatchObject([
-      { matches: ['https://*/*'], excludeMatches: ['https://quiet.example/*'] },
+      {
+        matches: ['https://*/*'],
+        excludeMatches: ['https://quiet.example/*'],
+        js: ['content-scripts/reader.js'],
+        css: ['content-scripts/reader.css'],
+      },
     ]);
-    expect(new Set(injected)).toEqual(new Set([1]));
+    expect(new Set(injected.map(([tab]) => tab))).toEqual(new Set([1]));
+    expect(injected.slice(0, 2).map(([, file]) => file)).toEqual([
+      'content-scripts/reader.css',
+      'content-scripts/reader.js',
+    ]);
   });
 
   it('takes the registration back when nothing is granted any more', async () => {
