@@ -1,8 +1,9 @@
 import { denial, headingAnywhere, teaser } from './headings.ts';
 import { botanicalName, plainName, waterName } from './names.ts';
+import { type Item, isSoft, type Stop } from './names-in.ts';
 import { blockAt, upFrom } from './page-text.ts';
 import type { Page } from './places-to-look.ts';
-import { type Item, isSoft, type Stop, wordsOf } from './steps.ts';
+import { wordsOf } from './steps.ts';
 
 /** Part of a page's letters that reads as a cosmetic list. */
 export type Segment = {

@@ -1,9 +1,10 @@
 import type { PageText } from '../../messages.ts';
 import { goesOn } from './headings.ts';
 import { isWater, judge, reach, type Segment } from './judge.ts';
+import type { Item, Step, Stop } from './names-in.ts';
 import { around, blockAt } from './page-text.ts';
 import { type Page, pageOf, placesToLook } from './places-to-look.ts';
-import { type Item, type Stop, stepsOf } from './steps.ts';
+import { stepsOf } from './steps.ts';
 
 const mostLines = 12_000;
 
@@ -13,7 +14,7 @@ export function findSegments(stream: PageText): Segment[] {
   const found: Segment[] = [];
   let budget = mostLines;
   for (const [first, last] of placesToLook(page)) {
-    const steps: (Item | Stop)[] = [];
+    const steps: Step[] = [];
     for (let i = first; i <= last && budget > 0; i++, budget--) stepsOf(page, i, steps);
     segmentsOf(page, steps, found);
   }
@@ -23,7 +24,7 @@ export function findSegments(stream: PageText): Segment[] {
 const isKnown = ({ kind }: Item) => kind === 'cosmetic' || kind === 'likely';
 
 /** Joins names into segments and keeps those that read as cosmetic lists. */
-function segmentsOf(page: Page, steps: (Item | Stop)[], found: Segment[]): void {
+function segmentsOf(page: Page, steps: Step[], found: Segment[]): void {
   let run: Item[] = [];
   let lead: Stop | undefined; // the last stop that says what follows
   let outer: Stop | undefined; // the last heading on a line of its own: an inline stop speaks for its own line

@@ -1,34 +1,11 @@
-import { denial, denialAlone, endsHere, goesOn, headingAnywhere, prose, teaser } from './headings.ts';
-import { classOf, fold, type NameClass } from './names.ts';
+import { denial, denialAlone, headingAnywhere, prose, teaser } from './headings.ts';
+import { fold } from './names.ts';
+import { namesIn, type Step, type Stop } from './names-in.ts';
 import type { Page } from './places-to-look.ts';
 
-/** What stands before a name: the edge of a line, a full stop or colon, or a mark between names. */
-type After = 'line' | 'stop' | 'mark';
-export type Item = { from: number; to: number; line: number; name: string; kind: NameClass; after: After };
-/** Something that is no name: what follows is a list, a choice of names, what is left out, or no list. */
-export type Stop = {
-  stop: 'heading' | 'label' | 'teaser' | 'denial' | 'end';
-  line: number;
-  /** What a heading or label says beyond being one: "Shampoo ingredients:" → "Shampoo". */
-  words: string;
-  inline: boolean;
-};
-
-const longestName = 140;
-const mostWords = 11;
 const mostSteps = 4000;
 
-const marks = /[;،、，；•·●∙▪◦‧・｜|]+|,(?!\d)|(?<!\d),|\.(?=\s+[A-ZÀ-ÞА-Я*\d(]|\s*$)|\s[-–—*/+](?=\s)/g;
-const softMarks = new RegExp(`${marks.source}|\\v`, 'g');
-/** Full stops that end no name. */
-const abbreviated = /\b(?:denat|var|ssp|spp|no|alc|st|ext|c|c\.?i|f|l)$/;
-
-/** Whether the edges of inline elements part the names of these letters. */
-export const isSoft = (letters: string) => {
-  const edges = letters.split('\v').length - 1;
-  return edges >= 3 && letters.split(/[,;•·|、，]/).length - 1 < edges / 2;
-};
-
+/** What a heading says beyond being one. */
 export function wordsOf(words: string): string {
   let kept = '';
   let at = 0;
@@ -48,10 +25,13 @@ export function wordsOf(words: string): string {
 const isLetter = (letter = '') => letter.toLowerCase() !== letter.toUpperCase();
 
 /** One line as names and stops, in order. */
-export function stepsOf({ text, low, lines }: Page, line: number, steps: (Item | Stop)[]): void {
+export function stepsOf(page: Page, line: number, steps: Step[]): void {
+  const { text, low, lines } = page;
   const { from: start, to: end } = lines[line]!;
   const whole = low.slice(start, end);
   let from = 0;
+  const names = (at: number, to: number) =>
+    steps.push(...namesIn(page, line, at, to, mostSteps - steps.length));
   const stop = (what: Stop['stop'], words = '', inline = true) =>
     steps.push({ stop: what, line, words, inline });
 
@@ -63,7 +43,7 @@ export function stepsOf({ text, low, lines }: Page, line: number, steps: (Item |
     const alone = short && (!/(?:\s\S+){3}/.test(rest) || denial.test(whole));
     const mark = alone ? rest : afterHeading(before, rest);
     if (mark === undefined) continue;
-    if (/\S[,;.]\s/.test(before)) namesOf(from, index);
+    if (/\S[,;.]\s/.test(before)) names(start + from, start + index);
     const clause = before.slice(-80).replace(/^.*[.:;!?]/, '');
     const near = clause + match + mark.replace(/\([^)]*\)/, '');
     from = index + match.length + mark.length;
@@ -88,84 +68,7 @@ export function stepsOf({ text, low, lines }: Page, line: number, steps: (Item |
     (denialAlone.test(whole) || /[:：]\s*$/.test(whole))
   )
     stop('denial', '', false);
-  else namesOf(from, whole.length);
-
-  function namesOf(at: number, till: number): void {
-    const part = text.slice(start + at, start + till);
-    let begin = 0;
-    let after: After = 'line';
-    const add = (to: number) => {
-      const raw = part.slice(begin, to);
-      const lead = raw.search(/\S/) < 0 ? raw.length : /^\s*(?:[+–—-]\s+)?/.exec(raw)![0].length;
-      const name = whole.slice(at + begin + lead, at + to).trimEnd();
-      if (/[^\s\d.,*]/.test(name) && steps.length < mostSteps) {
-        addName(name, start + at + begin + lead, after);
-        after = 'mark';
-      }
-    };
-    for (const { index, 0: mark } of part.matchAll(isSoft(part) ? softMarks : marks)) {
-      if (mark === '.' && abbreviated.test(whole.slice(at + begin, at + index))) continue;
-      add(index);
-      begin = index + mark.length;
-      if (mark === '.') after = 'stop';
-    }
-    add(part.length);
-  }
-
-  function addName(name: string, at: number, after: After): void {
-    const item = (skip: number, length: number, kind: NameClass, how = after) =>
-      steps.push({
-        from: at + skip,
-        to: at + length,
-        line,
-        name: name.slice(skip, length),
-        kind,
-        after: how,
-      });
-    if (goesOn.test(name)) return void item(0, name.length, 'likely');
-    // "Shampoo: Aqua": the words before the colon are a label
-    const [labelled, label] = /^([^:：()]{2,60}[^:：()\d])[:：]\s*(?=\S)/.exec(name) ?? [''];
-    if (label && !(after === 'mark' && classOf(label) === 'cosmetic')) {
-      const kind = classOf(name.slice(labelled.length));
-      if (
-        denial.test(label) ||
-        endsHere.test(name) ||
-        /^[*†°]/.test(label) ||
-        kind === 'other' ||
-        kind === 'edible'
-      ) {
-        // "Citric Acid Caution: …": a name may stand before the label
-        const kept = label.replace(/\s+\S+$/, '');
-        const keptKind = classOf(kept);
-        if (after === 'mark' && kept !== label && /^[cl]/.test(keptKind)) item(0, kept.length, keptKind);
-        return void stop('end');
-      }
-      stop(teaser.test(label) ? 'teaser' : 'label', text.slice(at, at + label.length).trim());
-      return void item(labelled.length, name.length, kind, 'stop');
-    }
-    if (
-      endsHere.test(name) ||
-      (after !== 'mark' &&
-        (name.search(denial) === 0 || /[\s-]free$/.test(name) || /^[*†°].*[a-z] [a-z]+ [a-z]/.test(name)))
-    )
-      return void stop('end');
-    const kind = name.length > 400 ? 'other' : classOf(name);
-    const words = name.split(/\s+/).length;
-    const cut = cutOf(name, text.slice(at, at + name.length));
-    if (
-      cut < 0 &&
-      name.length <= longestName &&
-      words <= mostWords &&
-      !(after === 'stop' && kind === 'other' && words > 3)
-    )
-      return void item(0, name.length, kind);
-    const kept = name.slice(0, Math.max(0, cut)).replace(/[\s.([…*]+$/, '');
-    const keptKind = classOf(kept);
-    const sentence = after === 'mark' && /^\W*[A-ZÀ-Þ][a-zà-ž]/.test(text.slice(at + cut, at + cut + 9));
-    if (kept.length > 2 && (/^[cl]/.test(keptKind) || sentence) && !denial.test(kept))
-      item(0, kept.length, keptKind);
-    stop('end');
-  }
+  else names(start + from, end);
 }
 
 /** What stands between a heading and its list, or undefined when the word is no heading here. */
@@ -180,17 +83,4 @@ function afterHeading(before: string, rest: string): string | undefined {
       ? /^[\s)\]】]*/.exec(rest)
       : null);
   return found?.[0];
-}
-
-/** Where running text begins within a name: a word no name holds, a new sentence, a footnote, a button; -1 nowhere. */
-function cutOf(name: string, text: string): number {
-  const button = /^([^\v]{3,}?)[\s…]*\v([^\s\d.…]{3,}(?: \S+)?)$/.exec(name);
-  const sentence = text.search(/[\s.…](?=\s*[A-ZÀ-Þ][a-zà-ž]+(?: [a-zà-ž]{2,}){2})/);
-  const cuts = [
-    name.search(prose),
-    sentence >= 0 && classOf(name.slice(sentence)) === 'other' ? sentence : -1,
-    name.search(/(?<=[^\s,])\s+(?:\(\*|\*+ ?[a-zà-ž]+ [a-zà-ž])/),
-    button && classOf(button[1]!) !== 'other' && classOf(button[2]!) === 'other' ? button[1]!.length : -1,
-  ].filter((at) => at >= 0);
-  return cuts.length > 0 ? Math.min(...cuts) : -1;
 }
