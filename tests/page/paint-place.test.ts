@@ -81,11 +81,24 @@ it('the card stands under its name, over it where there is no room, and always i
   expect(placeCard(name(780, 100), size, view).left + size.width).toBeLessThanOrEqual(800);
 });
 
+it('a card too high for above and below stands beside its name, on the side that has room', () => {
+  const view = { width: 800, height: 600 };
+  const size = { width: 300, height: 420 };
+  for (const left of [100, 650]) {
+    const name = new Rect(left, 290) as DOMRect;
+    const at = placeCard(name, size, view);
+    expect(at.left >= name.right || at.left + size.width <= name.left).toBe(true);
+    expect(at.top).toBeGreaterThanOrEqual(0);
+    expect(at.top + size.height).toBeLessThanOrEqual(view.height);
+  }
+});
+
 class Rect {
   readonly left: number;
   readonly top: number;
+  readonly right: number;
   readonly bottom: number;
   constructor(left: number, top: number) {
-    [this.left, this.top, this.bottom] = [left, top, top + 20];
+    [this.left, this.top, this.right, this.bottom] = [left, top, left + 120, top + 20];
   }
 }
