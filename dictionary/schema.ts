@@ -125,6 +125,7 @@ export const sourcesSchema = z.record(
   z.string().regex(/^[a-z0-9-]+$/u),
   z.strictObject({
     title: z.string().describe('Citation: who, what, where, when.'),
+    short: optional(z.string()).describe('The same in a few words, where there is no room.'),
     note: optional(z.string()).describe('How far it was checked, and what it does not say.'),
   }),
 );

@@ -148,6 +148,14 @@ it('marks stand on the letters of the label, in order, each with a line of its k
   ]);
 });
 
+it('a card on the page names its sources in few words, where there are such', () => {
+  const sources = { 'common-practice': { title: 'Common practice, at length', short: 'practice' } };
+  const [mark] = marksOf(read('Hydrolyzed Wheat Protein'), t, sources);
+  const words = JSON.stringify(mark!.card);
+  expect(words).toContain('Source: practice');
+  expect(words).not.toContain('at length');
+});
+
 it('every glyph there is can be drawn, and every word of the page catalogue is a word', () => {
   for (const { width, height, shapes } of Object.values(glyphs)) {
     expect(width * height).toBeGreaterThan(0);

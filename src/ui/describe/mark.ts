@@ -7,7 +7,7 @@ import { drawCard } from './draw-card.ts';
 import { shareWords } from './share.ts';
 
 /** dictionary/sources.json as views need it. */
-export type Sources = Record<string, { title: string }>;
+export type Sources = Record<string, { title: string; short?: string }>;
 
 /** The card of a name, in words. */
 export type CardWords = {
@@ -97,11 +97,14 @@ export function kindWords(mention: Pick<Mention, 'protein' | 'moisture'>, t: Tra
   return said.join(' · ');
 }
 
-/** One mark for each protein and moisture name of a reading, in label order. */
+/** One mark for each protein and moisture name of a reading, in label order. Sources in a few words: the panel cites them. */
 export function marksOf(reading: Reading, t: Translate, sources: Sources): Mark[] {
+  const inShort = Object.fromEntries(
+    Object.entries(sources).map(([key, { title, short = title }]) => [key, { title: short }]),
+  );
   return reading.mentions.flatMap((mention, index) => {
     const glyphs = glyphsOf(mention);
-    const card = cardOf(index, reading, t, sources);
+    const card = cardOf(index, reading, t, inShort);
     if (!card || !glyphs[0]) return [];
     return [
       {
