@@ -5,6 +5,9 @@ const labelAttributes = ['data-th', 'data-label', 'data-title', 'aria-label', 't
 const pointers = ['aria-controls', 'data-target', 'data-bs-target', 'data-modal', 'for', 'href'];
 const pointing = `${pointers.map((name) => `[${name}`).join('],')}^="#"]`; // an address within the page
 
+/** Attributes that tell something, among others of an element. */
+const telling = /(?:^| )(?:role|hidden|style|id|title|aria-|data-)/;
+
 /** The elements around some text nodes, parents before children, with what tells of a list that they hold. */
 export function holdersOf(nodes: Text[]): Pick<PageText, 'parents' | 'elements'> {
   const elements: Holder[] = [];
@@ -13,7 +16,7 @@ export function holdersOf(nodes: Text[]): Pick<PageText, 'parents' | 'elements'>
   const add = (element: Element, parent: number) => {
     const holder: Holder = { tag: tagOf(element), parent };
     places.set(element, elements.push(holder) - 1);
-    if (!native(element, 'hasAttributes')()) return;
+    if (!telling.test(native(element, 'getAttributeNames')().join(' '))) return;
     const role = attribute(element, 'role');
     if (role) holder.role = role;
     if (isHidden(element)) holder.hidden = true;

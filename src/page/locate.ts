@@ -2,7 +2,7 @@ import type { PageText } from '../messages.ts';
 import { documentOf, native } from './dom.ts';
 import { lettersIn, namesInMeta, type Span, spansIn, treesOf } from './gate.ts';
 import { holdersOf } from './holders.ts';
-import { type Parts, readStream, type Stream } from './stream.ts';
+import { isInline, isRejected, type Parts, readStream, type Stream } from './stream.ts';
 
 /** What the page's script holds of letters it sends to be read: the way back to the text nodes. */
 export type Located = { sent: PageText; nodes: Text[] };
@@ -14,12 +14,13 @@ const small = 3000; // letters of an element that is looked at as a whole
  * find them. Undefined where the gate is closed; no letters where names stand in its data only. Forces no layout.
  */
 export function locate(root: Document | ShadowRoot | Element): Located | undefined {
-  const parts = treesOf(root).flatMap((tree) => {
+  const parts: Parts = [];
+  for (const tree of treesOf(root)) {
     const letters = lettersIn(tree);
-    return [...partsWorthWalking(tree, letters.length, spansIn(letters)), null];
-  });
-  if (!parts.some(Boolean) && !namesInMeta(root)) return undefined;
-  return located(readStream(parts));
+    const spans = spansIn(letters);
+    if (spans.length > 0) parts.push(null, ...partsWorthWalking(tree, letters.length, spans));
+  }
+  return parts.length > 0 || namesInMeta(root) ? located(readStream(parts)) : undefined;
 }
 
 /** A stream with what of its build goes with it. */
@@ -38,17 +39,22 @@ function partsWorthWalking(top: Node, letters: number, spans: Span[]): Parts {
     const inside = spans.filter((span) => span[0] < to && span[1] > from);
     const [first, last] = [inside[0]![0], inside.at(-1)![1]];
     for (const [child, start, end] of childrenWithin(node, [from, to], [first, last])) {
-      if (!inside.some((span) => span[0] < end && span[1] > start)) continue;
+      if (isRejected(child) && start <= reached) reached = end; // a script between two parts is no gap
+      if (isRejected(child) || !inside.some((span) => span[0] < end && span[1] > start)) continue;
       const whole = inside.some((span) => span[0] <= start && span[1] >= end);
-      if (child.nodeType !== 3 && end - start >= small && !whole) take(child, start, end);
-      else {
-        if (start > reached && parts.length > 0) parts.push(null);
+      if (child.nodeType !== 3 && end - start >= small && !whole) {
+        const edges = isInline(child) ? [] : [undefined];
+        parts.push(...edges);
+        take(child, start, end);
+        parts.push(...edges);
+      } else {
+        if (start > reached) parts.push(null);
         parts.push(child);
         reached = end;
       }
     }
   };
-  if (spans.length > 0) take(top, 0, letters);
+  take(top, 0, letters);
   return parts;
 }
 

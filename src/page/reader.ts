@@ -34,7 +34,7 @@ export function startReader(world: ReaderWorld) {
   const doc = win.document;
   let painter: Painter | undefined;
   let sent: unknown[] = []; // letters and nodes that were asked about
-  let shown: unknown[] = []; // what is painted, and at which nodes
+  let shown: { orders: ListOrder[] | undefined; at: Text[] } = nothing; // what is painted, and at which nodes
   let selected: Located | undefined;
   let selectors: string[] = [];
   let address = '';
@@ -57,8 +57,8 @@ export function startReader(world: ReaderWorld) {
     const inData = clues && page === doc && (clues.data[0] || clues.properties[0]);
     if (clues && (inData || found.some((each) => each.sent.text))) return void ask(found, clues, moved);
     asked++;
-    if (shown.length > 0 || moved) void world.left().catch(() => undefined);
-    shown = [];
+    if (shown.orders?.[0] || moved) void world.left().catch(() => undefined);
+    shown = nothing;
     painter?.clear();
   };
 
@@ -74,10 +74,9 @@ export function startReader(world: ReaderWorld) {
     const lists = (orders ?? []).flatMap(({ places, ...order }) =>
       (places[0] ? places : [undefined]).map((place) => ({ order, pieces: piecesOf(place, nodes) })),
     );
-    const drawn = JSON.stringify(orders, (key, value) => (key === 'node' ? undefined : value));
-    const paint = lists[0] ? [drawn, ...lists.flatMap(({ pieces }) => pieces.map(({ node }) => node))] : [];
-    if (!moved && same(paint, shown)) return;
-    shown = paint;
+    const at = lists.flatMap(({ pieces }) => pieces.map(({ node }) => node));
+    if (!moved && same(at, shown.at) && drawn(orders) === drawn(shown.orders)) return;
+    shown = { orders, at };
     show(lists);
   };
 
@@ -118,5 +117,9 @@ export function startReader(world: ReaderWorld) {
   };
 }
 
+const nothing = { orders: undefined, at: [] };
+/** What is drawn, wherever its nodes stand among those sent. */
+const drawn = (orders: ListOrder[] | undefined) =>
+  JSON.stringify(orders, (key, value) => (key === 'node' ? undefined : value));
 const same = (a: unknown[], b: unknown[]): boolean =>
   a.length === b.length && a.every((each, i) => each === b[i]);

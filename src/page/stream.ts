@@ -1,7 +1,7 @@
 import { documentOf, native, tagOf } from './dom.ts';
 
-/** Nodes in document order; `null` stands where something between them was left out. */
-export type Parts = (Node | null)[];
+/** Nodes in document order; `null` stands where something between them was left out, `undefined` at the edge of a block. */
+export type Parts = (Node | null | undefined)[];
 
 /**
  * A document as one string, with the way back. Block edges and `<br>` are "\n"; edges of neighbouring inline
@@ -39,6 +39,12 @@ say(
 );
 say(preformatted, 'pre');
 say(lineBreak, 'br');
+const kindOf = (node: Node): number => kinds.get(tagOf(node as Element)) ?? block;
+
+/** Whether the letters within an element are none of the page's text. */
+export const isRejected = (node: Node): boolean => node.nodeType === 1 && kindOf(node) === rejected;
+/** Whether the letters within a node stand in one line with those around it. */
+export const isInline = (node: Node): boolean => node.nodeType === 3 || kindOf(node) === inline;
 
 /**
  * Reads the letters of some nodes, in document order, open shadow roots included. A frame's document is read by
@@ -77,33 +83,39 @@ export function readStream(tops: Parts): Stream {
     push(!data.includes('\n') || pre > 0 || looksPreformatted(data) ? data : data.replace(/\n/g, ' '));
   };
 
+  /** What parts an element from the text before it; its kind, or nothing where its letters are left out. */
+  const begin = (element: Element): number | undefined => {
+    const tag = tagOf(element);
+    const kind = kinds.get(tag) ?? block;
+    if (kind === rejected || isAside(element, tag)) return undefined;
+    if (kind !== inline) edge = '\n';
+    else edge ||= SOFT;
+    if (kind === lineBreak) return undefined;
+    if (kind === preformatted) pre++;
+    const shadow: unknown = tag !== 'form' && element.shadowRoot;
+    if (shadow && (shadow as Node).nodeType === 11) walk(shadow as Node);
+    return kind;
+  };
+  const close = (kind: number) => {
+    if (kind === preformatted) pre--;
+    if (kind !== inline) edge = '\n';
+    else edge ||= SOFT;
+  };
+
+  /** Reads what is within a node. */
   const walk = (top: Node) => {
     const walker = native(documentOf(top), 'createTreeWalker')(top, 5); // elements and text
     const open: number[] = [];
-    const close = (kind: number) => {
-      if (kind === preformatted) pre--;
-      if (kind !== inline) edge = '\n';
-      else edge ||= SOFT;
-    };
     let node: Node | null = walker.firstChild();
     while (node) {
       let down: Node | null = null;
       if (++seen > mostNodes || length > mostLetters) return;
       if (node.nodeType === 3) addText(node as Text);
       else {
-        const tag = tagOf(node as Element);
-        const kind = kinds.get(tag) ?? block;
-        if (kind === lineBreak) edge = '\n';
-        else if (kind !== rejected && !isAside(node as Element, tag)) {
-          if (kind !== inline) edge = '\n';
-          else edge ||= SOFT;
-          if (kind === preformatted) pre++;
-          const shadow: unknown = tag !== 'form' && (node as Element).shadowRoot;
-          if (shadow && (shadow as Node).nodeType === 11) walk(shadow as Node);
-          if (open.length < mostDepth) down = walker.firstChild();
-          if (down) open.push(kind);
-          else close(kind);
-        }
+        const kind = begin(node as Element);
+        if (kind && open.length < mostDepth) down = walker.firstChild();
+        if (down) open.push(kind!);
+        else if (kind) close(kind);
       }
       node = down ?? walker.nextSibling();
       while (!node && open.length > 0) {
@@ -116,18 +128,15 @@ export function readStream(tops: Parts): Stream {
 
   for (const top of tops) {
     if (!top) {
-      if (length > 0) push(gap);
+      if (top === null && length > 0) push(gap);
       edge = '\n';
     } else if (top.nodeType === 3) addText(top as Text);
     else if (top.nodeType !== 1) walk(top);
     else {
-      const kind = kinds.get(tagOf(top as Element)) ?? block;
-      if (kind === rejected) continue;
-      edge = kind === inline ? edge || SOFT : '\n';
-      const shadow: unknown = (top as Element).shadowRoot;
-      if (shadow && (shadow as Node).nodeType === 11) walk(shadow as Node);
+      const kind = begin(top as Element);
+      if (!kind) continue;
       walk(top);
-      edge = kind === inline ? edge || SOFT : '\n';
+      close(kind);
     }
   }
   return { text: parts.join(''), nodes, starts };

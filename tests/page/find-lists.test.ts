@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { findLists, rangeOf } from '../../src/page/find-lists.ts';
 import { gate } from '../../src/page/gate.ts';
 
@@ -84,6 +84,43 @@ it('is silent on a recipe', () => {
   const body =
     '<h2>Ingredients</h2><ul><li>2 cups flour</li><li>1 tsp salt</li><li>3 eggs</li><li>Sugar</li></ul>';
   expect(texts(body)).toEqual([]);
+});
+
+describe('in an element too large to be read whole', () => {
+  const filler = '<p>Some words that a shop writes.</p>'.repeat(120);
+  const far = `${'x '.repeat(2000)}Ingredients: ${list}. ${'y '.repeat(2000)}`;
+
+  it.each([
+    ['a script', `<script type="application/json">{"a":"${far}"}</script>`],
+    ['a style', `<style>/* ${far} */</style>`],
+    ['navigation', `<nav>${'<a>Words</a> '.repeat(800)} ${list}</nav>`],
+    ['a choice', `<select>${`<option>${list.replaceAll(', ', '</option><option>')}`.repeat(9)}</select>`],
+    [
+      'boxes to tick',
+      `<div>${filler}${list
+        .split(', ')
+        .map((name) => `<label><input type=checkbox>${name}</label>`)
+        .join('')}${filler}</div>`,
+    ],
+  ])('%s is no list', (_what, body) => {
+    expect(texts(`<main>${filler}${body}${filler}</main>`)).toEqual([]);
+  });
+
+  it('a script between a heading and its list parts them no more than nothing', () => {
+    const short = 'Glycerin, Dimethicone, Panthenol, Parfum';
+    const body = `<div>${filler}<h3>Ingredients</h3><script>let words = 1;</script><p>${short}</p>${filler}</div>`;
+    expect(texts(body)).toEqual([short]);
+  });
+
+  it('preformatted lines stay lines', () => {
+    const lines = list.split(', ').join('\n');
+    expect(texts(`<div>${filler}<h3>Ingredients</h3><pre>${lines}</pre>${filler}</div>`)).toEqual([lines]);
+  });
+
+  it('the end of one block and the start of the next are two lines', () => {
+    const body = `<div>${filler}Ingredients</div><div>${list}<div>${filler}</div></div>`;
+    expect(texts(body)).toEqual([list]);
+  });
 });
 
 const hostile: [string, string, number][] = [

@@ -51,3 +51,12 @@ it.each(Object.keys(pages))('%s', (path) => {
     ).toBe(letters(list.text.slice(3, 9)));
   }
 });
+
+// What shops put around a list: shelves of other goods, and their data in a script, lists and all.
+const shelf = `<ul>${'<li><a href="#"><h4>Goods of the shelf</h4><p>Some words about goods with glycerin.</p></a></li>'.repeat(60)}</ul><script>let goods = { list: "${'Aqua, Glycerin, Panthenol, Parfum, Linalool, Limonene. '.repeat(120)}" };</script>`;
+
+it.each(Object.keys(pages))('%s, within much else', (path) => {
+  const { lists } = expected[path.replace('page.html', 'expected.json')]!;
+  openPage(document, pages[path]!.replace(/(<body[^>]*>)([\s\S]*)(<\/body>)/, `$1${shelf}$2${shelf}$3`));
+  expect(findLists(document).map((list) => plain(list.text))).toEqual(lists.map((list) => plain(list.text)));
+});
