@@ -40,12 +40,9 @@ export function spansIn(text: string): Span[] {
 export const lettersIn = (node: Node): string => String(native(node, 'textContent') ?? '');
 
 /** The trees of a document, or of a part of one: itself and its open shadow roots. */
-export function treesOf(root: Document | ShadowRoot | Element): Node[] {
+export function treesOf(root: Document | ShadowRoot | Element, roots = shadowRootsIn(root)): Node[] {
   const top = root.nodeType === 9 ? native(root as Document, 'documentElement') : root;
-  if (!top) return [];
-  const own = root.nodeType === 1 && (root as Element).shadowRoot;
-  const roots = own && own.nodeType === 11 ? [own, ...shadowRootsIn(own)] : [];
-  return [top, ...roots, ...shadowRootsIn(top as Element)];
+  return top ? [top, ...roots] : [];
 }
 
 /** Whether names stand in attributes of microdata. */

@@ -12,10 +12,14 @@ const small = 3000; // letters of an element that is looked at as a whole
 /**
  * The letters of a document, or of a part of one, that stand where lists may be: what the background needs to
  * find them. Undefined where the gate is closed; no letters where names stand in its data only. Forces no layout.
+ * @param roots its open shadow roots, where they are known
  */
-export function locate(root: Document | ShadowRoot | Element): Located | undefined {
+export function locate(
+  root: Document | ShadowRoot | Element,
+  roots?: ShadowRoot[] | undefined,
+): Located | undefined {
   const parts: Parts = [];
-  for (const tree of treesOf(root)) {
+  for (const tree of treesOf(root, roots)) {
     const letters = lettersIn(tree);
     const spans = spansIn(letters);
     if (spans.length > 0) parts.push(null, ...partsWorthWalking(tree, letters.length, spans));

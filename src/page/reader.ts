@@ -44,7 +44,9 @@ export function startReader(world: ReaderWorld) {
     world.mark?.('begin');
     if (selected?.nodes[0]?.isConnected === false) selected = undefined;
     // What the reader pointed at comes first; what is found beside it stays.
-    const found = [selected ?? [], locateChosen(doc, selectors), locate(doc) ?? []].flat();
+    // The first look leaves shadow roots to the watch, which looks for them when the page has time.
+    const seen = locate(doc, address ? undefined : []);
+    const found = [selected ?? [], locateChosen(doc, selectors), seen ?? []].flat();
     const letters = found.flatMap((each) => [each.sent.text, ...each.nodes]);
     const moved = address !== win.location.href;
     address = win.location.href;

@@ -4,13 +4,15 @@ import { native } from './dom.ts';
 const common =
   'div,span,a,li,p,img,ul,h2,h3,h4,button,path,svg,option,input,td,tr,b,strong,i,script,label,use,br,g';
 
-/** Open shadow roots under `root`, nested ones too. */
+/** Open shadow roots of and under `root`, nested ones too; ours is none of them. */
 export function shadowRootsIn(root: Document | ShadowRoot | Element): ShadowRoot[] {
   const found: ShadowRoot[] = [];
-  for (const element of native(root as Element, 'querySelectorAll')(`:not(${common})`)) {
-    const shadow: unknown = element.shadowRoot;
+  const look = (element: Element) => {
+    const shadow: unknown = element.localName !== 'strandline-label' && element.shadowRoot;
     if (shadow && (shadow as Node).nodeType === 11)
       found.push(shadow as ShadowRoot, ...shadowRootsIn(shadow as ShadowRoot));
-  }
+  };
+  if (root.nodeType === 1) look(root as Element);
+  for (const element of native(root as Element, 'querySelectorAll')(`:not(${common})`)) look(element);
   return found;
 }

@@ -1,3 +1,5 @@
+import { shadowRootsIn } from './shadow-roots.ts';
+
 /**
  * What came into the document since the last telling: added subtrees, or so much that one pass is cheaper.
  * `restored`: the browser kept the page while another was shown in its place.
@@ -16,7 +18,7 @@ const rest = 25; // a look that took t ms is followed by rest of at least 25 t: 
  */
 export function watch(win: Window & typeof globalThis, signal: AbortSignal, look: (came: Came) => void) {
   const doc = win.document;
-  const roots = new WeakSet<Node>();
+  const roots = new WeakSet<ShadowRoot>();
   let marked = new Set<Element>();
   let added: Element[] = [];
   let count = 0;
@@ -75,19 +77,17 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
   });
   observer.observe(doc, { childList: true, subtree: true });
 
-  /** Observes the open shadow roots within, which no observer of the document reaches. */
-  const seeRoots = (within: Document | Element | ShadowRoot) => {
-    const own = within.nodeType === Node.ELEMENT_NODE ? [within as Element] : [];
-    for (const element of [...own, ...within.querySelectorAll('*')]) {
-      const root: unknown = element.shadowRoot;
-      if (!(root instanceof ShadowRoot) || roots.has(root) || element.localName === 'strandline-label')
-        continue;
+  /** Observes open shadow roots, which no observer of the document reaches; says whether there are new ones. */
+  const seeRoots = (within: Document | Element): boolean => {
+    const met = shadowRootsIn(within).filter((root) => !roots.has(root));
+    for (const root of met) {
       roots.add(root);
       observer.observe(root, { childList: true, subtree: true });
-      seeRoots(root);
     }
+    return met.length > 0;
   };
-  const idle = win.requestIdleCallback?.(() => seeRoots(doc));
+  // Looking through a whole page for them can wait until the page has time.
+  const idle = win.requestIdleCallback?.(() => seeRoots(doc) && look('changed'));
 
   const moveOn = ({ type }: Event) => {
     movedOn = type === 'pageshow' ? 'restored' : (movedOn ?? 'moved-on');
