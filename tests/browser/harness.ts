@@ -118,6 +118,13 @@ export async function openShop(options: Options = {}) {
   };
 }
 
+/** The line that the document's rules give to a kind of name: `double` for large proteins. Chromium only. */
+export const lineStyle = (page: Page, line: string): Promise<string> =>
+  page.evaluate(
+    (name) => getComputedStyle(document.body, `::highlight(strandline-${name})`).textDecorationStyle,
+    line,
+  );
+
 /** What the extension shows in a document: letters under each kind of line, and the words of its strip. */
 export type Painted = { lines: Record<string, string[]>; strip: string };
 

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bareLabel, label, serveBarePages, settings } from './bare-pages.ts';
 import { glyphReport } from './glyph-boxes.ts';
-import { type Harness, openShop, painted, proteinLetters, screens, until } from './harness.ts';
+import { type Harness, lineStyle, openShop, painted, proteinLetters, screens, until } from './harness.ts';
 
 let shop: Harness;
 let bare: Awaited<ReturnType<typeof serveBarePages>>;
@@ -60,6 +60,13 @@ describe('letters', () => {
       expect.arrayContaining(['Glycerin', 'Cetearyl Alcohol', 'Petrolatum', 'Panthenol']),
     );
     expect(lines.moisture).not.toContain('Parfum');
+    const kinds = ['large', 'small', 'free', 'moisture'];
+    expect(await Promise.all(kinds.map((kind) => lineStyle(page, kind)))).toEqual([
+      'double',
+      'dashed',
+      'dotted',
+      'solid',
+    ]);
     await screens(page, 'paint-plain');
     await page.close();
   });

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { builtAt } from './chromium.ts';
 import { badgeFor } from './counted.ts';
-import { type Harness, openShop, painted, until } from './harness.ts';
+import { type Harness, lineStyle, openShop, painted, until } from './harness.ts';
 
 let shop: Harness;
 beforeAll(async () => {
@@ -37,6 +37,8 @@ describe('the shipped manifest', () => {
       (now) => now.lines.large !== undefined,
     );
     expect(lines.large).toContain('Hydrolyzed Wheat Protein');
+    expect(await lineStyle(page, 'large')).toBe('double');
+    expect(await lineStyle(other, 'large')).toBe('solid'); // no rule of ours
     expect(await shop.badge(page)).toBe(badgeFor('oakum-protein-treatment'));
     await other.bringToFront();
     expect(await other.locator('strandline-label').count()).toBe(0);
