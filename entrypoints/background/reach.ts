@@ -56,8 +56,10 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       .catch(() => undefined);
     if (there) return;
     const target = { tabId: tab, allFrames: true };
-    await browser.scripting.insertCSS({ target, files: css });
-    await browser.scripting.executeScript({ target, files: js });
+    await Promise.all([
+      browser.scripting.insertCSS({ target, files: css }),
+      browser.scripting.executeScript({ target, files: js }),
+    ]);
   }
 
   return {

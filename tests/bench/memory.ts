@@ -45,6 +45,6 @@ export async function lines(): Promise<string[]> {
   const shown = (values: number[]) => values.map((value) => value.toFixed(1)).join(' · ');
   return [
     `heap in MB at 0, 20 … 100 client-side navigations: ${shown(ours)} with, ${shown(theirs)} without: ${(ours.at(-1)! - theirs.at(-1)!).toFixed(1)} MB ours (aim 3)`,
-    `a page of ${benchPage(3000).length} letters`,
+    `each of these pages has ${benchPage(3000).length} letters of HTML`,
   ];
 }
