@@ -52,6 +52,34 @@ it.each(styles)('%s: underlined in every structure', async (style) => {
   expect(missed).toEqual([]);
 });
 
+it.each(styles)('%s: the strip is in view, and covers no glyph', async (style) => {
+  const page = await shop.open(`/goods/${good.id}?as=open&hostile=${style}`);
+  await page.evaluate(() => document.querySelector('h2')?.scrollIntoView());
+  const boxes = () =>
+    page.evaluate(() => {
+      const root = document.querySelector('strandline-label')?.shadowRoot;
+      const box = (one: Element) => {
+        const { left, top, right, bottom } = one.getBoundingClientRect();
+        return { left, top, right, bottom };
+      };
+      const strip = root?.querySelector('.strip:not(.seeking)');
+      const view = { left: 0, top: 0, right: innerWidth, bottom: innerHeight };
+      return strip && { strip: box(strip), view, glyphs: [...root!.querySelectorAll('.name svg')].map(box) };
+    });
+  await until(boxes, (now) => Boolean(now));
+  await page.waitForTimeout(600);
+  const { strip, view, glyphs } = (await boxes())!;
+  expect(strip.left).toBeGreaterThanOrEqual(view.left);
+  expect(strip.top).toBeGreaterThanOrEqual(view.top);
+  expect(strip.right).toBeLessThanOrEqual(view.right);
+  expect(strip.bottom).toBeLessThanOrEqual(view.bottom);
+  const met = ({ left, top, right, bottom }: typeof strip) =>
+    right > left && left < strip.right && right > strip.left && top < strip.bottom && bottom > strip.top;
+  expect(glyphs.length).toBeGreaterThan(0);
+  expect(glyphs.filter(met)).toEqual([]);
+  await page.close();
+});
+
 it('dark: the strip and the glyphs are light on dark where the page is, whatever the browser prefers', async () => {
   const page = await shop.open(`/goods/${good.id}?as=open&hostile=dark`);
   await until(

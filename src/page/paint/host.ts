@@ -33,6 +33,8 @@ export function createHost(mode: ShadowRootMode, css: string): Host {
       // A page that throws us out three times does not want us.
       if (!host.isConnected && returns++ > 3) return false;
       modal.append(host);
+      // A page may zoom itself; strip and card stand by client pixels.
+      host.style.setProperty('--back', String(1 / (modal.currentCSSZoom ?? 1)), 'important');
       return true;
     },
     remove: () => host.remove(),
