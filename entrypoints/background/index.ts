@@ -73,24 +73,20 @@ export default defineBackground(() => {
       const site = siteOf(remembered.sites, url);
       if (site?.paused) return [];
       const t = await wordsOf(remembered);
-      const facts = factsOf(clues);
-      const met = listsIn(texts, frameId === 0 ? clues : undefined).flatMap(
-        ({ places, product, ...found }, id) => {
-          const list: FoundText = {
-            ...found,
-            id,
-            ...((product ?? facts) && { product: withKind({ ...facts, ...(product ?? facts!) }) }),
-          };
-          const order = orderOf(list, lookup, {
-            remembered,
-            site,
-            t,
-            checks: (reading) =>
-              checksOf(reading, list.product, { remembered, lookup, practice, today: today() }),
-          });
-          return order.isList ? [{ list, order: { ...order, places } }] : [];
-        },
-      );
+      const found = listsIn(texts, frameId === 0 ? clues : undefined);
+      const facts = found.length > 0 ? factsOf(clues) : undefined;
+      const met = found.flatMap(({ places, product, ...text }, id) => {
+        const named = product ?? facts;
+        const list: FoundText = { ...text, id, ...(named && { product: withKind({ ...facts, ...named }) }) };
+        const order = orderOf(list, lookup, {
+          remembered,
+          site,
+          t,
+          checks: (reading) =>
+            checksOf(reading, list.product, { remembered, lookup, practice, today: today() }),
+        });
+        return order ? [{ list, order: { ...order, places } }] : [];
+      });
       const { id } = tab;
       const lists = met.map(({ list, order }) => ({ ...list, proteins: order.proteinMentions }));
       // The page waits for its painter only; badge and panel follow.

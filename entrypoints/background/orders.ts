@@ -18,7 +18,7 @@ export const markOfText = (text: string) => text.replace(/\s+/g, ' ').trim().sli
 
 const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
 
-/** Reads one list of a page and says how to paint it. */
+/** Reads one list of a page and says how to paint it; undefined where it is no cosmetic list. */
 export function orderOf(
   list: FoundText,
   lookup: Lookup,
@@ -33,26 +33,26 @@ export function orderOf(
     t: Translate;
     checks: (reading: Reading) => Check[];
   },
-): PaintOrder {
+): PaintOrder | undefined {
   const use = list.product?.use;
   const reading = readLabel(list.text, lookup, { readAs: remembered.readAs, ...(use ? { use } : {}) });
   const { underline, glyphSize } = remembered.settings;
   const isList =
     !site?.notLists.includes(markOfText(list.text)) &&
     (pointedAt.includes(list.via) || (!reading.refused && reading.read >= lookup.thresholds.listAtLeast));
-  const marks = isList ? marksOf(reading, t, sources) : [];
+  if (!isList) return undefined;
   const words = stripOf(
     reading,
     {
       product: list.product?.name,
-      checks: isList ? checks(reading) : [],
+      checks: checks(reading),
       kept: remembered.products.some(({ labels }) => labels[0]?.text === list.text),
     },
     t,
   );
-  const strip = isList ? drawStrip(words, t) : { label: '', open: [], folded: [] };
+  const strip = drawStrip(words, t);
   const { said, shared } = sayOnce((each) => ({
-    marks: marks
+    marks: marksOf(reading, t, sources)
       .filter(({ line }) => (line === 'moisture' ? underline.moisture : underline.protein))
       .map((mark) => ({ ...mark, glyph: each(mark.glyph), card: mark.card.map(each) })),
     strip: { ...strip, open: strip.open.map(each), folded: strip.folded.map(each) },
@@ -61,7 +61,6 @@ export function orderOf(
     list: list.id,
     lang: t.lang,
     dir: t.dir,
-    isList,
     proteinMentions: reading.mentions.filter(isProtein).length,
     names: t('page.painter.names'),
     glyphSize: glyphSizes[glyphSize],

@@ -34,13 +34,11 @@ export type StripAction = 'panel' | 'compare' | 'add' | 'keep' | 'pause' | 'not-
 /** What a button of the strip does, in its attribute `data-does`: in the page, or as the background is asked. */
 export type Does = 'fold' | 'move' | 'next' | 'more' | StripAction;
 
-/** What the background answers for one list. */
+/** What the background answers for one cosmetic list; for any other it answers nothing. */
 export type PaintOrder = {
   list: number;
   lang: string;
   dir: 'ltr' | 'rtl';
-  /** Nothing is drawn when the background says this is no cosmetic list. */
-  isList: boolean;
   proteinMentions: number;
   /** Names that are underlined, in the order of the label. */
   marks: Mark[];
