@@ -4,14 +4,12 @@ import type { StripAction } from '../src/ui/paint-order.ts';
 
 declare global {
   /** Left by the painter's file for the reader's file in the same isolated world; no page sees it. */
-  var strandlinePainter:
-    | ((window: Window & typeof globalThis, act: (list: number, action: StripAction) => void) => Painter)
-    | undefined;
+  var strandlinePainter: ((act: (list: number, action: StripAction) => void) => Painter) | undefined;
 }
 
 // Open only where tests look in; elsewhere a page cannot read what the strip says of the reader's hair.
 const mode = import.meta.env.MODE === 'localhost' ? 'open' : 'closed';
 
 export default defineUnlistedScript(() => {
-  globalThis.strandlinePainter = (_window, act) => createPainter(mode, act);
+  globalThis.strandlinePainter = (act) => createPainter(mode, act);
 });

@@ -37,7 +37,7 @@ export default defineContentScript({
       }),
       listsAt: async () => (await siteHere(browser.storage.local, location.origin)).listsAt,
       act: (list, action) => void ask(browser.runtime, 'act', { list, action }).catch(gone),
-      painter: (act) => globalThis.strandlinePainter?.(window, act),
+      painter: (act) => globalThis.strandlinePainter?.(act),
     });
     const heard = (does: () => void) => () => {
       if (ctx.isValid) does();
