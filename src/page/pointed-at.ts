@@ -2,6 +2,7 @@
 import type { PageText } from '../messages.ts';
 import { type Located, located } from './locate.ts';
 import { readStream } from './stream.ts';
+import { looseText } from './text/page-text.ts';
 
 type Via = NonNullable<PageText['pointed']>['via'];
 
@@ -21,14 +22,7 @@ export function locateRange(range: Range, via: Via): Located | undefined {
 
 /** Letters that stand in no text node of the page (in a field, say): they are read, not painted. */
 export const looseLetters = (text: string, via: Via): Located => ({
-  sent: {
-    text,
-    starts: [],
-    lengths: [],
-    parents: [],
-    elements: [],
-    pointed: { from: 0, to: text.length, via },
-  },
+  sent: { ...looseText(text), pointed: { from: 0, to: text.length, via } },
   nodes: [],
 });
 

@@ -1,4 +1,5 @@
 import { documentOf, native, tagOf } from './dom.ts';
+import { SOFT } from './text/page-text.ts';
 
 /** Nodes in document order; `null` stands where something between them was left out, `undefined` at the edge of a block. */
 export type Parts = (Node | null | undefined)[];
@@ -14,9 +15,6 @@ export type Stream = {
   /** Offset in `text` of the first letter of each node. */
   starts: number[];
 };
-
-/** Edge between two inline elements: a separator only where the names have no other. */
-const SOFT = '\v';
 
 const gap = '\n'.repeat(8);
 const mostNodes = 200_000;

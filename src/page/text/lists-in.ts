@@ -1,7 +1,7 @@
 import type { PageText, ProductClues, SentPlace } from '../../messages.ts';
 import { embeddedLines } from './embedded.ts';
 import type { Segment } from './judge.ts';
-import { blockAt, upFrom } from './page-text.ts';
+import { blockAt, looseText, upFrom } from './page-text.ts';
 import { textAndPieces } from './pieces.ts';
 import { findSegments } from './segments.ts';
 
@@ -48,7 +48,7 @@ const placesIn = (page: PageText, i: number): Found[] =>
   });
 
 const placesInData = (text: string): Found[] =>
-  placesIn({ text, starts: [], lengths: [], parents: [], elements: [] }, 0).map((place) => ({
+  placesIn(looseText(text), 0).map((place) => ({
     ...place,
     via: 'data',
   }));

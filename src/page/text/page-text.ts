@@ -1,5 +1,17 @@
 import type { Holder, PageText } from '../../messages.ts';
 
+/** Edge between two inline elements in a page's letters: a separator only where the names have no other. */
+export const SOFT = '\v';
+
+/** Letters that stand in no text node of a page. */
+export const looseText = (text: string): PageText => ({
+  text,
+  starts: [],
+  lengths: [],
+  parents: [],
+  elements: [],
+});
+
 /** Index of the text node that holds offset `at`, or of the last one before it; -1 when there is none. */
 export function nodeAt({ starts }: Pick<PageText, 'starts'>, at: number): number {
   let low = 0;

@@ -1,8 +1,5 @@
 import type { PageText, SentPiece } from '../../messages.ts';
-import { nodeAt } from './page-text.ts';
-
-/** Edge between two inline elements in a page's letters. */
-const SOFT = '\v';
+import { nodeAt, SOFT } from './page-text.ts';
 
 /**
  * The text of a list and where its letters stand. Runs of white space are one space, block edges and `<br>`
