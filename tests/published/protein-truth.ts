@@ -1,3 +1,5 @@
+import type { ProteinKind } from '../../src/core/entry.ts';
+
 /**
  * An independent reading of INCI names for the confusion table: what a name is by its words, in the order a
  * person would ask. Written after going through every name of the inventory that holds a word of protein,
@@ -6,15 +8,7 @@
  * Source of the names: CosIng inventory, European Commission, export of December 2020. The judgement is ours
  * (`common practice`): CosIng's functions do not say what is a protein.
  */
-export type Truth =
-  | 'amino-acid'
-  | 'peptide'
-  | 'hydrolyzed'
-  | 'quaternized'
-  | 'whole'
-  | 'protein-bearing'
-  | 'protein-surfactant'
-  | 'none';
+export type Truth = ProteinKind | 'none';
 
 const words = (list: string) => new Set(list.trim().split(/\s+/));
 
