@@ -1,4 +1,4 @@
-import type { Pattern } from '../src/core/entry.ts';
+import type { Pattern } from '../src/core/names/entry.ts';
 
 /** Writes the word lists of pattern-words.json out where a pattern names one: `<acid>` → `(?:acetate|…)`. */
 export function expand(patterns: readonly Pattern[], words: Record<string, string[]>): Pattern[] {

@@ -1,6 +1,6 @@
 /** The one layout of dictionary files: one entry a line, sorted by name, fields in the order of the schema. */
 import type { z } from 'zod';
-import type { Limits } from '../src/core/entry.ts';
+import type { Limits } from '../src/core/names/entry.ts';
 import { entrySchema, patternSchema } from './schema.ts';
 
 /** Text of a family file. `format(parse(text)) === text` holds for every file: the tool is the only writer. */

@@ -1,5 +1,5 @@
 /** The dictionary as data: `entries`, `patterns` and `limits` are what `createLookup` takes. */
-import type { Entry, Limits, Pattern } from '../src/core/entry.ts';
+import type { Entry, Limits, Pattern } from '../src/core/names/entry.ts';
 import acidsAndAlkalis from './entries/acids-and-alkalis.json' with { type: 'json' };
 import actives from './entries/actives.json' with { type: 'json' };
 import algaeAndFungi from './entries/algae-and-fungi.json' with { type: 'json' };

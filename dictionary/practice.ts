@@ -1,5 +1,5 @@
 /** The numbers of common practice, each with its source: what `allowanceOf` and the wash-day rules take. */
-import type { AllowancePractice, Practice, WashDayPractice } from '../src/core/practice.ts';
+import type { AllowancePractice, Practice, WashDayPractice } from '../src/core/judge/practice.ts';
 import allowance from './allowance.json' with { type: 'json' };
 import washDay from './wash-day.json' with { type: 'json' };
 

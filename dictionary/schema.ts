@@ -1,6 +1,6 @@
 /** The shape of a dictionary file. The descriptions are the documentation of each field. */
 import { z } from 'zod';
-import type { Entry, Limits, Pattern } from '../src/core/entry.ts';
+import type { Entry, Limits, Pattern } from '../src/core/names/entry.ts';
 import { cosingFunctions } from './cosing-functions.ts';
 
 const name = z

@@ -1,6 +1,6 @@
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
+import type { StripAction } from '../src/contract/paint-order.ts';
 import { createPainter, type Painter } from '../src/page/paint/painter.ts';
-import type { StripAction } from '../src/ui/paint-order.ts';
 
 declare global {
   /** Left by the painter's file for the reader's file in the same isolated world; no page sees it. */

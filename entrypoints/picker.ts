@@ -1,8 +1,8 @@
 import { browser } from 'wxt/browser';
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
-import { ask } from '../src/messages.ts';
-import { pickElement } from '../src/page/picker.ts';
-import { selectorOf } from '../src/page/selector.ts';
+import { ask } from '../src/contract/messages.ts';
+import { pickElement } from '../src/page/read/picker.ts';
+import { selectorOf } from '../src/page/read/selector.ts';
 
 declare global {
   /** Left by the background before this file comes: what to tell the reader. */

@@ -8,18 +8,17 @@ const allowed: Record<string, { code: string[]; types: string[] }> = {
   dictionary: { code: ['dictionary'], types: ['core'] },
   core: { code: ['core'], types: [] },
   store: { code: ['store', 'core'], types: [] },
-  messages: { code: ['core'], types: ['store', 'ui'] },
-  ui: { code: ['ui', 'core'], types: ['store', 'messages'] },
-  page: { code: ['page', 'text', 'ui', 'core'], types: ['messages', 'store'] },
+  contract: { code: ['contract', 'core'], types: ['store'] },
+  ui: { code: ['ui', 'core'], types: ['store', 'contract'] },
+  page: { code: ['page', 'find', 'ui', 'core'], types: ['contract', 'store'] },
   // what is found in a page's letters is decided in the background: no document there
-  text: { code: ['text', 'core'], types: ['messages'] },
+  find: { code: ['find', 'core'], types: ['contract'] },
 };
 const outside = (from: string, spec: string) =>
   from === 'core' ? ['fuse.js'].includes(spec) : from !== 'page';
 
 const roomOf = (file: string) => {
   const path = relative(root, file).split('/');
-  if (path[0] === 'src' && path[1] === 'page' && path[2] === 'text') return 'text';
   if (path[0] === 'src') return path[1]!.replace(/\.tsx?$/, '');
   return path[0]!;
 };

@@ -1,10 +1,10 @@
-import { answerOf, fitProduct } from '../../src/core/fit.ts';
-import { allowanceOf } from '../../src/core/hair.ts';
-import type { Lookup } from '../../src/core/lookup.ts';
-import type { Practice } from '../../src/core/practice.ts';
-import { previewAdd } from '../../src/core/preview.ts';
-import { type ProductFacts, usualUse } from '../../src/core/product.ts';
-import { type Reading, readLabel } from '../../src/core/reading.ts';
+import { allowanceOf } from '../../src/core/hair/tolerance.ts';
+import { answerOf, fitProduct } from '../../src/core/judge/fit.ts';
+import type { Practice } from '../../src/core/judge/practice.ts';
+import type { Lookup } from '../../src/core/names/lookup.ts';
+import { previewAdd } from '../../src/core/plan/preview.ts';
+import { type ProductFacts, usualUse } from '../../src/core/product/product.ts';
+import { type Reading, readLabel } from '../../src/core/reading/reading.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
 import type { Check } from '../../src/ui/describe/strip.ts';
 import { headInUse, routineInUse } from '../../src/ui/heads.ts';

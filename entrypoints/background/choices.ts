@@ -1,5 +1,5 @@
-import { keepMet } from '../../src/core/same-product.ts';
-import type { FoundText, TabPage } from '../../src/messages.ts';
+import type { FoundText, TabPage } from '../../src/contract/messages.ts';
+import { keepMet } from '../../src/core/product/same-product.ts';
 import type { Change, Remembered, Site } from '../../src/store/remembered.ts';
 import { markOfText } from './orders.ts';
 import { siteOf } from './reach.ts';

@@ -1,13 +1,13 @@
 import sources from '../../dictionary/sources.json' with { type: 'json' };
-import type { Lookup } from '../../src/core/lookup.ts';
-import { isProtein, type Reading, readLabel } from '../../src/core/reading.ts';
-import type { FoundText } from '../../src/messages.ts';
+import type { FoundText } from '../../src/contract/messages.ts';
+import type { PaintOrder } from '../../src/contract/paint-order.ts';
+import type { Lookup } from '../../src/core/names/lookup.ts';
+import { isProtein, type Reading, readLabel } from '../../src/core/reading/reading.ts';
 import type { Remembered, Site } from '../../src/store/remembered.ts';
 import { sayOnce } from '../../src/ui/describe/draw.ts';
 import { drawStrip } from '../../src/ui/describe/draw-strip.ts';
 import { marksOf } from '../../src/ui/describe/mark.ts';
 import { type Check, stripOf } from '../../src/ui/describe/strip.ts';
-import type { PaintOrder } from '../../src/ui/paint-order.ts';
 import type { Translate } from '../../src/ui/words/index.ts';
 
 /** The reader pointed at this text: it is read as a list whatever its names. */

@@ -1,8 +1,8 @@
 import './style.css';
 import { browser } from 'wxt/browser';
 import { defineContentScript } from 'wxt/utils/define-content-script';
-import { answer, ask } from '../../src/messages.ts';
-import { startReader } from '../../src/page/reader.ts';
+import { answer, ask } from '../../src/contract/messages.ts';
+import { startReader } from '../../src/page/read/reader.ts';
 import type { ReaderContext } from './context.ts';
 import { siteHere } from './site.ts';
 

@@ -8,7 +8,7 @@ import {
   panelGoKey,
   type TabPage,
   tabPageKey,
-} from '../../src/messages.ts';
+} from '../../src/contract/messages.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { pinsWith } from '../../src/ui/compare/pinned.ts';
 import { addDetail, factsOfList } from '../../src/ui/page/facts.ts';
@@ -24,7 +24,7 @@ import { createUndoStack, isUndoKey } from './undo-stack.ts';
 /** Files and photos: read in this window, with the code for them loaded when it is first asked for. */
 const openStore: NonNullable<World['store']> = async () => {
   const [{ openDoor }, { createKeeper }] = await Promise.all([
-    import('../../src/store/door.ts'),
+    import('../../src/store/panel-store.ts'),
     import('../../src/store/keeper.ts'),
   ]);
   return openDoor(createKeeper());

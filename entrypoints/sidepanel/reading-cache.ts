@@ -1,5 +1,5 @@
-import type { Use } from '../../src/core/entry.ts';
-import type { ReadAs, Reading } from '../../src/core/reading.ts';
+import type { Use } from '../../src/core/names/entry.ts';
+import type { ReadAs, Reading } from '../../src/core/reading/reading.ts';
 
 type Asked = { text: string; use?: Use; readAs?: ReadAs };
 

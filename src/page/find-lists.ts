@@ -1,11 +1,11 @@
-import type { ProductFacts } from '../core/product.ts';
-import { type Piece, piecesOf } from './letters.ts';
-import { locate } from './locate.ts';
-import { readClues } from './product.ts';
-import { rangeOf } from './ranges.ts';
-import { listsIn } from './text/lists-in.ts';
+import type { ProductFacts } from '../core/product/product.ts';
+import { listsIn } from '../find/lists-in.ts';
+import { type Piece, piecesOf } from './read/letters.ts';
+import { locate } from './read/locate.ts';
+import { readClues } from './read/product.ts';
+import { rangeOf } from './read/ranges.ts';
 
-export { rangeOf } from './ranges.ts';
+export { rangeOf } from './read/ranges.ts';
 
 /** One distinct list of a page. */
 export type FoundList = {

@@ -1,5 +1,5 @@
-import type { Product } from '../core/product.ts';
-import { bareName, isSameProduct, mergeProducts } from '../core/same-product.ts';
+import type { Product } from '../core/product/product.ts';
+import { bareName, isSameProduct, mergeProducts } from '../core/product/same-product.ts';
 import type { Everything } from './everything.ts';
 import { type Change, type Remembered, type Thing, type ThingOf, things } from './remembered.ts';
 

@@ -14,8 +14,8 @@ import {
   snapshotKey,
   versionKey,
 } from './keys.ts';
-import { createKnown } from './known.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
+import { createKnown } from './parsed-cache.ts';
 import type { Change, Outcome, Reject, Remembered } from './remembered.ts';
 import * as schemas from './schemas.ts';
 

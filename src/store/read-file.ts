@@ -1,5 +1,5 @@
 import { findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
-import type { Said } from '../core/finding.ts';
+import type { Said } from '../core/judge/finding.ts';
 import { type Everything, everythingSchema } from './everything.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
 import { things } from './remembered.ts';

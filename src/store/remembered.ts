@@ -1,7 +1,7 @@
-import type { Head } from '../core/head.ts';
-import type { Product } from '../core/product.ts';
-import type { ReadAs } from '../core/reading.ts';
-import type { LogEntry, Routine } from '../core/wash-day.ts';
+import type { Head } from '../core/hair/head.ts';
+import type { Product } from '../core/product/product.ts';
+import type { ReadAs } from '../core/reading/reading.ts';
+import type { LogEntry, Routine } from '../core/wash-day/routine.ts';
 
 export type Settings = {
   /** BCP 47, or absent for the browser's language. */

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import { allergens } from '../core/entry.ts';
-import type { Avoid, AvoidableRole, Head, StretchTest } from '../core/head.ts';
-import { type Product, productKinds } from '../core/product.ts';
-import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day.ts';
+import type { Avoid, AvoidableRole, Head, StretchTest } from '../core/hair/head.ts';
+import { allergens } from '../core/names/entry.ts';
+import { type Product, productKinds } from '../core/product/product.ts';
+import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day/routine.ts';
 import type { Settings, Site, Thing } from './remembered.ts';
 
 // Browsers alter lone surrogates when storing: made whole before, so that what is read is what was written.

@@ -1,5 +1,5 @@
-import type { Head } from '../core/head.ts';
-import type { Routine } from '../core/wash-day.ts';
+import type { Head } from '../core/hair/head.ts';
+import type { Routine } from '../core/wash-day/routine.ts';
 import type { Remembered } from '../store/remembered.ts';
 
 /** The head the reader has in use: the chosen one, else the first kept. */

@@ -1,8 +1,8 @@
-import type { Use } from '../core/entry.ts';
-import type { Practice } from '../core/practice.ts';
-import type { ReadAs, Reading } from '../core/reading.ts';
-import type { TabPage } from '../messages.ts';
-import type { StoreDoor } from '../store/door.ts';
+import type { TabPage } from '../contract/messages.ts';
+import type { Practice } from '../core/judge/practice.ts';
+import type { Use } from '../core/names/entry.ts';
+import type { ReadAs, Reading } from '../core/reading/reading.ts';
+import type { StoreDoor } from '../store/panel-store.ts';
 import type { Change, Outcome, Remembered, ThingOf } from '../store/remembered.ts';
 import type { Translate } from './words/index.ts';
 

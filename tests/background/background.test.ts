@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { keeping, listIsHere, notAList, pausing } from '../../entrypoints/background/choices.ts';
 import { createReach, siteOf } from '../../entrypoints/background/reach.ts';
 import { badgeOf, createTabPages } from '../../entrypoints/background/tab-pages.ts';
-import type { TabPage } from '../../src/messages.ts';
+import type { TabPage } from '../../src/contract/messages.ts';
 import { defaultSettings, type Remembered, type Site } from '../../src/store/remembered.ts';
 
 const site = (origin: string, rest: Partial<Site> = {}): Site => ({

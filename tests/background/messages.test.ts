@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { type Answers, answer, ask, type Runtime } from '../../src/messages.ts';
+import { type Answers, answer, ask, type Runtime } from '../../src/contract/messages.ts';
 
 /** A runtime whose worker may be killed: `dies` messages are lost before an answer comes. */
 function runtime(answers: Answers, dies = 0, id = 'ours') {

@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
-import type { LogEntry } from '../../src/core/wash-day.ts';
+import type { LogEntry } from '../../src/core/wash-day/routine.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { type Harness, openShop, until } from '../browser/harness.ts';
 import { seeds } from '../browser/seeds.ts';

@@ -1,8 +1,8 @@
 // Reading a label in Node: the lookup built once, forty names read, and what a fuzzy search over all names would cost.
 import Fuse from 'fuse.js';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 import { fortyNames } from './bench-page.ts';
 import { ms, timed } from './measure.ts';
 

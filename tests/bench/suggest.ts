@@ -1,5 +1,5 @@
 // How long the smallest settling change takes to find: 10 steps, 40 products, 200 random wash days.
-import { suggest } from '../../src/core/suggest.ts';
+import { suggest } from '../../src/core/plan/suggest.ts';
 import { randomDay } from '../core/random-day.ts';
 
 export async function lines(): Promise<string[]> {

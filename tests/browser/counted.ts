@@ -1,4 +1,4 @@
-import type { ProteinKind } from '../../src/core/entry.ts';
+import type { ProteinKind } from '../../src/core/names/entry.ts';
 import { type ExpectedProtein, expected } from '../store/expected.ts';
 
 /** Kinds that are shown with their reason and never counted. */

@@ -2,7 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { ask as askOver, type MessageName, type Messages } from '../../src/messages.ts';
+import { ask as askOver, type MessageName, type Messages } from '../../src/contract/messages.ts';
 import { root } from '../run/steps.ts';
 import { serveStore } from '../store/serve.ts';
 import { type Options, openChromium } from './chromium.ts';

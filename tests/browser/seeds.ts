@@ -1,7 +1,7 @@
 // What a reader may have kept, for views: heads, products of the invented shop, a routine, a log. All invented.
-import type { Head } from '../../src/core/head.ts';
-import { type Product, usualUse } from '../../src/core/product.ts';
-import type { LogEntry, Routine, Step } from '../../src/core/wash-day.ts';
+import type { Head } from '../../src/core/hair/head.ts';
+import { type Product, usualUse } from '../../src/core/product/product.ts';
+import type { LogEntry, Routine, Step } from '../../src/core/wash-day/routine.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { type Good, goods } from '../store/goods.ts';
 

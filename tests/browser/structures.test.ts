@@ -1,7 +1,7 @@
 // The first moment, browsing: every way in which the shop marks up a list, in a real Chromium.
 
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { TabPage } from '../../src/messages.ts';
+import type { TabPage } from '../../src/contract/messages.ts';
 import { expected, expectedElsewhere } from '../store/expected.ts';
 import { type Good, goods } from '../store/goods.ts';
 import { badgeFor, counted, underlined } from './counted.ts';

@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
-import { fitProduct } from '../../src/core/fit.ts';
-import { allowanceOf } from '../../src/core/hair.ts';
-import type { Avoid } from '../../src/core/head.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import type { Avoid } from '../../src/core/hair/head.ts';
+import { allowanceOf } from '../../src/core/hair/tolerance.ts';
+import { fitProduct } from '../../src/core/judge/fit.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 import { madeHead } from '../keeping/made.ts';
 
 const lookup = createLookup(entries, patterns, limits);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Amount, brokenStick, shareBounds, unorderedBounds } from '../../src/core/bounds.ts';
+import { type Amount, brokenStick, shareBounds, unorderedBounds } from '../../src/core/amounts/bounds.ts';
 
 const anything = { least: 0, most: 100 };
 const list = (n: number, set: Record<number, Partial<Amount>> = {}): Amount[] =>

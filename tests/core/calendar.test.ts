@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CalendarInput, plannedDays } from '../../src/core/calendar.ts';
-import { addDays, daysBetween } from '../../src/core/days.ts';
-import type { Cadence, LogEntry } from '../../src/core/wash-day.ts';
+import { type CalendarInput, plannedDays } from '../../src/core/wash-day/calendar.ts';
+import { addDays, daysBetween } from '../../src/core/wash-day/days.ts';
+import type { Cadence, LogEntry } from '../../src/core/wash-day/routine.ts';
 import {
   allowance,
   careful,

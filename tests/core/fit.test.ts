@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { answerOf, fitProduct } from '../../src/core/fit.ts';
-import type { Head } from '../../src/core/head.ts';
-import type { ProductKind } from '../../src/core/product.ts';
+import type { Head } from '../../src/core/hair/head.ts';
+import { answerOf, fitProduct } from '../../src/core/judge/fit.ts';
+import type { ProductKind } from '../../src/core/product/product.ts';
 import {
   allowance,
   careful,

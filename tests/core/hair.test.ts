@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { practice } from '../../dictionary/practice.ts';
-import { allowanceOf, allowances } from '../../src/core/hair.ts';
-import type { Allowance, DamageKind, Head, Porosity, Thickness } from '../../src/core/head.ts';
-import type { Feel, LogEntry } from '../../src/core/wash-day.ts';
+import type { Allowance, DamageKind, Head, Porosity, Thickness } from '../../src/core/hair/head.ts';
+import { allowanceOf, allowances } from '../../src/core/hair/tolerance.ts';
+import type { Feel, LogEntry } from '../../src/core/wash-day/routine.ts';
 
 const today = '2026-03-01';
 const head = (over: Partial<Head> = {}): Head => ({

@@ -1,12 +1,19 @@
 // Small readings and days made by hand, so that rules are tested without dictionary or label grammar.
 import { practice } from '../../dictionary/practice.ts';
-import type { Allergen, MoistureRole, Protein, ProteinSize, Range, Role } from '../../src/core/entry.ts';
-import { allowanceOf } from '../../src/core/hair.ts';
-import type { Head } from '../../src/core/head.ts';
-import { type ProductKind, usualUse } from '../../src/core/product.ts';
-import type { Mention, Reading, Strength } from '../../src/core/reading.ts';
-import type { WashDayInput } from '../../src/core/routine.ts';
-import type { LogEntry, Routine, Step } from '../../src/core/wash-day.ts';
+import type { Head } from '../../src/core/hair/head.ts';
+import { allowanceOf } from '../../src/core/hair/tolerance.ts';
+import type {
+  Allergen,
+  MoistureRole,
+  Protein,
+  ProteinSize,
+  Range,
+  Role,
+} from '../../src/core/names/entry.ts';
+import { type ProductKind, usualUse } from '../../src/core/product/product.ts';
+import type { Mention, Reading, Strength } from '../../src/core/reading/reading.ts';
+import type { WashDayInput } from '../../src/core/wash-day/add-up.ts';
+import type { LogEntry, Routine, Step } from '../../src/core/wash-day/routine.ts';
 
 export { practice };
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { labelDifference } from '../../src/core/label-difference.ts';
-import type { Mention } from '../../src/core/reading.ts';
+import { labelDifference } from '../../src/core/label/difference.ts';
+import type { Mention } from '../../src/core/reading/reading.ts';
 
 const part = (name: string, raw = name): Pick<Mention, 'raw' | 'found' | 'moisture'> => ({
   raw,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { splitLabel } from '../../src/core/label.ts';
+import { splitLabel } from '../../src/core/label/split-label.ts';
 import { labelLines } from './label-lines.ts';
 
 const mentionsOf = (label: string) =>

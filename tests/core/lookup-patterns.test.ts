@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { patterns } from '../../dictionary/index.ts';
-import { normalName } from '../../src/core/normal-form.ts';
+import { normalName } from '../../src/core/names/normal-form.ts';
 
 const rules = patterns.map(({ id, match, not, needs, examples, counterexamples }) => {
   const [yes, no] = [new RegExp(match, 'u'), not ? new RegExp(not, 'u') : undefined];

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import Fuse from 'fuse.js';
 import { describe, expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import type { Entry, Pattern } from '../../src/core/entry.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { nameForms } from '../../src/core/name-forms.ts';
-import { keyOf, normalName } from '../../src/core/normal-form.ts';
+import type { Entry, Pattern } from '../../src/core/names/entry.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { nameForms } from '../../src/core/names/name-forms.ts';
+import { keyOf, normalName } from '../../src/core/names/normal-form.ts';
 
 const real = createLookup(entries, patterns, limits);
 const made = ['from-memory'];

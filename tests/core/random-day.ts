@@ -1,6 +1,7 @@
 // Random wash days for property tests, brute force and the bench; seeded, so a failure can be met again.
-import { type ProductKind, productKinds, usualUse } from '../../src/core/product.ts';
-import type { Candidate } from '../../src/core/suggest.ts';
+
+import type { Candidate } from '../../src/core/plan/suggest.ts';
+import { type ProductKind, productKinds, usualUse } from '../../src/core/product/product.ts';
 import {
   butter,
   careful,

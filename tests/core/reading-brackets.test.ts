@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 
 const lookup = createLookup(entries, patterns, limits);
 const names = (text: string) =>

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Entry, Limits, Pattern } from '../../src/core/entry.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import type { Entry, Limits, Pattern } from '../../src/core/names/entry.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 
 const made = ['from-memory'];
 const entries: Entry[] = [

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Finding } from '../../src/core/finding.ts';
-import { answerOf, fitProduct } from '../../src/core/fit.ts';
-import { previewAdd } from '../../src/core/preview.ts';
-import { productKinds, usualUse } from '../../src/core/product.ts';
-import type { Reading } from '../../src/core/reading.ts';
-import { type WashDayInput, washDay } from '../../src/core/routine.ts';
-import { rules } from '../../src/core/rules/index.ts';
+import type { Finding } from '../../src/core/judge/finding.ts';
+import { answerOf, fitProduct } from '../../src/core/judge/fit.ts';
+import { previewAdd } from '../../src/core/plan/preview.ts';
+import { productKinds, usualUse } from '../../src/core/product/product.ts';
+import type { Reading } from '../../src/core/reading/reading.ts';
+import { type WashDayInput, washDay } from '../../src/core/wash-day/add-up.ts';
+import { rules } from '../../src/core/wash-day/rules/index.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import {
   allowance,

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Product, ProductFacts } from '../../src/core/product.ts';
-import { isSameProduct, keepMet, mergeProducts, pageOf, plainName } from '../../src/core/same-product.ts';
+import type { Product, ProductFacts } from '../../src/core/product/product.ts';
+import {
+  isSameProduct,
+  keepMet,
+  mergeProducts,
+  pageOf,
+  plainName,
+} from '../../src/core/product/same-product.ts';
 import { madeProduct } from '../keeping/made.ts';
 
 const text = 'Aqua, Cetearyl Alcohol, Glycerin';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Range } from '../../src/core/entry.ts';
-import { washDay } from '../../src/core/routine.ts';
+import type { Range } from '../../src/core/names/entry.ts';
+import { washDay } from '../../src/core/wash-day/add-up.ts';
 import {
   butter,
   day,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { practice } from '../../dictionary/practice.ts';
-import { extensionOf, readStretch, recoveryOf, type StretchReading } from '../../src/core/stretch.ts';
+import { extensionOf, readStretch, recoveryOf, type StretchReading } from '../../src/core/hair/stretch.ts';
 
 const read = (rest: number, stretched: number, after?: number) =>
   readStretch(

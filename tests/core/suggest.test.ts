@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { applyMoves, type Choice, type Option, optionsOf, withOptions } from '../../src/core/moves.ts';
-import { type ProductKind, productKinds, usualUse } from '../../src/core/product.ts';
-import type { Reading } from '../../src/core/reading.ts';
-import { dayOf, findingsOf, washDay } from '../../src/core/routine.ts';
-import { dayStep } from '../../src/core/rules/day.ts';
-import { type Candidate, type SuggestInput, suggest } from '../../src/core/suggest.ts';
-import { fulfils } from '../../src/core/wish.ts';
+import { applyMoves, type Choice, type Option, optionsOf, withOptions } from '../../src/core/plan/moves.ts';
+import { type Candidate, type SuggestInput, suggest } from '../../src/core/plan/suggest.ts';
+import { fulfils } from '../../src/core/plan/wish.ts';
+import { type ProductKind, productKinds, usualUse } from '../../src/core/product/product.ts';
+import type { Reading } from '../../src/core/reading/reading.ts';
+import { dayOf, findingsOf, washDay } from '../../src/core/wash-day/add-up.ts';
+import { dayStep } from '../../src/core/wash-day/rules/day.ts';
 import {
   careful,
   day,

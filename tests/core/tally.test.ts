@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { dayFelt } from '../../src/core/felt.ts';
-import { dayStep } from '../../src/core/rules/day.ts';
-import { tallyOf } from '../../src/core/tally.ts';
-import type { Feel } from '../../src/core/wash-day.ts';
-import { weatherRemark } from '../../src/core/weather.ts';
+import { dayFelt } from '../../src/core/hair/day-feel.ts';
+import { tallyOf } from '../../src/core/hair/tally.ts';
+import { weatherRemark } from '../../src/core/hair/weather.ts';
+import type { Feel } from '../../src/core/wash-day/routine.ts';
+import { dayStep } from '../../src/core/wash-day/rules/day.ts';
 import { butter, fatty, glycerin, hand, logged, practice, silk, water, wheat } from './hand-read.ts';
 
 // Common practice: soft, not dry, defined and springy is balanced; stiff, rough, brittle is too much protein or

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 import { unreadIn } from '../run/unread.ts';
 
 const lookup = createLookup(entries, patterns, limits);

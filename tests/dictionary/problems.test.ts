@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Entry } from '../../src/core/entry.ts';
+import type { Entry } from '../../src/core/names/entry.ts';
 import { type Dictionary, problemsOf, readDictionary } from '../run/dictionary-problems.ts';
 
 const real = readDictionary();

@@ -3,7 +3,7 @@
 import { expect, it } from 'vitest';
 import printed from '../../dictionary/entries/proteins-printed.json' with { type: 'json' };
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 
 const lookup = createLookup(entries, patterns, limits);
 const rules = createLookup([], patterns, limits);

@@ -1,8 +1,8 @@
 // What the routine rules ask of a name. Common practice unless another source stands beside the row.
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import type { Allergen, MoistureRole, Role } from '../../src/core/entry.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import type { Allergen, MoistureRole, Role } from '../../src/core/names/entry.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 
 const lookup = createLookup(entries, patterns, limits);
 const known = (name: string) => lookup.known(lookup.find(name));

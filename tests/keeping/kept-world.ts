@@ -1,7 +1,7 @@
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change, Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';

@@ -1,6 +1,6 @@
-import type { Head } from '../../src/core/head.ts';
-import type { Product } from '../../src/core/product.ts';
-import type { LogEntry, Routine } from '../../src/core/wash-day.ts';
+import type { Head } from '../../src/core/hair/head.ts';
+import type { Product } from '../../src/core/product/product.ts';
+import type { LogEntry, Routine } from '../../src/core/wash-day/routine.ts';
 
 // Invented heads and products, for tests of what is kept.
 export const madeHead = (over: Partial<Head> = {}): Head => ({

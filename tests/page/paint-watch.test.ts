@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { type Came, watch } from '../../src/page/watch.ts';
+import { type Came, watch } from '../../src/page/read/watch.ts';
 
 let seen: Came[] = [];
 let done: AbortController;

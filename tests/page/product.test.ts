@@ -1,8 +1,8 @@
 // @vitest-environment happy-dom
 import { expect, it } from 'vitest';
-import type { ProductKind } from '../../src/core/product.ts';
-import { kindOf, withKind } from '../../src/core/product-kind.ts';
-import { readClues, readProduct } from '../../src/page/product.ts';
+import { kindOf, withKind } from '../../src/core/product/kind.ts';
+import type { ProductKind } from '../../src/core/product/product.ts';
+import { readClues, readProduct } from '../../src/page/read/product.ts';
 
 const read = (head: string, body: string) => {
   document.head.innerHTML = head;

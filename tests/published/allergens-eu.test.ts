@@ -3,7 +3,7 @@
 // written from memory, not confirmed against the text, with one or more INCI names for each.
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 
 const before = `Amyl Cinnamal; Benzyl Alcohol; Cinnamyl Alcohol; Citral; Eugenol; Hydroxycitronellal; Isoeugenol;
   Amylcinnamyl Alcohol; Benzyl Salicylate; Cinnamal; Coumarin; Geraniol; Anise Alcohol; Benzyl Cinnamate; Farnesol;

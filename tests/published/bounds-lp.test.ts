@@ -1,6 +1,6 @@
 import highsLoader from 'highs';
 import { expect, it } from 'vitest';
-import { type Amount, shareBounds } from '../../src/core/bounds.ts';
+import { type Amount, shareBounds } from '../../src/core/amounts/bounds.ts';
 
 // Reference: HiGHS (general LP solver, npm `highs`). The union of polytopes is walked place by place.
 const highs = await highsLoader();

@@ -1,7 +1,7 @@
 // Moisture roles against CosIng functions (European Commission, inventory export of December 2020; source
 // `cosing`). The functions are facts of our own entries. Where our roles differ, the table says why.
 import { expect, it } from 'vitest';
-import type { MoistureRole } from '../../src/core/entry.ts';
+import type { MoistureRole } from '../../src/core/names/entry.ts';
 import { readDictionary } from '../run/dictionary-problems.ts';
 
 const named: Record<string, MoistureRole> = {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { dewPoint } from '../../src/core/dew-point.ts';
+import { dewPoint } from '../../src/core/hair/dew-point.ts';
 
 // T °C, RH %, dew point by five published coefficient sets: WMO-No. 8 / Sonntag 1990 (from memory), Alduchov &
 // Eskridge 1996, Bolton 1980 as coded at ETH Zürich, Magnus/Tetens in the same code, Vaisala's formulas. They

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { practice } from '../../dictionary/practice.ts';
-import { productKinds, usualUse } from '../../src/core/product.ts';
-import { dayStep } from '../../src/core/rules/day.ts';
-import { exposureOf, staysOf } from '../../src/core/stays.ts';
+import { productKinds, usualUse } from '../../src/core/product/product.ts';
+import { exposureOf, staysOf } from '../../src/core/wash-day/retained.ts';
+import { dayStep } from '../../src/core/wash-day/rules/day.ts';
 import { hand, silk, water } from '../core/hand-read.ts';
 
 // SCCS/1647/22, Notes of Guidance, 12th revision, estimated daily exposure: grams a day, retention factor,

@@ -3,7 +3,7 @@
 import { MF } from 'mf-parser';
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 
 const mass = (formula: string) => new MF(formula).getInfo().mass;
 const lookup = createLookup(entries, patterns, limits);

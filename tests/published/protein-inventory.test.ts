@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 import { type Truth, truthOf } from './protein-truth.ts';
 
 // CosIng inventory, European Commission, export of December 2020; kept beside the project, never in it.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 
 /**
  * Hard names with their truth, as facts. Names: CosIng inventory, European Commission, export of December 2020,

@@ -1,4 +1,4 @@
-import type { ProteinKind } from '../../src/core/entry.ts';
+import type { ProteinKind } from '../../src/core/names/entry.ts';
 
 /**
  * An independent reading of INCI names for the confusion table: what a name is by its words, in the order a

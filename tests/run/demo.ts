@@ -2,8 +2,8 @@
 import { mkdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import type { Page } from 'playwright-core';
-import { usualUse } from '../../src/core/product.ts';
-import type { Mention, Reading } from '../../src/core/reading.ts';
+import { usualUse } from '../../src/core/product/product.ts';
+import type { Mention, Reading } from '../../src/core/reading/reading.ts';
 import { type Harness, openShop, painted, until } from '../browser/harness.ts';
 import { reveal } from '../browser/reveal.ts';
 import { type Good, goodOf } from '../store/goods.ts';

@@ -2,9 +2,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expand } from '../../dictionary/expand.ts';
-import type { Entry, Limits, Pattern } from '../../src/core/entry.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { keyOf, normalName } from '../../src/core/normal-form.ts';
+import type { Entry, Limits, Pattern } from '../../src/core/names/entry.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { keyOf, normalName } from '../../src/core/names/normal-form.ts';
 import { root } from './steps.ts';
 
 export type Dictionary = {

@@ -1,7 +1,7 @@
 // `npm run dictionary -- [text or file …]`: lists what is unread, checks the dictionary, writes its files.
 import { existsSync, readFileSync } from 'node:fs';
 import { limits } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
 import { rewriteDictionary } from './dictionary-files.ts';
 import { type Dictionary, problemsOf, readDictionary } from './dictionary-problems.ts';
 import { unreadIn } from './unread.ts';

@@ -1,5 +1,5 @@
-import type { Lookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import type { Lookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 
 export type Unread = { name: string; times: number; close: string[] };
 

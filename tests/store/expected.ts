@@ -1,4 +1,4 @@
-import type { ProteinKind, ProteinSize } from '../../src/core/entry.ts';
+import type { ProteinKind, ProteinSize } from '../../src/core/names/entry.ts';
 
 /** A protein mention that must be found, as printed. */
 export type ExpectedProtein = [printed: string, kind: ProteinKind, size: ProteinSize];

@@ -1,4 +1,4 @@
-import type { ProductKind } from '../../src/core/product.ts';
+import type { ProductKind } from '../../src/core/product/product.ts';
 import type { StructureName } from './structures/index.ts';
 
 /** The makers, invented like everything in this shop. */

@@ -1,4 +1,4 @@
-import { productKinds } from '../../src/core/product.ts';
+import { productKinds } from '../../src/core/product/product.ts';
 import { type Good, goods } from './goods.ts';
 import { plain } from './html.ts';
 import { productData } from './product-data.ts';

@@ -1,8 +1,8 @@
 // The shop's labels through the real dictionary: proteins exactly as set down, and no name left unread.
 import { describe, expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 import { expected, expectedElsewhere } from './expected.ts';
 import { goods } from './goods.ts';
 

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { productKinds } from '../../src/core/product.ts';
+import { productKinds } from '../../src/core/product/product.ts';
 import { expected, expectedElsewhere } from './expected.ts';
 import { goods } from './goods.ts';
 import { type Store, serveStore } from './serve.ts';

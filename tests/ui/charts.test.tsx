@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { afterEach, expect, it } from 'vitest';
 import { practice } from '../../dictionary/practice.ts';
-import { readStretch } from '../../src/core/stretch.ts';
+import { readStretch } from '../../src/core/hair/stretch.ts';
 import { Matrix } from '../../src/ui/charts/matrix.tsx';
 import { pictureFile } from '../../src/ui/charts/picture-file.ts';
 import { StretchCurve } from '../../src/ui/charts/stretch-curve.tsx';

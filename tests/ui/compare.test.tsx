@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Mention, Reading } from '../../src/core/reading.ts';
+import type { Mention, Reading } from '../../src/core/reading/reading.ts';
 import { align, split, together } from '../../src/ui/compare/align.ts';
 import { comparedOf, pinnedOf } from '../../src/ui/compare/pinned.ts';
 import { ComparePlace } from '../../src/ui/places/compare.tsx';

@@ -1,8 +1,8 @@
 // What the strip and the cards say. The small dictionary is invented from memory; sentences are the catalogue's.
 import { describe, expect, it } from 'vitest';
-import type { Entry } from '../../src/core/entry.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import type { Entry } from '../../src/core/names/entry.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 import { cardOf, glyphsOf, marksOf } from '../../src/ui/describe/mark.ts';
 import { shareWords } from '../../src/ui/describe/share.ts';
 import { stripOf, sumsOf, verdictOf } from '../../src/ui/describe/strip.ts';

@@ -1,12 +1,12 @@
 // What the page is told to draw. Names and sentences are invented.
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Drawing, DrawnElement } from '../../src/contract/paint-order.ts';
 import { drawGlyph, sayOnce } from '../../src/ui/describe/draw.ts';
 import { drawCard } from '../../src/ui/describe/draw-card.ts';
 import { drawStrip } from '../../src/ui/describe/draw-strip.ts';
 import type { CardWords } from '../../src/ui/describe/mark.ts';
 import type { StripWords } from '../../src/ui/describe/strip.ts';
-import type { Drawing, DrawnElement } from '../../src/ui/paint-order.ts';
 import { translator } from '../../src/ui/words/index.ts';
 
 const t = translator('en');

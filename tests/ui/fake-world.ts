@@ -1,8 +1,8 @@
 import { practice } from '../../dictionary/practice.ts';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
-import type { Entry } from '../../src/core/entry.ts';
-import { createLookup } from '../../src/core/lookup.ts';
-import { readLabel } from '../../src/core/reading.ts';
+import type { Entry } from '../../src/core/names/entry.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { PlaceName, World } from '../../src/ui/world.ts';

@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { LogEntry } from '../../src/core/wash-day.ts';
+import type { LogEntry } from '../../src/core/wash-day/routine.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { feelWords } from '../../src/ui/log/feel-scale.tsx';
 import { toCelsius, toUnits } from '../../src/ui/log/log-changes.ts';

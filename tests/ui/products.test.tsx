@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Product } from '../../src/core/product.ts';
+import type { Product } from '../../src/core/product/product.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { ProductsPlace } from '../../src/ui/places/products.tsx';
 import { MetAgain } from '../../src/ui/products/met-again.tsx';

@@ -2,9 +2,9 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import { type Product, type ProductKind, usualUse } from '../../src/core/product.ts';
-import { washDay } from '../../src/core/routine.ts';
-import type { Routine } from '../../src/core/wash-day.ts';
+import { type Product, type ProductKind, usualUse } from '../../src/core/product/product.ts';
+import { washDay } from '../../src/core/wash-day/add-up.ts';
+import type { Routine } from '../../src/core/wash-day/routine.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { ProductsPlace } from '../../src/ui/places/products.tsx';
 import { RoutinePlace } from '../../src/ui/places/routine.tsx';

@@ -2,8 +2,8 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Head } from '../../src/core/head.ts';
-import type { TabPage } from '../../src/messages.ts';
+import type { TabPage } from '../../src/contract/messages.ts';
+import type { Head } from '../../src/core/hair/head.ts';
 import { ThisPagePlace } from '../../src/ui/places/this-page.tsx';
 import type { World } from '../../src/ui/world.ts';
 import { creamText, fakeWorld, gelText, nothing, type Told } from './fake-world.ts';

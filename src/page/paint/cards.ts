@@ -4,7 +4,7 @@ import { fill, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import { boxesOf, isIn } from './letter-boxes.ts';
 import type { Name, PaintedList } from './painted-list.ts';
-import { isCovered, isOurs } from './sight.ts';
+import { isCovered, isOurs } from './visibility.ts';
 
 /**
  * The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes.

@@ -1,10 +1,10 @@
-import type { StripAction } from '../../ui/paint-order.ts';
+import type { StripAction } from '../../contract/paint-order.ts';
 import { isBlank, isInView } from './blank.ts';
 import { whenDragged } from './drag.ts';
 import { fill, put } from './draw.ts';
 import type { PaintedList } from './painted-list.ts';
 import { bottomEnd, bottomStart, inTurn, isCorner, placesFor, type Size } from './places.ts';
-import { isFixedAt } from './sight.ts';
+import { isFixedAt } from './visibility.ts';
 
 /** How the reader left the strip: kept while the page stays, whatever is painted anew. */
 export type Docking = {

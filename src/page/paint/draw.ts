@@ -1,4 +1,4 @@
-import type { Drawing, DrawnElement } from '../../ui/paint-order.ts';
+import type { Drawing, DrawnElement } from '../../contract/paint-order.ts';
 
 const svg = 'http://www.w3.org/2000/svg';
 

@@ -1,4 +1,4 @@
-import type { Mark } from '../../ui/paint-order.ts';
+import type { Mark } from '../../contract/paint-order.ts';
 
 /**
  * Underlines letters through the CSS Custom Highlight API: no node of the page is touched. The rules are in

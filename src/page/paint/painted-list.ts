@@ -1,11 +1,11 @@
-import type { Mark, PaintOrder } from '../../ui/paint-order.ts';
-import type { Letters } from '../letters.ts';
+import type { Mark, PaintOrder } from '../../contract/paint-order.ts';
+import type { Letters } from '../read/letters.ts';
 import { draw, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import type { Host } from './host.ts';
 import { isLight, type Measured, measure } from './measure.ts';
 import { placeGlyph } from './place.ts';
-import { cropOf, croppers, isCovered } from './sight.ts';
+import { cropOf, croppers, isCovered } from './visibility.ts';
 
 /** One name on the page: its button (a glyph that can be focused) and its last line when last measured, if shown. */
 export type Name = {

@@ -1,5 +1,5 @@
-import type { PaintOrder, StripAction } from '../../ui/paint-order.ts';
-import type { Letters } from '../letters.ts';
+import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
+import type { Letters } from '../read/letters.ts';
 import { openCards } from './cards.ts';
 import { type Docking, dock } from './dock.ts';
 import { draw } from './draw.ts';

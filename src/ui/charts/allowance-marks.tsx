@@ -1,5 +1,5 @@
-import { allowances } from '../../core/hair.ts';
-import type { Allowance } from '../../core/head.ts';
+import type { Allowance } from '../../core/hair/head.ts';
+import { allowances } from '../../core/hair/tolerance.ts';
 
 /** Five upright marks, filled up to the level: how much protein is welcome, without colour. 5 × 6 units each. */
 export function AllowanceMarks({ level, x = 0, y = 0 }: { level: Allowance; x?: number; y?: number }) {

@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
-import type { AllowanceReading } from '../../core/hair.ts';
-import type { Head, Porosity, Thickness } from '../../core/head.ts';
-import type { AllowancePractice } from '../../core/practice.ts';
+import type { Head, Porosity, Thickness } from '../../core/hair/head.ts';
+import type { AllowanceReading } from '../../core/hair/tolerance.ts';
+import type { AllowancePractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 import { AllowanceMarks } from './allowance-marks.tsx';
 

@@ -1,4 +1,4 @@
-import type { Range } from '../../core/entry.ts';
+import type { Range } from '../../core/names/entry.ts';
 import { placeOf } from '../describe/share.ts';
 import type { Translate } from '../words/index.ts';
 

@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
-import type { StretchPractice } from '../../core/practice.ts';
-import type { StretchReading } from '../../core/stretch.ts';
+import type { StretchReading } from '../../core/hair/stretch.ts';
+import type { StretchPractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 
 const left = 22;

@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
-import type { WashDay } from '../../core/routine.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { WashDay } from '../../core/wash-day/add-up.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
 import { Allowance, Legend, Patterns } from './wash-day-legend.tsx';
 import { Row, rowHeight } from './wash-day-row.tsx';

@@ -1,5 +1,5 @@
+import type { GlyphName } from '../../contract/paint-order.ts';
 import { glyphs } from '../glyphs/shapes.ts';
-import type { GlyphName } from '../paint-order.ts';
 import type { Translate } from '../words/index.ts';
 import { bar, lanes } from './wash-day-scale.ts';
 

@@ -1,8 +1,8 @@
-import type { Range } from '../../core/entry.ts';
-import type { Answer } from '../../core/finding.ts';
-import type { WashDay } from '../../core/routine.ts';
-import type { StepStays } from '../../core/stays.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { Answer } from '../../core/judge/finding.ts';
+import type { Range } from '../../core/names/entry.ts';
+import type { WashDay } from '../../core/wash-day/add-up.ts';
+import type { StepStays } from '../../core/wash-day/retained.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
 
 export type ChartRow = {

@@ -1,6 +1,6 @@
-import type { Range } from '../../core/entry.ts';
-import type { StepStays } from '../../core/stays.ts';
-import type { GlyphName } from '../paint-order.ts';
+import type { GlyphName } from '../../contract/paint-order.ts';
+import type { Range } from '../../core/names/entry.ts';
+import type { StepStays } from '../../core/wash-day/retained.ts';
 
 export const ticks = [1, 10, 100];
 /** Milligrams to a share of the half: a logarithm that starts at nothing. */

@@ -1,5 +1,5 @@
-import type { MoistureRole, Range } from '../../core/entry.ts';
-import { isProtein, type Mention, type Reading } from '../../core/reading.ts';
+import type { MoistureRole, Range } from '../../core/names/entry.ts';
+import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
 
 /** One name of the comparison: where each product has it (index into its mentions), or not at all. */
 export type Aligned = { name: string; at: (number | undefined)[] };

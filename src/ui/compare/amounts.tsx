@@ -1,7 +1,7 @@
-import type { MoistureRole } from '../../core/entry.ts';
-import type { Reading } from '../../core/reading.ts';
+import type { GlyphName } from '../../contract/paint-order.ts';
+import type { MoistureRole } from '../../core/names/entry.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
-import type { GlyphName } from '../paint-order.ts';
 import { Help } from '../parts/help.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';

@@ -1,4 +1,4 @@
-import type { Reading } from '../../core/reading.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
 import { Glyphs, hueOf } from '../page/mention-row.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';

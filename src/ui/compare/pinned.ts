@@ -1,6 +1,6 @@
-import type { Use } from '../../core/entry.ts';
-import type { Product, ProductFacts, ProductKind } from '../../core/product.ts';
-import { findSame } from '../../core/same-product.ts';
+import type { Use } from '../../core/names/entry.ts';
+import type { Product, ProductFacts, ProductKind } from '../../core/product/product.ts';
+import { findSame } from '../../core/product/same-product.ts';
 import type { Remembered } from '../../store/remembered.ts';
 
 /** A product as it stands in a comparison, wherever it came from. */

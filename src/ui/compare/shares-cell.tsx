@@ -1,4 +1,4 @@
-import type { Mention } from '../../core/reading.ts';
+import type { Mention } from '../../core/reading/reading.ts';
 import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
 import type { World } from '../world.ts';
 import { together } from './align.ts';

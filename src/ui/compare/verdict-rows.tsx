@@ -1,7 +1,7 @@
-import { allowanceOf } from '../../core/hair.ts';
-import { previewAdd } from '../../core/preview.ts';
-import { pricePer100, usualUse } from '../../core/product.ts';
-import type { Reading } from '../../core/reading.ts';
+import { allowanceOf } from '../../core/hair/tolerance.ts';
+import { previewAdd } from '../../core/plan/preview.ts';
+import { pricePer100, usualUse } from '../../core/product/product.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import { headInUse, routineInUse } from '../heads.ts';
 import { weigh } from '../page/weigh.ts';
 import { Note } from '../parts/note.tsx';

@@ -1,4 +1,4 @@
-import type { Drawing } from '../paint-order.ts';
+import type { Drawing } from '../../contract/paint-order.ts';
 import { drawGlyph } from './draw.ts';
 import type { CardWords } from './mark.ts';
 import { placeOf } from './share.ts';

@@ -1,5 +1,5 @@
-import type { Answer } from '../../core/finding.ts';
-import type { Does, Drawing, GlyphName, PaintOrder } from '../paint-order.ts';
+import type { Does, Drawing, GlyphName, PaintOrder } from '../../contract/paint-order.ts';
+import type { Answer } from '../../core/judge/finding.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
 import type { StripWords } from './strip.ts';

@@ -1,6 +1,6 @@
-import type { Range } from '../../core/entry.ts';
-import { isProtein, type Mention, type Reading } from '../../core/reading.ts';
-import type { GlyphName, Mark } from '../paint-order.ts';
+import type { GlyphName, Mark } from '../../contract/paint-order.ts';
+import type { Range } from '../../core/names/entry.ts';
+import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
 import { drawCard } from './draw-card.ts';

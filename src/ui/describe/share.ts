@@ -1,4 +1,4 @@
-import type { Reading } from '../../core/reading.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import type { Translate } from '../words/index.ts';
 
 const least = 0.01;

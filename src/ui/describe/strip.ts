@@ -1,6 +1,6 @@
-import type { Answer, Finding } from '../../core/finding.ts';
-import { isProtein, type Mention, type Reading } from '../../core/reading.ts';
-import type { GlyphName, StripAction } from '../paint-order.ts';
+import type { GlyphName, StripAction } from '../../contract/paint-order.ts';
+import type { Answer, Finding } from '../../core/judge/finding.ts';
+import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
 import type { Translate } from '../words/index.ts';
 import { glyphsOf } from './mark.ts';
 

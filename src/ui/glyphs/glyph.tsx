@@ -1,4 +1,4 @@
-import type { GlyphName } from '../paint-order.ts';
+import type { GlyphName } from '../../contract/paint-order.ts';
 import { glyphs } from './shapes.ts';
 
 /**

@@ -3,7 +3,7 @@
  * into it, the answers are two rings: linked, broken open, or one of them in doubt. Shape says it all; hue only
  * repeats it.
  */
-import type { GlyphName } from '../paint-order.ts';
+import type { GlyphName } from '../../contract/paint-order.ts';
 
 /** `line` and `fill` take the hue, `cut` the ground the glyph stands on. */
 export type Shape = { as: 'line' | 'fill' | 'cut'; d: string; width?: number; dash?: string };

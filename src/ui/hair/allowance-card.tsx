@@ -1,6 +1,6 @@
-import { type AllowanceReading, type AllowanceReason, allowances } from '../../core/hair.ts';
-import type { Head } from '../../core/head.ts';
-import type { AllowancePractice } from '../../core/practice.ts';
+import type { Head } from '../../core/hair/head.ts';
+import { type AllowanceReading, type AllowanceReason, allowances } from '../../core/hair/tolerance.ts';
+import type { AllowancePractice } from '../../core/judge/practice.ts';
 import { AllowanceMarks } from '../charts/allowance-marks.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type Allergen, allergens } from '../../core/entry.ts';
-import type { Avoid, AvoidableRole, Head } from '../../core/head.ts';
+import type { Avoid, AvoidableRole, Head } from '../../core/hair/head.ts';
+import { type Allergen, allergens } from '../../core/names/entry.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';

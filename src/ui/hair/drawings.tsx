@@ -1,4 +1,4 @@
-import type { DamageKind, Head, Porosity, Thickness } from '../../core/head.ts';
+import type { DamageKind, Head, Porosity, Thickness } from '../../core/hair/head.ts';
 
 // Small line drawings of our own, 48 × 32, one for each answer: what the home test looks like. They repeat the
 // words beside them and are hidden from screen readers.

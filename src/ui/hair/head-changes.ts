@@ -1,4 +1,4 @@
-import type { Head } from '../../core/head.ts';
+import type { Head } from '../../core/hair/head.ts';
 import type { World } from '../world.ts';
 
 export const newHead = (world: World, name: string): Head => ({

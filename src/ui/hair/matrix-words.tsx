@@ -1,5 +1,5 @@
-import type { Head, Porosity, Thickness } from '../../core/head.ts';
-import type { AllowancePractice } from '../../core/practice.ts';
+import type { Head, Porosity, Thickness } from '../../core/hair/head.ts';
+import type { AllowancePractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 
 const rows: Thickness[] = ['fine', 'medium', 'coarse'];

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Head } from '../../core/head.ts';
+import type { Head } from '../../core/hair/head.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';

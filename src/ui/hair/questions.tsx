@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { DamageKind, Head, Porosity, Thickness } from '../../core/head.ts';
+import type { DamageKind, Head, Porosity, Thickness } from '../../core/hair/head.ts';
 import { Button } from '../parts/button.tsx';
 import { Checks, Choice, type Option } from '../parts/choice.tsx';
 import { Help } from '../parts/help.tsx';

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { daysBetween } from '../../core/days.ts';
-import { newestStretch } from '../../core/hair.ts';
-import type { Head, StretchTest } from '../../core/head.ts';
-import { readStretch, type StretchReading } from '../../core/stretch.ts';
+import type { Head, StretchTest } from '../../core/hair/head.ts';
+import { readStretch, type StretchReading } from '../../core/hair/stretch.ts';
+import { newestStretch } from '../../core/hair/tolerance.ts';
+import { daysBetween } from '../../core/wash-day/days.ts';
 import { StretchCurve } from '../charts/stretch-curve.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';

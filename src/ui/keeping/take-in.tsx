@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { FileIssue, FileReading, ImportHow, ImportPlan, StoreDoor } from '../../store/door.ts';
+import type { FileIssue, FileReading, ImportHow, ImportPlan, StoreDoor } from '../../store/panel-store.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';

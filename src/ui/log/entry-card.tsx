@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { dayFelt } from '../../core/felt.ts';
-import type { LogEntry } from '../../core/wash-day.ts';
+import { dayFelt } from '../../core/hair/day-feel.ts';
+import type { LogEntry } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';

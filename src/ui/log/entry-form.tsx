@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { Head } from '../../core/head.ts';
-import type { LogEntry, Routine } from '../../core/wash-day.ts';
+import type { Head } from '../../core/hair/head.ts';
+import type { LogEntry, Routine } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Checks } from '../parts/choice.tsx';

@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import type { Feel } from '../../core/wash-day.ts';
+import type { Feel } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import type { Translate } from '../words/index.ts';
 

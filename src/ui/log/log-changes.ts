@@ -1,4 +1,4 @@
-import type { LogEntry, Routine } from '../../core/wash-day.ts';
+import type { LogEntry, Routine } from '../../core/wash-day/routine.ts';
 import { productOf } from '../routine/day-input.ts';
 import type { World } from '../world.ts';
 

@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks';
-import { allowanceOf } from '../../core/hair.ts';
-import type { Head } from '../../core/head.ts';
-import type { Reading } from '../../core/reading.ts';
-import { tallyOf } from '../../core/tally.ts';
-import type { LogEntry } from '../../core/wash-day.ts';
+import type { Head } from '../../core/hair/head.ts';
+import { tallyOf } from '../../core/hair/tally.ts';
+import { allowanceOf } from '../../core/hair/tolerance.ts';
+import type { Reading } from '../../core/reading/reading.ts';
+import type { LogEntry } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';

@@ -1,5 +1,5 @@
-import type { ProductFacts } from '../../core/product.ts';
-import type { FoundText, TabPage } from '../../messages.ts';
+import type { FoundText, TabPage } from '../../contract/messages.ts';
+import type { ProductFacts } from '../../core/product/product.ts';
 
 /** What is known of the product whose list this is: at least a name and where it was met. */
 export function factsOfList({ product }: Pick<FoundText, 'product'>, page: TabPage | null): ProductFacts {

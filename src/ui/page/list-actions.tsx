@@ -1,5 +1,5 @@
-import type { ProductFacts } from '../../core/product.ts';
-import { findSame, keepMet } from '../../core/same-product.ts';
+import type { ProductFacts } from '../../core/product/product.ts';
+import { findSame, keepMet } from '../../core/product/same-product.ts';
 import { pinsWith } from '../compare/pinned.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { type ProductFacts, type ProductKind, productKinds, usualUse } from '../../core/product.ts';
-import { findSame } from '../../core/same-product.ts';
+import { type ProductFacts, type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
+import { findSame } from '../../core/product/same-product.ts';
 import { sumsOf } from '../describe/strip.ts';
 import { headInUse } from '../heads.ts';
 import { Card } from '../parts/card.tsx';

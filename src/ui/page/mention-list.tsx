@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Reading } from '../../core/reading.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Choice } from '../parts/choice.tsx';
 import { Help } from '../parts/help.tsx';

@@ -1,4 +1,4 @@
-import type { Mention, Reading } from '../../core/reading.ts';
+import type { Mention, Reading } from '../../core/reading/reading.ts';
 import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
 import { cardOf, glyphsOf, kindWords } from '../describe/mark.ts';
 import { shareWords } from '../describe/share.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Use } from '../../core/entry.ts';
+import type { Use } from '../../core/names/entry.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { TextField } from '../parts/field.tsx';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Reading } from '../../core/reading.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Pending } from '../parts/pending.tsx';

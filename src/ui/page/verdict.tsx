@@ -1,4 +1,4 @@
-import type { Reading } from '../../core/reading.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import { headInUse } from '../heads.ts';
 import { Button } from '../parts/button.tsx';
 import { Note } from '../parts/note.tsx';

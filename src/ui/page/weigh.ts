@@ -1,10 +1,10 @@
-import type { Use } from '../../core/entry.ts';
-import type { Answer, Finding } from '../../core/finding.ts';
-import { answerOf, fitProduct } from '../../core/fit.ts';
-import { allowanceOf } from '../../core/hair.ts';
-import type { Head } from '../../core/head.ts';
-import type { ProductKind } from '../../core/product.ts';
-import type { Reading } from '../../core/reading.ts';
+import type { Head } from '../../core/hair/head.ts';
+import { allowanceOf } from '../../core/hair/tolerance.ts';
+import type { Answer, Finding } from '../../core/judge/finding.ts';
+import { answerOf, fitProduct } from '../../core/judge/fit.ts';
+import type { Use } from '../../core/names/entry.ts';
+import type { ProductKind } from '../../core/product/product.ts';
+import type { Reading } from '../../core/reading/reading.ts';
 import type { World } from '../world.ts';
 
 export type Weighed = { answer: Answer; findings: Finding[]; decides: number[] };

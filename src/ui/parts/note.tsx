@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Answer } from '../../core/finding.ts';
+import type { Answer } from '../../core/judge/finding.ts';
 import type { Translate } from '../words/index.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
-import { allowanceOf } from '../../core/hair.ts';
-import type { Head } from '../../core/head.ts';
+import type { Head } from '../../core/hair/head.ts';
+import { allowanceOf } from '../../core/hair/tolerance.ts';
 import { Matrix } from '../charts/matrix.tsx';
 import { pictureFile } from '../charts/picture-file.ts';
 import '../hair/hair.css';

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
-import { newestFirst } from '../../core/days.ts';
+import { newestFirst } from '../../core/wash-day/days.ts';
 import { headInUse, routineInUse } from '../heads.ts';
 import { EntryCard } from '../log/entry-card.tsx';
 import { EntryForm } from '../log/entry-form.tsx';

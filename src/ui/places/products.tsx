@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { type Product, type ProductKind, productKinds } from '../../core/product.ts';
+import { type Product, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';

@@ -1,5 +1,5 @@
-import { washDay } from '../../core/routine.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import { washDay } from '../../core/wash-day/add-up.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import { headInUse, routineInUse } from '../heads.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';

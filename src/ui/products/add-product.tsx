@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type ProductFacts, type ProductKind, productKinds } from '../../core/product.ts';
+import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { factsOfList } from '../page/facts.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';

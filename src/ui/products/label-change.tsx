@@ -1,6 +1,6 @@
-import type { Use } from '../../core/entry.ts';
-import { labelDifference } from '../../core/label-difference.ts';
-import type { Mention } from '../../core/reading.ts';
+import { labelDifference } from '../../core/label/difference.ts';
+import type { Use } from '../../core/names/entry.ts';
+import type { Mention } from '../../core/reading/reading.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Pending } from '../parts/pending.tsx';

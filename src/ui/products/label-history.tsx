@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { LabelText, Product } from '../../core/product.ts';
-import { plainLabel } from '../../core/same-product.ts';
+import type { LabelText, Product } from '../../core/product/product.ts';
+import { plainLabel } from '../../core/product/same-product.ts';
 import { sumsOf } from '../describe/strip.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';

@@ -1,5 +1,5 @@
-import type { Product, ProductFacts } from '../../core/product.ts';
-import { keepMet } from '../../core/same-product.ts';
+import type { Product, ProductFacts } from '../../core/product/product.ts';
+import { keepMet } from '../../core/product/same-product.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';

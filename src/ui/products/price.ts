@@ -1,4 +1,4 @@
-import { type Product, type ProductSource, pricePer100 } from '../../core/product.ts';
+import { type Product, type ProductSource, pricePer100 } from '../../core/product/product.ts';
 import type { Translate } from '../words/index.ts';
 
 const money = (lang: string, price: number, currency: string | undefined) => {

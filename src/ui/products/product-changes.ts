@@ -1,5 +1,5 @@
-import type { Product } from '../../core/product.ts';
-import { keepMet, type Met, mergeProducts } from '../../core/same-product.ts';
+import type { Product } from '../../core/product/product.ts';
+import { keepMet, type Met, mergeProducts } from '../../core/product/same-product.ts';
 import type { Change } from '../../store/remembered.ts';
 import type { World } from '../world.ts';
 

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { Use } from '../../core/entry.ts';
-import { type Product, productKinds, usualUse } from '../../core/product.ts';
-import { isSameProduct } from '../../core/same-product.ts';
+import type { Use } from '../../core/names/entry.ts';
+import { type Product, productKinds, usualUse } from '../../core/product/product.ts';
+import { isSameProduct } from '../../core/product/same-product.ts';
 import { headInUse } from '../heads.ts';
 import { Verdict } from '../page/verdict.tsx';
 import { weigh } from '../page/weigh.ts';

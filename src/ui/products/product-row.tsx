@@ -1,4 +1,4 @@
-import type { Product } from '../../core/product.ts';
+import type { Product } from '../../core/product/product.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { sumsOf } from '../describe/strip.ts';
 import { Glyph } from '../glyphs/glyph.tsx';

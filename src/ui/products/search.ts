@@ -1,5 +1,5 @@
 import Fuse from 'fuse.js';
-import type { Product } from '../../core/product.ts';
+import type { Product } from '../../core/product/product.ts';
 import type { Translate } from '../words/index.ts';
 
 /**

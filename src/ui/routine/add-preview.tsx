@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import type { Said } from '../../core/finding.ts';
-import { previewAdd } from '../../core/preview.ts';
-import { type ProductFacts, type ProductKind, productKinds, usualUse } from '../../core/product.ts';
-import { findSame, keepMet } from '../../core/same-product.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { Said } from '../../core/judge/finding.ts';
+import { previewAdd } from '../../core/plan/preview.ts';
+import { type ProductFacts, type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
+import { findSame, keepMet } from '../../core/product/same-product.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Choice } from '../parts/choice.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type ProductKind, productKinds } from '../../core/product.ts';
+import { type ProductKind, productKinds } from '../../core/product/product.ts';
 import { Button } from '../parts/button.tsx';
 import { Select } from '../parts/select.tsx';
 import type { Translate } from '../words/index.ts';

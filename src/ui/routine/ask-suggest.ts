@@ -1,4 +1,4 @@
-import { type SuggestInput, type Suggestions, suggest } from '../../core/suggest.ts';
+import { type SuggestInput, type Suggestions, suggest } from '../../core/plan/suggest.ts';
 
 /** Where a worker can be had the search runs there, and a newer question drops the older one. */
 let worker: Worker | undefined;

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { plannedDays } from '../../core/calendar.ts';
-import { addDays } from '../../core/days.ts';
-import type { WashDayInput } from '../../core/routine.ts';
+import type { WashDayInput } from '../../core/wash-day/add-up.ts';
+import { plannedDays } from '../../core/wash-day/calendar.ts';
+import { addDays } from '../../core/wash-day/days.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';

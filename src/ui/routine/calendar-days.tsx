@@ -1,5 +1,5 @@
-import type { PlannedDay } from '../../core/calendar.ts';
-import type { WashDayInput } from '../../core/routine.ts';
+import type { WashDayInput } from '../../core/wash-day/add-up.ts';
+import type { PlannedDay } from '../../core/wash-day/calendar.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import type { World } from '../world.ts';
 

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { WashDay } from '../../core/routine.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { WashDay } from '../../core/wash-day/add-up.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import { pictureFile } from '../charts/picture-file.ts';
 import { WashDayChart } from '../charts/wash-day-chart.tsx';
 import { chartRows } from '../charts/wash-day-rows.ts';

@@ -1,11 +1,11 @@
-import { type AllowanceReading, allowanceOf } from '../../core/hair.ts';
-import type { Head } from '../../core/head.ts';
-import type { Product } from '../../core/product.ts';
-import { usualUse } from '../../core/product.ts';
-import type { Reading } from '../../core/reading.ts';
-import type { WashDayInput } from '../../core/routine.ts';
-import type { Candidate } from '../../core/suggest.ts';
-import type { Routine, Step } from '../../core/wash-day.ts';
+import type { Head } from '../../core/hair/head.ts';
+import { type AllowanceReading, allowanceOf } from '../../core/hair/tolerance.ts';
+import type { Candidate } from '../../core/plan/suggest.ts';
+import type { Product } from '../../core/product/product.ts';
+import { usualUse } from '../../core/product/product.ts';
+import type { Reading } from '../../core/reading/reading.ts';
+import type { WashDayInput } from '../../core/wash-day/add-up.ts';
+import type { Routine, Step } from '../../core/wash-day/routine.ts';
 import type { World } from '../world.ts';
 
 export const productOf = (

@@ -1,6 +1,6 @@
-import type { Finding } from '../../core/finding.ts';
-import type { WashDay } from '../../core/routine.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { Finding } from '../../core/judge/finding.ts';
+import type { WashDay } from '../../core/wash-day/add-up.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';

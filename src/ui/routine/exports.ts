@@ -1,6 +1,6 @@
-import type { WashDay } from '../../core/routine.ts';
-import { exposureOf } from '../../core/stays.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { WashDay } from '../../core/wash-day/add-up.ts';
+import { exposureOf } from '../../core/wash-day/retained.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import { chartRows, staysWords } from '../charts/wash-day-rows.ts';
 import type { World } from '../world.ts';
 import { productOf } from './day-input.ts';

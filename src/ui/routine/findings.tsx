@@ -1,5 +1,5 @@
-import type { Finding } from '../../core/finding.ts';
-import { rules } from '../../core/rules/index.ts';
+import type { Finding } from '../../core/judge/finding.ts';
+import { rules } from '../../core/wash-day/rules/index.ts';
 import { Note } from '../parts/note.tsx';
 import type { Translate } from '../words/index.ts';
 

@@ -1,6 +1,6 @@
-import type { PlannedDay } from '../../core/calendar.ts';
-import { addDays } from '../../core/days.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { PlannedDay } from '../../core/wash-day/calendar.ts';
+import { addDays } from '../../core/wash-day/days.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { createPortal } from 'preact/compat';
-import type { WashDay } from '../../core/routine.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { WashDay } from '../../core/wash-day/add-up.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import { WashDayChart } from '../charts/wash-day-chart.tsx';
 import type { World } from '../world.ts';
 import { productNames } from './exports.ts';

@@ -1,6 +1,6 @@
-import { insertUsually } from '../../core/moves.ts';
-import { type Product, type ProductKind, usualUse } from '../../core/product.ts';
-import type { Routine, Step } from '../../core/wash-day.ts';
+import { insertUsually } from '../../core/plan/moves.ts';
+import { type Product, type ProductKind, usualUse } from '../../core/product/product.ts';
+import type { Routine, Step } from '../../core/wash-day/routine.ts';
 import type { World } from '../world.ts';
 
 export const newRoutine = (

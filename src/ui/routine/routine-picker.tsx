@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { Head } from '../../core/head.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { Head } from '../../core/hair/head.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { NumberField, TextField } from '../parts/field.tsx';

@@ -1,5 +1,5 @@
-import { productKinds, usualUse } from '../../core/product.ts';
-import type { Cadence, Step } from '../../core/wash-day.ts';
+import { productKinds, usualUse } from '../../core/product/product.ts';
+import type { Cadence, Step } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import { Check, Choice } from '../parts/choice.tsx';
 import { NumberField } from '../parts/field.tsx';

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Finding } from '../../core/finding.ts';
-import type { WashDayInput } from '../../core/routine.ts';
-import type { Routine } from '../../core/wash-day.ts';
+import type { Finding } from '../../core/judge/finding.ts';
+import type { WashDayInput } from '../../core/wash-day/add-up.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
 import type { World } from '../world.ts';
 import { AddStep } from './add-step.tsx';
 import { copyOf, keepRoutine, movedStep, withNewStep, withoutStep, withStep } from './routine-changes.ts';

@@ -1,9 +1,9 @@
-import type { Finding } from '../../core/finding.ts';
-import type { WashDayInput } from '../../core/routine.ts';
-import type { Routine, Step } from '../../core/wash-day.ts';
+import type { GlyphName } from '../../contract/paint-order.ts';
+import type { Finding } from '../../core/judge/finding.ts';
+import type { WashDayInput } from '../../core/wash-day/add-up.ts';
+import type { Routine, Step } from '../../core/wash-day/routine.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
-import type { GlyphName } from '../paint-order.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 import { productOf } from './day-input.ts';

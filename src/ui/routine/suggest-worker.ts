@@ -1,3 +1,3 @@
-import { type SuggestInput, suggest } from '../../core/suggest.ts';
+import { type SuggestInput, suggest } from '../../core/plan/suggest.ts';
 
 addEventListener('message', ({ data }: MessageEvent<SuggestInput>) => postMessage(suggest(data)));

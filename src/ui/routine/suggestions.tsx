@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { applyMoves, type Fill, type Move } from '../../core/moves.ts';
-import type { WashDay, WashDayInput } from '../../core/routine.ts';
-import type { Suggestions as Answer, Suggestion } from '../../core/suggest.ts';
-import type { Wish } from '../../core/wish.ts';
+import { applyMoves, type Fill, type Move } from '../../core/plan/moves.ts';
+import type { Suggestions as Answer, Suggestion } from '../../core/plan/suggest.ts';
+import type { Wish } from '../../core/plan/wish.ts';
+import type { WashDay, WashDayInput } from '../../core/wash-day/add-up.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';

@@ -1,5 +1,5 @@
-import type { Product } from '../../core/product.ts';
-import { fulfils, type Wish, wishes } from '../../core/wish.ts';
+import { fulfils, type Wish, wishes } from '../../core/plan/wish.ts';
+import type { Product } from '../../core/product/product.ts';
 import { Button } from '../parts/button.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';

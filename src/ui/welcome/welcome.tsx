@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Head } from '../../core/head.ts';
+import type { Head } from '../../core/hair/head.ts';
 import '../hair/hair.css';
 import { keepHead, newHead } from '../hair/head-changes.ts';
 import { Questions } from '../hair/questions.tsx';

@@ -2,9 +2,9 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { practice } from '../../../dictionary/practice.ts';
 import sources from '../../../dictionary/sources.json' with { type: 'json' };
-import type { Head } from '../../../src/core/head.ts';
-import { washDay } from '../../../src/core/routine.ts';
-import { rules } from '../../../src/core/rules/index.ts';
+import type { Head } from '../../../src/core/hair/head.ts';
+import { washDay } from '../../../src/core/wash-day/add-up.ts';
+import { rules } from '../../../src/core/wash-day/rules/index.ts';
 import english from '../../../src/ui/words/en/rules.json' with { type: 'json' };
 import {
   butter,
@@ -576,7 +576,7 @@ describe('trade facts (common practice)', () => {
 });
 
 describe('the set of rules', () => {
-  const files = readdirSync(new URL('../../../src/core/rules', import.meta.url));
+  const files = readdirSync(new URL('../../../src/core/wash-day/rules', import.meta.url));
   const helpers = ['index.ts', 'day.ts', 'traits.ts', 'cadence.ts', 'count-protein.ts'];
   it('is one rule a file, named by it, each listed once', () => {
     const ids = files.filter((file) => !helpers.includes(file)).map((file) => file.replace('.ts', ''));

@@ -1,0 +1,176 @@
+import type { Use } from '../core/names/entry.ts';
+import type { ProductFacts } from '../core/product/product.ts';
+import type { ReadAs, Reading } from '../core/reading/reading.ts';
+import type { Change, Outcome, Remembered } from '../store/remembered.ts';
+import type { PaintOrder, StripAction } from './paint-order.ts';
+
+/**
+ * Letters of a page and enough of its build to tell a list from what is around it, as the page's script sends
+ * them. Block edges and `<br>` are "\n", edges of neighbouring inline elements "\v"; else letters stand one for
+ * one, so an offset in `text` is an offset in a text node.
+ */
+export type PageText = {
+  text: string;
+  /** For each text node: offset in `text` of its first letter, how many it has, the element around it. */
+  starts: number[];
+  lengths: number[];
+  parents: number[];
+  /** Elements around the letters, parents before children. */
+  elements: Holder[];
+  /** The reader pointed at these letters: a list, whatever its names. */
+  pointed?: { from: number; to: number; via: 'selection' | 'chosen' };
+};
+
+/** One element around letters of a page; `parent` is its place in `elements`, −1 at the top. */
+export type Holder = { tag: string; parent: number; role?: string; hidden?: boolean; label?: string };
+
+/** Where a list stands in what the page sent: letters `from … from + length` of its text in the `node`th text node. */
+export type SentPlace = { in: number; pieces: SentPiece[] };
+export type SentPiece = { node: number; from: number; start: number; length: number };
+
+/** A list to paint, and every place that prints its letters. */
+export type ListOrder = PaintOrder & { places: SentPlace[] };
+
+/** A list that was found on a page; `id` is its place among the lists of its frame. */
+export type FoundText = {
+  id: number;
+  text: string;
+  via: string;
+  product?: ProductFacts;
+  /** Kept with a tab's page: the frame it stands in, and how many names of it are proteins for sure. */
+  frame?: number;
+  proteins?: number;
+};
+
+/** What a page may say of the one product it shows, as it stands there; `factsOf` makes sense of it. */
+export type ProductClues = {
+  /** Address that the page's own addresses are relative to. */
+  base: string;
+  heading: string;
+  title: string;
+  /** By name of the meta tag or microdata property; `canonical` is the link of that name. */
+  said: { [name: string]: string };
+  /** JSON-LD blocks. */
+  data: string[];
+  /** Microdata that is printed nowhere: property and content, in order. */
+  properties: [string, string][];
+  /** Options and boxes chosen in forms. */
+  chosen: string[];
+  /** Text around the heading. */
+  near: string;
+  crumbs: string;
+};
+
+/** What the background keeps (storage.session) of the page a tab shows. */
+export type TabPage = { url: string; title: string; lists: FoundText[] };
+
+/** Key of a tab's page in storage.session; gone when the tab shows another page. */
+export const tabPageKey = (tab: number) => `page:${tab}`;
+
+/** What the panel was opened for (storage.session, key `panelGoKey`); `nth` grows with each press. */
+export type PanelGo = { tab: number; place: string; list?: number; nth: number };
+export const panelGoKey = 'panel-go';
+
+/** One map from message name to request and reply. Requests are idempotent: a killed worker is asked again. */
+export type Messages = {
+  /** Content script → background: letters of this page that may hold lists (all of them, each time). */
+  'page-lists': {
+    /** `canPaint`: the painter has come before and need not be brought again. */
+    request: { url: string; title: string; texts: PageText[]; clues: ProductClues; canPaint: boolean };
+    reply: ListOrder[];
+  };
+  /** Content script → background: the page moved on. */
+  'page-left': { request: null; reply: null };
+  /** Strip → background: what the reader chose for one list of this page. */
+  act: { request: { list: number; action: StripAction }; reply: null };
+  /** Views → background: texts to read. */
+  read: { request: { text: string; use?: Use; readAs?: ReadAs }[]; reply: Reading[] };
+  /** Views → background: close spellings of unknown names. */
+  close: { request: string[]; reply: string[][] };
+  /** Views → background: what a tab shows. */
+  'tab-page': { request: { tab: number }; reply: TabPage | null };
+  /** Anyone → background: the one writer. All changes of one request succeed or none. */
+  change: { request: Change[]; reply: Outcome };
+  remembered: { request: null; reply: Remembered };
+  /** Panel → background: forget everything, for good. */
+  forget: { request: null; reply: null };
+  /** Strip → background: open the panel, with what to do there. */
+  'open-panel': { request: { place: string; list?: number }; reply: null };
+  /** Panel → background: read this tab now, or stop there (pausing is a `change` of the site). */
+  'read-tab': { request: { tab: number }; reply: null };
+  /** Panel → background: let the reader pick the element that holds the list. */
+  'pick-list': { request: { tab: number }; reply: null };
+  /** Content script → background: the element that holds the list, as a selector, remembered for the site. */
+  'list-is-here': { request: { url: string; selector: string }; reply: null };
+  /** Background → content script. */
+  again: { request: null; reply: null };
+  stop: { request: null; reply: null };
+  jump: { request: null; reply: null };
+  'read-selection': { request: { text: string }; reply: null };
+};
+
+export type MessageName = keyof Messages;
+
+type Hear = (
+  message: unknown,
+  sender: chrome.runtime.MessageSender,
+  reply: (value: unknown) => void,
+) => boolean;
+
+/** The part of the browser's runtime that messages need; tests hand in their own. */
+export type Runtime = {
+  id?: string;
+  sendMessage(message: unknown): Promise<unknown>;
+  onMessage: {
+    addListener(hear: Hear): void;
+    removeListener(hear: Hear): void;
+  };
+};
+
+type Answered = { ok: true; value: unknown } | { ok: false; reason: string };
+type Request<N extends MessageName> = Messages[N]['request'];
+type Reply<N extends MessageName> = Messages[N]['reply'];
+
+/**
+ * Asks the background. A worker killed before it answered is asked once more: every request is idempotent.
+ * Throws with the background's own reason, or with the browser's when nobody is there.
+ */
+export async function ask<N extends MessageName>(
+  runtime: Pick<Runtime, 'sendMessage'>,
+  name: N,
+  request: Request<N>,
+) {
+  const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Answered | undefined>;
+  const answered = (await send().catch(() => undefined)) ?? (await send());
+  if (!answered) throw new Error(`no answer to ${name}`);
+  if (!answered.ok) throw new Error(answered.reason);
+  return answered.value as Reply<N>;
+}
+
+export type Answers = {
+  [N in MessageName]?: (
+    request: Request<N>,
+    sender: chrome.runtime.MessageSender,
+  ) => Reply<N> | Promise<Reply<N>>;
+};
+
+/**
+ * Answers messages by name; what is not ours, or not from this extension, is left to others.
+ * @returns the undo
+ */
+export function answer(runtime: Runtime, answers: Answers): () => void {
+  const hear: Hear = (message, sender, reply) => {
+    if (sender.id !== runtime.id || typeof message !== 'object' || message === null) return false;
+    const { strandline, request } = message as { strandline?: unknown; request?: unknown };
+    if (typeof strandline !== 'string' || !Object.hasOwn(answers, strandline)) return false;
+    const of = answers[strandline as MessageName] as (request: unknown, sender: unknown) => unknown;
+    // Called at once: a press in the page lets the background open the panel only within this call.
+    new Promise((settle) => settle(of(request, sender))).then(
+      (value) => reply({ ok: true, value } satisfies Answered),
+      (problem: unknown) => reply({ ok: false, reason: String(problem) } satisfies Answered),
+    );
+    return true;
+  };
+  runtime.onMessage.addListener(hear);
+  return () => runtime.onMessage.removeListener(hear);
+}

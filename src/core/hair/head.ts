@@ -1,0 +1,67 @@
+import type { Allergen, Role } from '../names/entry.ts';
+
+export type Thickness = 'fine' | 'medium' | 'coarse';
+export type Porosity = 'low' | 'medium' | 'high';
+export type DamageKind = 'bleach' | 'permanent-colour' | 'relaxer' | 'perm' | 'heat' | 'sun-or-salt';
+
+export type StretchTest = {
+  id: string;
+  /** ISO date. */
+  date: string;
+  /** Lengths of a wet shed strand, millimetres. */
+  rest: number;
+  stretched: number;
+  /** Length after letting go; absent when it broke. */
+  after?: number;
+  broke: boolean;
+};
+
+/** One thing to avoid: a name, an allergen, or a family by its role. `reacted` is remembered with its caution. */
+export type Avoid = {
+  id: string;
+  name?: string;
+  family?: Allergen;
+  role?: AvoidableRole;
+  reacted: boolean;
+  note?: string;
+};
+
+/** Roles that people avoid as a family. */
+export type AvoidableRole = Extract<
+  Role,
+  | 'film-former'
+  | 'water-liftable-film'
+  | 'drying-alcohol'
+  | 'cleansing-strong'
+  | 'fragrance-allergen'
+  | 'colourant'
+  | 'preservative'
+  | 'uv-filter'
+  | 'propellant'
+>;
+
+export type Allowance = 'rarely' | 'sparingly' | 'some' | 'regular' | 'often';
+
+/** One head of hair. Every answer may be missing: then fit says `cannot tell` and why. */
+export type Head = {
+  id: string;
+  name: string;
+  thickness?: Thickness;
+  porosity?: Porosity;
+  damage?: {
+    kinds: DamageKind[];
+    /** Share of the length that is damaged. */
+    length?: 'ends' | 'half' | 'most';
+    recent?: 'weeks' | 'months' | 'longer';
+  };
+  density?: 'low' | 'medium' | 'high';
+  shape?: 'wavy' | 'curly' | 'coily';
+  scalp?: string;
+  climate?: 'dry' | 'temperate' | 'humid';
+  avoid: Avoid[];
+  stretch: StretchTest[];
+  /** Reasons of the allowance the reader set aside (reason ids), and an allowance set by hand. */
+  setAside: string[];
+  allowanceByHand?: Allowance;
+  added: string;
+};

@@ -1,0 +1,75 @@
+import type { Practice } from '../judge/practice.ts';
+import type { Reading } from '../reading/reading.ts';
+import type { LogEntry } from '../wash-day/routine.ts';
+import { dayStep } from '../wash-day/rules/day.ts';
+import { staysOn } from '../wash-day/rules/traits.ts';
+import { dayFelt } from './day-feel.ts';
+
+/** What a wash day may have in common with others: ids of words under `routine.tally.`. */
+export const tallied = [
+  'no-protein',
+  'small-protein',
+  'large-protein',
+  'leave-on-protein',
+  'treatment',
+  'humectants-in-front',
+  'rich-leave-on',
+] as const;
+export type Tallied = (typeof tallied)[number];
+
+export type Tally = {
+  /** Days that were told how they felt and whose labels were read, and the balanced ones among them. */
+  days: number;
+  good: number;
+  /** How many of the good days, and of the others, share a thing. Counts, never proof. */
+  rows: { what: Tallied; good: number; others: number }[];
+};
+
+/** Which of protein and moisture the good days share; undefined while too few days are logged. Pure. */
+export function tallyOf(
+  entries: readonly LogEntry[],
+  readingOf: (label: string, step: LogEntry['done']['steps'][number]) => Reading | undefined,
+  practice: Practice,
+): Tally | undefined {
+  const told = entries
+    .map((entry) => ({
+      felt: dayFelt(entry.feel, practice.allowance.feel),
+      shares: sharesOf(entry, readingOf, practice),
+    }))
+    .filter(({ felt, shares }) => felt !== 'untold' && shares !== undefined);
+  if (told.length < practice.washDay.thresholds.tallyFrom) return undefined;
+  const good = told.filter(({ felt }) => felt === 'balanced');
+  const others = told.filter(({ felt }) => felt !== 'balanced');
+  const count = (days: typeof told, what: Tallied) => days.filter(({ shares }) => shares!.has(what)).length;
+  return {
+    days: told.length,
+    good: good.length,
+    rows: tallied.map((what) => ({ what, good: count(good, what), others: count(others, what) })),
+  };
+}
+
+function sharesOf(
+  { done }: LogEntry,
+  readingOf: Parameters<typeof tallyOf>[1],
+  { washDay }: Practice,
+): Set<Tallied> | undefined {
+  const steps = done.steps
+    .filter(({ label }) => label !== undefined)
+    .map((step) => dayStep(step, readingOf(step.label!, step), washDay, true));
+  if (steps.length === 0 || steps.some(({ traits }) => traits.read === 'none')) return undefined;
+  const leaveOns = steps.filter(({ use }) => staysOn(use));
+  const size = (which: 'small' | 'large') =>
+    steps.some(({ reading, traits }) =>
+      traits.doses.some((at) => reading!.mentions[at]!.protein!.size === which),
+    );
+  const is: Record<Tallied, boolean> = {
+    'no-protein': steps.every(({ traits }) => traits.protein === 'no'),
+    'small-protein': size('small'),
+    'large-protein': size('large'),
+    'leave-on-protein': leaveOns.some(({ traits }) => traits.protein === 'yes'),
+    treatment: done.steps.some(({ kind }) => washDay.kinds.strengthening.includes(kind)),
+    'humectants-in-front': leaveOns.some(({ traits }) => traits.humectantsInFront.length > 0),
+    'rich-leave-on': leaveOns.some(({ traits }) => traits.heavy.length > 0),
+  };
+  return new Set(tallied.filter((what) => is[what]));
+}

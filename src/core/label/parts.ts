@@ -1,0 +1,100 @@
+import { nameForms } from '../names/name-forms.ts';
+import { blank } from './letters.ts';
+import { isLegend, isNoise, isProse } from './remarks.ts';
+import type { LabelPart } from './split-label.ts';
+
+type Part = Omit<LabelPart, 'list' | 'tail'>;
+
+const longestName = 300; // letters: a longer piece is cut and looked up no further
+
+/** The names in one piece of the label: usually one; more where "and" joins them or brackets list them. */
+export function partsOf(text: string, letters: string, from: number, to: number): Part[] {
+  return conjuncts(letters, from, to).flatMap(([start, end]) => {
+    const part = partAt(text, letters, start, end);
+    return part ? [part, ...listed(text, letters, part)] : [];
+  });
+}
+
+function partAt(text: string, letters: string, from: number, to: number): Part | undefined {
+  let end = Math.min(to, from + longestName);
+  end -= /[\s*†‡°.,;:•·_"”–—\u2060-]*$/u.exec(letters.slice(from, end))![0].length;
+  const whole = letters.slice(from, Math.min(to, from + 2 * longestName)).replaceAll(blank, '');
+  if (isNoise(whole) || isLegend(whole)) return undefined;
+  // "Castor oil: softens and …": the name stands before the colon.
+  const colon = letters.slice(from, end).search(/:\s/);
+  if (colon > 1 && isProse(letters.slice(from + colon + 1, to))) end = from + colon;
+  else if (isProse(whole)) return undefined;
+  let start = from + /^[\s*†‡"“”'\u2060]*/u.exec(letters.slice(from, end))![0].length;
+  // Brackets whose other end the label forgot.
+  while (/[([{]/.test(letters[start]!) && !/[)\]}]/.test(letters.slice(start, end))) start++;
+  while (/[)\]}]/.test(letters[end - 1]!) && !/[([{]/.test(letters.slice(start, end))) end--;
+  if (end - start < 2) return undefined;
+  const name = letters.slice(start, end).replaceAll(blank, '');
+  const percent = printedShare(name);
+  return {
+    raw: text.slice(start, end),
+    from: start,
+    to: end,
+    names: nameForms(name),
+    ...(percent === undefined ? {} : { percent }),
+  };
+}
+
+/** The one plain percentage beside a name; neither a range, nor "over", nor how natural it is. */
+function printedShare(name: string): number | undefined {
+  const found = [...name.matchAll(/(.?)\s*\b(\d{1,3}(?:[.,]\d+)?)\s*[%％](.{0,20})/gu)];
+  const [, before, share, after] = found[0] ?? [];
+  if (found.length !== 1 || !share || /[<>≥≤~±–/-]/.test(before!)) return undefined;
+  if (/^\s*(?:natur|organic|pure|of\b|vegan|plant|bio|origin|certified|w\/v sol)/i.test(after!))
+    return undefined;
+  const value = Number(share.replace(',', '.'));
+  return value > 0 && value <= 100 ? value : undefined;
+}
+
+/** "A and B", "A & B": two names, unless the sign stands in a name (D & C Red 33). */
+function conjuncts(letters: string, from: number, to: number): [number, number][] {
+  const piece = letters.slice(from, Math.min(to, from + longestName));
+  if (to - from > longestName || !/\s(?:and|und|et|&)\s/i.test(piece) || isProse(piece)) return [[from, to]];
+  const cuts: [number, number][] = [];
+  let depth = 0;
+  let start = 0;
+  for (let i = 0; i < piece.length; i++) {
+    if ('([{'.includes(piece[i]!)) depth++;
+    else if (')]}'.includes(piece[i]!)) depth = Math.max(0, depth - 1);
+    else if (piece[i] === ' ' && depth === 0) {
+      const sign = /^\s(?:and|und|et|&)\s+/i.exec(piece.slice(i, i + 8));
+      const [left, right] = [piece.slice(start, i), sign ? piece.slice(i + sign[0].length) : ''];
+      if (!sign || !/\p{L}{3}/u.test(left) || !/\p{L}{3}/u.test(right)) continue;
+      cuts.push([from + start, from + i]);
+      start = i + sign[0].length;
+    }
+  }
+  return [...cuts, [from + start, to]];
+}
+
+/** "Parfum (Linalool, Limonene)": what a bracket at the end of a name lists. */
+function listed(text: string, letters: string, part: Part): Part[] {
+  const name = letters.slice(part.from, part.to);
+  if (!/[)\]}]$/.test(name) || !name.includes(',')) return [];
+  let depth = 0;
+  let open = name.length - 1;
+  for (; open >= 0; open--) {
+    if (')]}'.includes(name[open]!)) depth++;
+    else if ('([{'.includes(name[open]!) && --depth === 0) break;
+  }
+  if (open <= 0) return [];
+  const parts: Part[] = [];
+  let start = open + 1;
+  for (let i = open + 1; i < name.length; i++) {
+    const letter = name[i]!;
+    if ('([{'.includes(letter)) depth++;
+    const ends =
+      i === name.length - 1 || (depth === 0 && letter === ',' && !/\d,\d/.test(name.slice(i - 1, i + 2)));
+    if (')]}'.includes(letter)) depth--;
+    if (!ends) continue;
+    const inner = partAt(text, letters, part.from + start, part.from + i);
+    if (inner) parts.push({ ...inner, within: part.from });
+    start = i + 1;
+  }
+  return parts.length > 1 ? parts : [];
+}

@@ -1,0 +1,140 @@
+import { startsHeading, startsTail } from './headings.ts';
+import { blank } from './letters.ts';
+
+/** A stretch of the label between two separators, and the separator it follows. */
+export type Piece = { from: number; to: number; after: '' | ',' | '.' | '\n' | '\n\n' };
+
+const longestBracket = 1500; // letters between a bracket and its end: anything longer never closed
+const longestLine = 400; // letters of a line looked at to tell a wrapped line from a new item
+
+/** Cuts levelled letters at separators outside brackets. Linear in the text. */
+export function cutPieces(letters: string): Piece[] {
+  const ends = bracketEnds(letters);
+  const by = separatorsOf(letters, ends);
+  const pieces: Piece[] = [];
+  let start = 0;
+  let after: Piece['after'] = '';
+  const cut = (at: number, length: number, sign: Piece['after']) => {
+    if (
+      letters
+        .slice(start, Math.min(at, start + 500))
+        .replaceAll(blank, '')
+        .trim()
+    ) {
+      pieces.push({ from: start, to: at, after });
+      after = sign;
+    } else if (sign.startsWith('\n') && after !== '\n\n') after = sign; // empty: the stronger separator stays
+    start = at + length;
+  };
+  const counted = /^[^,]{0,40}\b1[.)]\s/.test(letters.slice(0, 80)); // "1. Aqua 2. Glycerin"
+  let open = 0; // end of a bracket that only holds a list together
+  for (let i = 0; i < letters.length; i++) {
+    const letter = letters[i]!;
+    const end = ends.get(i);
+    if (end !== undefined) {
+      const inside = letters.slice(i + 1, Math.min(end, i + 40));
+      const joins = /^\s*(?:and|&|und|et|y)\s*$/i.test(letters.slice(i + 1, Math.min(end, i + 8)));
+      if (joins) cut(i, end + 1 - i, ',');
+      else if (startsTail(inside) || isListOfItsOwn(letters, start, i, end)) {
+        cut(i, 1, ',');
+        open = end;
+        continue;
+      }
+      i = end;
+    } else if (i === open && open > 0) cut(i, 1, ',');
+    else if (letter === ',' || letter === ';' || letter === '•') {
+      if (letter !== ',' || !joinsNumbers(letters, start, i)) cut(i, 1, ',');
+    } else if (counted && letter === ' ' && /^\d{1,2}[.)]\s/.test(letters.slice(i + 1, i + 6)))
+      cut(i, 1, ',');
+    else if (letter === '\n') {
+      const sign = lineBreak(letters, i);
+      if (sign) cut(i, 1, sign);
+    } else if (letter === '.' && endsName(letters, i)) cut(i, 1, '.');
+    else if ((letter === '*' || letter === '†') && /^\s+[*†‡]/.test(letters.slice(i + 1, i + 4)))
+      cut(i + 1, 0, '.');
+    else if ((letter === '±' || letter === '+') && startsTail(letters.slice(i, i + 12))) cut(i, 0, ',');
+    else if (by.has(letter) && letters[i - 1] === ' ' && letters[i + 1] === ' ') cut(i, 1, ',');
+  }
+  cut(letters.length, 0, '');
+  return pieces;
+}
+
+/** Where each bracket that closes within reach closes. */
+function bracketEnds(letters: string): Map<number, number> {
+  const ends = new Map<number, number>();
+  const waiting: number[] = [];
+  for (let i = 0; i < letters.length; i++) {
+    const letter = letters[i]!;
+    if (letter === '(' || letter === '[' || letter === '{') waiting.push(i);
+    else if (letter === ')' || letter === ']' || letter === '}') {
+      const from = waiting.pop();
+      if (from !== undefined && i - from <= longestBracket) ends.set(from, i);
+    } else if (letter === '\n' && /^\s*\n/.test(letters.slice(i + 1, i + 40))) waiting.length = 0;
+  }
+  return ends;
+}
+
+/** Spaced slashes and dashes separate names only where nothing else does. */
+function separatorsOf(letters: string, ends: Map<number, number>): Set<string> {
+  const count = { comma: 0, '/': 0, '-': 0, '–': 0, '+': 0 };
+  for (let i = 0; i < letters.length; i++) {
+    i = ends.get(i) ?? i;
+    const letter = letters[i]!;
+    if (letter === ',' || letter === ';' || letter === '•') count.comma++;
+    else if ('/-–+'.includes(letter) && letters[i - 1] === ' ' && letters[i + 1] === ' ')
+      count[letter as '/']++;
+  }
+  const signs = ['/', '-', '–', '+'] as const;
+  return new Set(signs.filter((sign) => count[sign] >= 3 && count[sign] > 2 * count.comma));
+}
+
+/** "(Aqua, Glycerin, …)": a bracket that opens a piece and holds a list is no remark on a name. */
+function isListOfItsOwn(letters: string, start: number, open: number, end: number): boolean {
+  if (/[^\s:*]/.test(letters.slice(start, open).replaceAll(blank, '').slice(-1))) return false;
+  return (letters.slice(open, end).match(/,/g)?.length ?? 0) >= 3;
+}
+
+/** `1,2-Hexanediol`, `1, 3-…`, `0,5 %`: a comma between digits that belongs to them. */
+function joinsNumbers(letters: string, start: number, at: number): boolean {
+  if (!/\d/.test(letters[at - 1] ?? '')) return false;
+  const next = letters.slice(at + 1, at + 20).replaceAll(blank, '');
+  if (/^\d+\s*%/.test(next)) return true;
+  if (/\d\d$/.test(letters.slice(at - 2, at))) return false; // PEG-40,1,2-…
+  const alone = /^\s*\d$/.test(letters.slice(Math.max(start, at - 4), at));
+  const locants = /^\d{1,2}(?:,\s?\d{1,2})*'?[- ]?-?\s?[a-z(]/i;
+  return alone ? locants.test(next.trimStart()) : /^\d{1,2}(?:,\d{1,2})*'?-[a-z([]/i.test(next);
+}
+
+/** What a line break means: nothing (a wrapped line), a new item, or a new paragraph. */
+function lineBreak(letters: string, at: number): '' | '\n' | '\n\n' {
+  const from = Math.max(letters.lastIndexOf('\n', at - 1) + 1, at - longestLine);
+  const line = letters.slice(from, at).replaceAll(blank, '').trim();
+  const rest = letters.slice(at + 1, at + 1 + longestLine).replaceAll(blank, '');
+  if (/^ *\n/.test(rest)) return '\n\n';
+  const next = rest.split('\n', 1)[0]!.trim();
+  if (!line || !next) return '\n';
+  if (startsHeading(next) || /^(?:[*†‡•+]|[-–] |\d{1,2}[.)] )/.test(next)) return '\n';
+  if (/[,;•/&(-]$/.test(line) || /^[,;)]/.test(next)) return '';
+  if (/[.:!?]$/.test(line)) return '\n';
+  if (/^[\p{Ll}(]/u.test(next)) return '';
+  const [had, has] = [line.includes(','), next.includes(',')];
+  if (had && has) return '';
+  if (had) return line.length >= 40 && next.split(' ').length <= 3 ? '' : '\n';
+  const before = letters.slice(Math.max(0, from - 30), from).trimEnd();
+  return has && before.endsWith(',') ? '' : '\n';
+}
+
+const shortened =
+  /(?:^|[\s(/.])(?:no|nr|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr)$/i;
+
+/** A full stop that ends a name or a sentence, rather than an abbreviation or a number. */
+function endsName(letters: string, at: number): boolean {
+  const before = letters.slice(Math.max(0, at - 12), at);
+  const next = letters.slice(at + 1, at + 40).replaceAll(blank, '');
+  if (/^\s*$/.test(next) || /^\s*\n/.test(next)) return next.length > 0 && !shortened.test(before);
+  if (shortened.test(before)) return false;
+  if (/^\s/.test(next) && startsHeading(next.trimStart())) return true;
+  return (
+    /^\s+["“]?[\p{Lu}*†‡•+\d[]/u.test(next) || (/[\p{Ll})]$/u.test(before) && /^\p{Lu}\p{Ll}/u.test(next))
+  );
+}

@@ -1,0 +1,142 @@
+import { createClose } from './close-spellings.ts';
+import type {
+  Allergen,
+  Entry,
+  Limits,
+  MoistureRole,
+  Pattern,
+  Protein,
+  Role,
+  Thresholds,
+  Use,
+} from './entry.ts';
+import { nameForms } from './name-forms.ts';
+import { keyOf, normalName } from './normal-form.ts';
+
+/** How a printed name was found. `none` carries close spellings: offered to the reader, never used. */
+export type Found = { how: 'exact' | 'alias' | 'pattern'; name: string } | { how: 'none'; close: string[] };
+
+/** What is known of a found name. */
+export type Known = {
+  protein?: Protein;
+  moisture: MoistureRole[];
+  roles: Role[];
+  allergens: Allergen[];
+  functions: string[];
+  sources: string[];
+};
+
+export type Lookup = {
+  /** Exact, alias or pattern, saying which; close spellings are not computed here. */
+  find(raw: string): Found;
+  /** Properties of a name as `find` gave it (`found.name`), or of a pattern's match. */
+  known(found: Found): Known;
+  /** Up to `most` close spellings of an unknown name, best first. Numbers must be equal; short tokens are exact only. */
+  close(raw: string, most?: number): string[];
+  /** The legal ceiling in percent of a found name for a use, if any. Unknown use takes the larger of the two. */
+  ceiling(found: Found, use?: Use): number | undefined;
+  thresholds: Thresholds;
+};
+
+/** Builds the lookup from the dictionary. Pure; entries, patterns and limits are plain data. */
+export function createLookup(
+  entries: readonly Entry[],
+  patterns: readonly Pattern[],
+  limits: Limits,
+): Lookup {
+  const filed = new Map<string, Filed>();
+  // INCI names are filed before any alias: a name that is both is the INCI name.
+  for (const entry of entries) filed.set(keyOf(normalName(entry.name)), { entry, how: 'exact' });
+  for (const entry of entries)
+    for (const alias of entry.aliases ?? []) {
+      const key = keyOf(normalName(alias));
+      if (!filed.has(key)) filed.set(key, { entry, how: 'alias' });
+    }
+  const rules = patterns.map((pattern) => ({
+    pattern,
+    needs: pattern.needs,
+    built: undefined as Built | undefined,
+  }));
+  const takes = (rule: (typeof rules)[number], normal: string) => {
+    if (rule.needs && !rule.needs.some((stretch) => normal.includes(stretch))) return false;
+    rule.built ??= built(rule.pattern);
+    return rule.built.match.test(normal) && !rule.built.not?.test(normal);
+  };
+  const ruleOf = (normal: string) =>
+    normal.length <= longestPattern ? rules.find((rule) => takes(rule, normal))?.pattern : undefined;
+  const caps = new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit]));
+  const close = createClose(() =>
+    entries.flatMap(({ name, aliases = [] }) =>
+      [name, ...aliases].map((printed) => ({ normal: normalName(printed), name })),
+    ),
+  );
+  const met = new Map<string, Met>();
+
+  const meet = (raw: string): Met => {
+    const known = met.get(raw);
+    if (known) return known;
+    const answer = search(raw);
+    if (met.size >= mostRemembered) met.clear();
+    met.set(raw, answer);
+    return answer;
+  };
+  const search = (raw: string): Met => {
+    const direct = byKey(keyOf(normalName(raw)));
+    if (direct) return direct;
+    const forms = nameForms(raw);
+    // The name without its brackets is still the name: looked for before any rule is tried on the whole.
+    const bare = /[([{]/.test(raw) && forms[1] ? byKey(keyOf(normalName(forms[1]))) : undefined;
+    if (bare) return bare;
+    for (const form of forms) {
+      const normal = normalName(form);
+      const entry = byKey(keyOf(normal));
+      if (entry) return entry;
+      const rule = ruleOf(normal);
+      if (rule) return { found: { how: 'pattern', name: form }, fact: rule };
+    }
+    return { found: { how: 'none', close: [] }, fact: undefined };
+  };
+  const byKey = (key: string): Met | undefined => {
+    const hit = filed.get(key);
+    return hit && { found: { how: hit.how, name: hit.entry.name }, fact: hit.entry };
+  };
+
+  return {
+    thresholds: limits.thresholds,
+    find: (raw) => meet(raw).found,
+    known(found) {
+      const fact = found.how === 'none' ? undefined : meet(found.name).fact;
+      return {
+        ...(fact?.protein ? { protein: fact.protein } : {}),
+        moisture: fact?.moisture ?? [],
+        roles: fact?.roles ?? [],
+        allergens: fact?.allergens ?? [],
+        functions: (fact && 'functions' in fact && fact.functions) || [],
+        sources: fact?.sources ?? [],
+      };
+    },
+    close: (raw, most = 3) => close(normalName(nameForms(raw)[1] ?? raw), most),
+    ceiling(found, use) {
+      const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
+      if (!cap) return undefined;
+      if (use === 'rinse-off') return cap.rinseOff;
+      if (use === 'leave-on') return cap.leaveOn;
+      return cap.rinseOff === undefined || cap.leaveOn === undefined
+        ? undefined
+        : Math.max(cap.rinseOff, cap.leaveOn);
+    },
+  };
+}
+
+type Built = { match: RegExp; not: RegExp | undefined };
+
+const built = ({ match, not }: Pattern): Built => ({
+  match: new RegExp(match, 'u'),
+  not: not === undefined ? undefined : new RegExp(not, 'u'),
+});
+
+type Filed = { entry: Entry; how: 'exact' | 'alias' };
+type Met = { found: Found; fact: Entry | Pattern | undefined };
+
+const mostRemembered = 5000; // answers kept by one lookup
+const longestPattern = 300; // letters: no pattern is tried on longer text

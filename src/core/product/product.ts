@@ -1,0 +1,95 @@
+import type { Use } from '../names/entry.ts';
+
+export const productKinds = [
+  'pre-wash',
+  'bond-treatment',
+  'protein-treatment',
+  'cleanser',
+  'conditioner',
+  'deep-conditioner',
+  'leave-in',
+  'cream',
+  'foam',
+  'gel',
+  'oil',
+  'refresh-spray',
+] as const;
+
+export type ProductKind = (typeof productKinds)[number];
+
+/** Rinse-off or leave-on as a kind usually is; the reader may correct it. Common practice. */
+export const usualUse: Record<ProductKind, Use> = {
+  'pre-wash': 'rinse-off',
+  'bond-treatment': 'rinse-off',
+  'protein-treatment': 'rinse-off',
+  cleanser: 'rinse-off',
+  conditioner: 'rinse-off',
+  'deep-conditioner': 'rinse-off',
+  'leave-in': 'leave-on',
+  cream: 'leave-on',
+  foam: 'leave-on',
+  gel: 'leave-on',
+  oil: 'leave-on',
+  'refresh-spray': 'leave-on',
+};
+
+/** What a page says of the product whose list it prints. Everything but the name may be missing. */
+export type ProductFacts = {
+  name: string;
+  maker?: string;
+  kind?: ProductKind;
+  use?: Use;
+  /** Millilitres (grams taken as millilitres where only a weight is printed; `sizeUnit` says which). */
+  size?: number;
+  sizeUnit?: 'ml' | 'g';
+  price?: number;
+  /** ISO 4217. */
+  currency?: string;
+  url?: string;
+  variant?: string;
+  image?: string;
+  /** Words around the product that may name its kind: page title, breadcrumb, category. */
+  category?: string;
+};
+
+/** Price for 100 ml (or 100 g), or undefined where size or price is not known. */
+export function pricePer100(product: Pick<ProductFacts, 'price' | 'size'>): number | undefined {
+  if (!product.price || !product.size) return undefined;
+  return (product.price / product.size) * 100;
+}
+
+export type LabelText = {
+  text: string;
+  /** ISO date-time at which this text was met. */
+  seen: string;
+  /** Page it was met on; absent when it was typed or pasted. */
+  url?: string;
+};
+
+/** One page that sells it. Its own size, where that differs, is what its price is for. */
+export type ProductSource = {
+  url: string;
+  price?: number;
+  currency?: string;
+  variant?: string;
+  size?: number;
+  sizeUnit?: 'ml' | 'g';
+  seen: string;
+};
+
+/** A product kept by the reader. */
+export type Product = {
+  id: string;
+  name: string;
+  maker?: string;
+  kind?: ProductKind;
+  use?: Use;
+  size?: number;
+  sizeUnit?: 'ml' | 'g';
+  /** Latest label first; earlier ones are kept when a label changes. */
+  labels: LabelText[];
+  sources: ProductSource[];
+  owned: boolean;
+  notes: string;
+  added: string;
+};

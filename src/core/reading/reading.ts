@@ -1,0 +1,236 @@
+import { type Amount, shareBounds } from '../amounts/bounds.ts';
+import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
+import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
+import type { Found, Lookup } from '../names/lookup.ts';
+
+/** none · trace: every such mention at most 1 % · leading: one among the first five ahead of the one-percent line · present: between · unknown: too much unread. */
+export type Strength = 'none' | 'trace' | 'present' | 'leading' | 'unknown';
+
+export type Mention = {
+  /** The letters on the label, and their offsets in the text (UTF-16 units, `to` exclusive). */
+  raw: string;
+  from: number;
+  to: number;
+  found: Found;
+  protein?: Protein;
+  moisture: MoistureRole[];
+  roles: Role[];
+  allergens: Allergen[];
+  /** Percent by weight that the label allows. */
+  share: Range;
+  /** The share as printed on the label, in percent. */
+  printed?: number;
+};
+
+export type Reading = {
+  mentions: Mention[];
+  order: 'descending' | 'uninformative';
+  /** Index from which every mention is at most 1 %. */
+  onePercentFrom?: number;
+  protein: Strength;
+  moisture: Strength;
+  /** Share of mentions found, 0…1. */
+  read: number;
+  /** A legal ceiling narrowed a share: true only of products that meet EU limits. */
+  assumesLimits: boolean;
+  /** Set when the text was refused or cut short (word key under `reading.`). */
+  refused?: 'too-long' | 'no-list';
+};
+
+/** How a reader had an unknown name read: printed name (normal form) → dictionary name. */
+export type ReadAs = Record<string, string>;
+
+export type ReadOptions = { use?: Use; readAs?: ReadAs };
+
+/**
+ * The one door: a label's text becomes a Reading. Never throws on any text; text that is too long, or in
+ * which no list can be seen, is refused and says so.
+ *
+ * `options.use` chooses the legal ceilings (rinse-off or leave-on); without it the larger one holds.
+ */
+export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {}): Reading {
+  if (text.length > lookup.thresholds.longestText) return refusal('too-long');
+  const label = splitLabel(text);
+  if (label.parts.length === 0) return refusal('no-list');
+
+  const spoken = withoutRemarks(
+    label.parts.map((part) => ({ part, found: findPart(part, lookup, options.readAs ?? {}) })),
+    lookup,
+  );
+  label.parts = spoken.map(({ part }) => part);
+  const mentions = spoken.map(({ part, found }) => mentionOf(part, found, lookup));
+  const order = saysNothing(label, lookup) ? 'uninformative' : 'descending';
+  const assumesLimits = setShares(label.parts, mentions, order, lookup, options.use);
+  const onePercentFrom = order === 'descending' ? freeFrom(mentions, lookup.thresholds.freeBelow) : undefined;
+  const read = mentions.filter(({ found }) => found.how !== 'none').length / mentions.length;
+  const partial: Omit<Reading, 'protein' | 'moisture'> = {
+    mentions,
+    order,
+    ...(onePercentFrom === undefined ? {} : { onePercentFrom }),
+    read,
+    assumesLimits,
+  };
+  return {
+    ...partial,
+    protein: strengthOf(partial, isProtein, lookup),
+    moisture: strengthOf(partial, ({ moisture }) => moisture.length > 0, lookup),
+  };
+}
+
+/** Conditioning protein: neither merely protein-bearing (cannot tell) nor a surfactant built on protein. */
+export function isProtein(mention: Pick<Mention, 'protein'>): boolean {
+  const kind = mention.protein?.kind;
+  return kind !== undefined && kind !== 'protein-bearing' && kind !== 'protein-surfactant';
+}
+
+/** Protein that counts as a dose: named peptides used below 10 ppm are shown, never counted. */
+export function isProteinDose(mention: Pick<Mention, 'protein'>): boolean {
+  return isProtein(mention) && !mention.protein?.minute;
+}
+
+function refusal(refused: NonNullable<Reading['refused']>): Reading {
+  return {
+    mentions: [],
+    order: 'uninformative',
+    protein: 'unknown',
+    moisture: 'unknown',
+    read: 0,
+    assumesLimits: false,
+    refused,
+  };
+}
+
+type Spoken = { part: LabelPart; found: Found };
+
+/**
+ * Names listed in brackets count where they say more than the name before them: "Aqua (Water, Eau)" is one,
+ * and so is a protein with what it was made from, "Hydrolyzed Vegetable Protein (Wheat, Corn, Soy)".
+ */
+function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
+  const nameOf = ({ found }: Spoken) => (found.how === 'none' ? undefined : found.name);
+  const outer = new Map(all.filter(({ part }) => part.within === undefined).map((s) => [s.part.from, s]));
+  const headOf = (spoken: Spoken) => outer.get(spoken.part.within!) ?? spoken;
+  const inBrackets = Map.groupBy(
+    all.filter(({ part }) => part.within !== undefined),
+    ({ part }) => part.within,
+  );
+  const telling = new Set(
+    [...inBrackets].flatMap(([within, inner]) => {
+      const head = headOf(inner[0]!);
+      const more = inner.filter((s) => nameOf(s) && nameOf(s) !== nameOf(head));
+      const counts = isProtein(lookup.known(head.found))
+        ? more.some(({ found }) => isProtein(lookup.known(found)))
+        : more.length > 0;
+      return counts ? [within] : [];
+    }),
+  );
+  return all.filter(
+    (s) =>
+      s.part.within === undefined ||
+      (telling.has(s.part.within) && (!nameOf(s) || nameOf(s) !== nameOf(headOf(s)))),
+  );
+}
+
+function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
+  const known = lookup.known(found);
+  return {
+    raw: part.raw,
+    from: part.from,
+    to: part.to,
+    found,
+    ...(known.protein ? { protein: known.protein } : {}),
+    // Official vocabularies file many proteins under humectants too: protein takes precedence.
+    moisture: isProtein(known) ? [] : known.moisture,
+    roles: known.roles,
+    allergens: known.allergens,
+    share: { min: 0, max: 100 },
+    ...(part.percent === undefined ? {} : { printed: part.percent }),
+  };
+}
+
+function findPart(part: LabelPart, lookup: Lookup, readAs: ReadAs): Found {
+  for (const name of part.names) {
+    const found = lookup.find(name);
+    if (found.how !== 'none') return found;
+  }
+  const chosen = readAs[part.names[0] ?? part.raw] ?? readAs[part.raw];
+  return chosen ? { how: 'alias', name: chosen } : { how: 'none', close: [] };
+}
+
+/** Sets each mention's share in place; true when a legal ceiling narrowed one. */
+function setShares(
+  parts: LabelPart[],
+  mentions: Mention[],
+  order: Reading['order'],
+  lookup: Lookup,
+  use: Use | undefined,
+): boolean {
+  let narrowed = false;
+  const listOf = ({ list, within }: LabelPart) => (within === undefined ? `${list}` : `${list} in ${within}`);
+  for (const group of Map.groupBy(mentions.keys(), (index) => listOf(parts[index]!)).values()) {
+    const amounts = [...group].map((index) => {
+      const mention = mentions[index]!;
+      const loose = parts[index]!.tail === 'may-contain' || mention.roles.includes('colourant');
+      const ceiling = lookup.ceiling(mention.found, use);
+      return { index, loose, ceiling, printed: mention.printed };
+    });
+    const bounds = (lawful: boolean, printed: boolean) => {
+      const list = amounts.map(({ loose, ceiling, printed: share }): Amount => {
+        const free = loose || order === 'uninformative';
+        const most = Math.min(
+          loose ? lookup.thresholds.colourantsAtMost : 100,
+          lawful ? (ceiling ?? 100) : 100,
+        );
+        return printed && share !== undefined
+          ? { least: share, most: share, free }
+          : { least: 0, most, free };
+      });
+      return shareBounds(list, lookup.thresholds.freeBelow);
+    };
+    // A label that contradicts a ceiling is not sold under it; one that contradicts itself keeps its order only.
+    const plain = bounds(false, true) ?? bounds(false, false);
+    const lawful = bounds(true, true);
+    const shares = lawful ?? plain ?? amounts.map(() => ({ min: 0, max: 100 }));
+    narrowed ||= lawful !== null && plain !== null && lawful.some(({ max }, i) => max < plain[i]!.max);
+    for (const [i, { index }] of amounts.entries()) mentions[index]!.share = shares[i]!;
+  }
+  // What stands in brackets is a share of the name before them.
+  for (const [index, { within }] of parts.entries()) {
+    const whole = mentions[parts.findIndex(({ from }) => from === within)]?.share;
+    const { share } = mentions[index]!;
+    if (within !== undefined && whole)
+      mentions[index]!.share = { min: (share.min * whole.min) / 100, max: (share.max * whole.max) / 100 };
+  }
+  return narrowed;
+}
+
+/** Drug-style and alphabetical lists, and single names, say nothing about amounts. */
+function saysNothing(label: Label, lookup: Lookup): boolean {
+  if (label.drugStyle || label.parts.length === 1) return true;
+  const names = label.parts.filter(({ tail }) => tail === undefined).map(({ raw }) => raw.toLowerCase());
+  return (
+    names.length >= lookup.thresholds.alphabeticalFrom &&
+    names.every((name, i) => i === 0 || names[i - 1]!.localeCompare(name, 'en') <= 0)
+  );
+}
+
+function freeFrom(mentions: Mention[], line: number): number | undefined {
+  const last = mentions.findLastIndex(({ share, roles }) => share.max > line && !roles.includes('colourant'));
+  return last + 1 < mentions.length ? last + 1 : undefined;
+}
+
+function strengthOf(
+  reading: Omit<Reading, 'protein' | 'moisture'>,
+  counts: (mention: Mention) => boolean,
+  { thresholds }: Lookup,
+): Strength {
+  const indexes = [...reading.mentions.keys()].filter((index) => counts(reading.mentions[index]!));
+  const doses = indexes.filter((index) => !reading.mentions[index]!.protein?.minute);
+  const ahead = Math.min(thresholds.leadingWithin, reading.onePercentFrom ?? Number.POSITIVE_INFINITY);
+  if (reading.order === 'descending' && doses.some((index) => index < ahead)) return 'leading';
+  if (reading.read < thresholds.readAtLeast) return 'unknown';
+  if (indexes.length === 0) return 'none';
+  return doses.some((index) => reading.mentions[index]!.share.max > thresholds.freeBelow)
+    ? 'present'
+    : 'trace';
+}

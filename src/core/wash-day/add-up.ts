@@ -1,0 +1,68 @@
+import type { Finding } from '../judge/finding.ts';
+import type { FitContext } from '../judge/fit.ts';
+import type { Reading } from '../reading/reading.ts';
+import { newestFirst } from './days.ts';
+import { type Stays, staysOf } from './retained.ts';
+import type { LogEntry, Routine } from './routine.ts';
+import { proteinCarriers } from './rules/count-protein.ts';
+import { type Day, dayStep } from './rules/day.ts';
+import { rules } from './rules/index.ts';
+import { staysOn } from './rules/traits.ts';
+
+export type WashDayInput = FitContext & {
+  routine: Routine;
+  /** By step id; a step whose product has no readable label is absent or undefined. */
+  readings: ReadonlyMap<string, Reading | undefined>;
+  /** All entries; those of other heads are left out here. */
+  log: readonly LogEntry[];
+  /** ISO date. */
+  today: string;
+};
+
+/** Products that surely and possibly carry protein, and what the hair's allowance has room for. */
+export type ProteinCount = { sure: number; maybe: number; allowed?: number };
+
+export type WashDay = {
+  /** Every rule's answers, clashes first, then what cannot be told; in rule order within. */
+  findings: Finding[];
+  stays: Stays;
+  protein: { products: ProteinCount; leaveOns: ProteinCount };
+};
+
+/** The day as rules see it. Pure. */
+export function dayOf({ routine, readings, head, allowance, log, today, practice }: WashDayInput): Day {
+  return {
+    steps: routine.steps.map((step) => dayStep(step, readings.get(step.id), practice.washDay)),
+    head,
+    numbers: allowance?.numbers,
+    washEvery: routine.washEvery,
+    log: log.filter((entry) => entry.head === routine.head).toSorted(newestFirst),
+    today,
+    practice,
+  };
+}
+
+const rank = { clashes: 0, 'cannot-tell': 1, suits: 2 };
+
+export const findingsOf = (day: Day): Finding[] =>
+  rules.flatMap((rule) => rule.ask(day)).toSorted((a, b) => rank[a.answer] - rank[b.answer]);
+
+/** What a planned wash day adds up to: findings by every rule, what stays on the hair, and the protein count. */
+export function washDay(input: WashDayInput): WashDay {
+  const day = dayOf(input);
+  const count = (
+    allowed: number | undefined,
+    among?: Parameters<typeof proteinCarriers>[1],
+  ): ProteinCount => {
+    const { sure, maybe } = proteinCarriers(day, among);
+    return { sure: sure.length, maybe: maybe.length, ...(allowed !== undefined && { allowed }) };
+  };
+  return {
+    findings: findingsOf(day),
+    stays: staysOf(day.steps, input.practice.washDay),
+    protein: {
+      products: count(day.numbers?.products),
+      leaveOns: count(day.numbers?.leaveOns, ({ use }) => staysOn(use)),
+    },
+  };
+}

@@ -1,0 +1,83 @@
+import type { Avoid } from '../../hair/head.ts';
+import type { Finding } from '../../judge/finding.ts';
+import type { Mention } from '../../reading/reading.ts';
+import { type Day, type DayStep, filledSteps, finding, mentionsOf, type Rule } from './day.ts';
+
+/** Does it hold something on the avoid list: a name, a family or an allergen? */
+export const avoidList: Rule = {
+  id: 'avoid-list',
+  of: 'product',
+  about: 'care',
+  sees: (step, day) =>
+    step.filled
+      ? askOf(step, day)
+          .map(({ answer, reason }) => `${answer} ${reason.key} ${reason.values?.what ?? ''}`)
+          .join()
+      : '',
+  ask: (day) => filledSteps(day).flatMap((step) => askOf(step, day)),
+};
+
+const plain = (name: string) => name.toLowerCase().replace(/\s+/g, ' ').trim();
+
+const names = ({ raw, found }: Mention) => [raw, ...(found.how === 'none' ? [] : [found.name])].map(plain);
+
+function holds(avoid: Avoid, mention: Mention) {
+  if (avoid.family && mention.allergens.includes(avoid.family)) return true;
+  if (avoid.role && mention.roles.includes(avoid.role)) return true;
+  if (avoid.family === 'fragrance' && mention.roles.some((role) => role.startsWith('fragrance'))) return true;
+  return avoid.name !== undefined && names(mention).includes(plain(avoid.name));
+}
+
+/** The avoided name stands inside a longer one, or is a close spelling of an unread one: offered, not decided. */
+function nearly(avoid: Avoid, mention: Mention) {
+  if (!avoid.name || plain(avoid.name) === '') return false;
+  const wanted = plain(avoid.name);
+  if (mention.found.how === 'none' && mention.found.close.some((name) => plain(name) === wanted)) return true;
+  return names(mention).some((name) => ` ${name.replace(/[^\p{L}\p{N}]+/gu, ' ')} `.includes(` ${wanted} `));
+}
+
+function askOf(step: DayStep, { head }: Day): Finding[] {
+  const { traits, reading } = step;
+  if (!head || head.avoid.length === 0 || !reading || traits.read === 'none') return [];
+  const where = (test: (mention: Mention) => boolean) =>
+    reading.mentions.flatMap((mention, index) => (test(mention) ? [index] : []));
+  const answers = head.avoid.flatMap((avoid) => {
+    const what = avoid.name ?? `@rules.family.${avoid.family ?? avoid.role}`;
+    const tell = (answer: Finding['answer'], key: string, at: number[], unknown?: string) =>
+      finding(
+        'avoid-list',
+        answer,
+        { key: `rules.avoid-list.${key}`, values: { what, n: at.length } },
+        {
+          steps: [step],
+          mentions: mentionsOf(step, at),
+          ...(unknown && { unknown: { key: unknown, values: { n: at.length } } }),
+        },
+      );
+    const held = where((mention) => holds(avoid, mention));
+    if (held.length > 0) return [tell('clashes', avoid.reacted ? 'reacted' : 'holds', held)];
+    const near = where((mention) => nearly(avoid, mention));
+    if (near.length > 0) return [tell('cannot-tell', 'nearly', near)];
+    // After a reaction an unread name is no small thing; otherwise it is only said.
+    if (avoid.reacted && traits.unread.length > 0)
+      return [tell('cannot-tell', 'reacted-unread', traits.unread, 'rules.unknown.unread')];
+    return [];
+  });
+  if (answers.length > 0) return answers;
+  return [
+    finding(
+      'avoid-list',
+      'suits',
+      { key: 'rules.avoid-list.clear', values: { n: head.avoid.length } },
+      {
+        steps: [step],
+        ...(traits.unread.length > 0 && {
+          unknown: {
+            key: 'rules.unknown.unread',
+            values: { n: traits.unread.length, of: reading.mentions.length },
+          },
+        }),
+      },
+    ),
+  ];
+}

@@ -1,0 +1,79 @@
+import type { Finding } from '../../judge/finding.ts';
+import { addDays, daysBetween } from '../days.ts';
+import type { LogEntry } from '../routine.ts';
+import { daysBetweenTimes } from './cadence.ts';
+import { type Day, type DayStep, finding, isKind, type Rule } from './day.ts';
+
+/** Do strengthening treatments come closer together than the allowance, as planned or as logged? */
+export const treatmentsApart: Rule = {
+  id: 'treatments-apart',
+  of: 'day',
+  about: 'treatment',
+  sees: (step, day) =>
+    step.filled && isKind(day, 'strengthening', step) ? JSON.stringify(step.cadence) : '',
+  mayHelp: (before) => before !== '',
+  ask(day) {
+    const treatments = day.steps.filter((step) => step.filled && isKind(day, 'strengthening', step));
+    return treatments.length === 0 ? [] : [...planned(treatments, day), ...logged(treatments, day)];
+  },
+};
+
+/** Days that must lie between treatments: the allowance's, or about a week while the hair is not described. */
+export const treatmentDays = (day: Pick<Day, 'numbers' | 'practice'>) =>
+  day.numbers?.daysBetweenTreatments ?? day.practice.washDay.thresholds.treatmentDays;
+
+const tell = (
+  answer: Finding['answer'],
+  key: string,
+  steps: DayStep[],
+  values: Record<string, string | number>,
+) => finding('treatments-apart', answer, { key: `rules.treatments-apart.${key}`, values }, { steps });
+
+function planned(treatments: DayStep[], day: Day): Finding[] {
+  const days = treatmentDays(day);
+  if (treatments.length > 1) return [tell('clashes', 'same-day', treatments, { n: treatments.length, days })];
+  const apart = daysBetweenTimes(treatments[0]!.cadence, day.washEvery);
+  if (apart < days) return [tell('clashes', 'too-close', treatments, { n: apart, days })];
+  if (day.numbers) return [tell('suits', 'apart', treatments, { n: apart, days })];
+  const most = Math.max(
+    ...Object.values(day.practice.allowance.levels).map((level) => level.daysBetweenTreatments),
+  );
+  return apart >= most
+    ? [tell('suits', 'apart', treatments, { n: apart, days: most })]
+    : [
+        {
+          ...tell('cannot-tell', 'hair-unknown', treatments, { n: apart, days: most }),
+          unknown: { key: 'rules.unknown.hair' },
+        },
+      ];
+}
+
+/** Dates of the log on which a strengthening treatment was done, newest first. */
+export const treatmentDates = (log: readonly LogEntry[], day: Pick<Day, 'practice'>) =>
+  [
+    ...new Set(
+      log
+        .filter(({ done }) =>
+          done.steps.some(({ kind }) => day.practice.washDay.kinds.strengthening.includes(kind)),
+        )
+        .map(({ date }) => date.slice(0, 10)),
+    ),
+  ].sort((a, b) => b.localeCompare(a));
+
+function logged(treatments: DayStep[], day: Day): Finding[] {
+  const [last, before] = treatmentDates(day.log, day).filter((date) => date <= day.today);
+  if (!last) return [];
+  const days = treatmentDays(day);
+  const next = addDays(last, days);
+  if (next <= day.today) return [];
+  const values = { last, next, days, n: daysBetween(last, day.today) };
+  const closeAlready = before !== undefined && daysBetween(before, last) < days;
+  return [
+    tell(
+      closeAlready ? 'clashes' : 'suits',
+      closeAlready ? 'logged-close' : 'wait-until',
+      treatments,
+      values,
+    ),
+  ];
+}

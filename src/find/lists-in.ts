@@ -1,0 +1,103 @@
+import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts';
+import { embeddedLines } from './embedded.ts';
+import type { Segment } from './judge.ts';
+import { blockAt, looseText, upFrom } from './page-text.ts';
+import { textAndPieces } from './pieces.ts';
+import { findSegments } from './segments.ts';
+
+/** One distinct list of a page, with every place that prints it (the first is the one to paint). */
+export type ListIn = {
+  /** The list's letters only, without its heading. Block edges and `<br>` are "\n". */
+  text: string;
+  /** How it was found: the structure around it, `names` when no heading announced it, or who pointed at it. */
+  via: string;
+  product?: { name: string };
+  /** None when it stands only in the page's data. */
+  places: SentPlace[];
+};
+
+/**
+ * The lists in what a page sent: those the reader pointed at, then those found beside them; what the page says
+ * only in its data where nothing is printed. Letters and plain data only, so it runs wherever they are.
+ */
+export function listsIn(
+  texts: PageText[],
+  clues?: Pick<ProductClues, 'data' | 'properties'> | undefined,
+): ListIn[] {
+  const pointed = texts.flatMap((page, i) => (page.pointed ? pointedAt(page, i, page.pointed) : []));
+  const printed = texts.flatMap((page, i) => (page.pointed ? [] : placesIn(page, i)));
+  const found = printed.length > 0 || !clues ? printed : placesInData(embeddedLines(clues));
+  return [
+    ...pointed,
+    ...merge(found).filter(({ text }) => pointed.every((list) => !list.text.includes(text))),
+  ];
+}
+
+type Found = SentPlace & { text: string; via: string; label: string; hidden: boolean };
+
+const placesIn = (page: PageText, i: number): Found[] =>
+  findSegments(page).map((segment) => {
+    const block = blockAt(page, segment.from);
+    return {
+      ...textAndPieces(page, segment.from, segment.to, segment.soft),
+      in: i,
+      via: viaOf([...upFrom(page, block, 12)], segment),
+      label: segment.label,
+      hidden: [...upFrom(page, block)].some(({ hidden }) => hidden),
+    };
+  });
+
+const placesInData = (text: string): Found[] =>
+  placesIn(looseText(text), 0).map((place) => ({
+    ...place,
+    via: 'data',
+  }));
+
+function pointedAt(page: PageText, i: number, { from, to, via }: NonNullable<PageText['pointed']>): ListIn[] {
+  const { text, pieces } = textAndPieces(page, from, to, true);
+  return text.trim() ? [{ text, via, places: pieces.length > 0 ? [{ in: i, pieces }] : [] }] : [];
+}
+
+function viaOf(around: PageText['elements'], { headed }: Segment): string {
+  for (const { tag, role } of around) {
+    if (tag === 'details' || tag === 'table' || tag === 'dl') return tag;
+    if (tag === 'dialog' || role === 'dialog') return 'dialog';
+    if (role === 'tabpanel') return 'tab';
+  }
+  return headed === 'inline' ? 'paragraph' : headed ? 'heading' : 'names';
+}
+
+const letters = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '');
+
+/** One list for each distinct text: a truncated copy belongs to its fullest, the visible copy is preferred. */
+function merge(places: Found[]): ListIn[] {
+  const groups: { key: string; places: Found[] }[] = [];
+  for (const place of places) {
+    const key = letters(place.text);
+    const group = groups.find(
+      (one) => one.key === key || (key.length > 40 && (one.key.includes(key) || key.includes(one.key))),
+    );
+    if (!group) groups.push({ key, places: [place] });
+    else {
+      group.places.push(place);
+      if (key.length > group.key.length) group.key = key;
+    }
+  }
+  const several = groups.length > 1;
+  return groups.map(({ places: same }) => {
+    const longest = Math.max(...same.map((place) => letters(place.text).length));
+    const rank = (place: Found) =>
+      (letters(place.text).length >= longest * 0.98 ? 2 : 0) + (place.hidden ? 0 : 1);
+    const sorted = [...same].sort((a, b) => rank(b) - rank(a));
+    const best = sorted[0]!;
+    const product = several && same.find((place) => place.label)?.label;
+    // Copies of the same letters are all painted: which one is in view is the page's affair.
+    const places = sorted.filter(({ text, pieces }) => text === best.text && pieces.length > 0);
+    return {
+      text: best.text,
+      via: best.via,
+      places: places.map(({ in: page, pieces }) => ({ in: page, pieces })),
+      ...(product ? { product: { name: product } } : {}),
+    };
+  });
+}

@@ -1,0 +1,127 @@
+import type { ListOrder, PageText, ProductClues } from '../../contract/messages.ts';
+import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
+import type { Painter } from '../paint/painter.ts';
+import { gate } from './gate.ts';
+import { lettersOf, type Piece, piecesOf } from './letters.ts';
+import { type Located, locate } from './locate.ts';
+import { locateChosen, locateRange, looseLetters } from './pointed-at.ts';
+import { readClues } from './product.ts';
+import { watch } from './watch.ts';
+
+/** What reading a page needs from outside. */
+export type ReaderWorld = {
+  window: Window & typeof globalThis;
+  signal: AbortSignal;
+  /** Sends letters of this page and brings the lists to paint; throws when nobody answers. */
+  read(texts: PageText[], clues: ProductClues): Promise<ListOrder[]>;
+  /** The page has no lists any more. */
+  left(): Promise<unknown>;
+  /** Selectors of elements that hold this site's lists, as the reader pointed them out. */
+  listsAt(): Promise<string[]>;
+  act(list: number, action: StripAction): void;
+  /** Test builds measure: `begin`, `known` (where lists may be), `asked`, `answered`, `ready`, `painted`. */
+  mark?(what: string): void;
+  /** The painter is a file of its own, brought along with what to paint. */
+  painter(act: (list: number, action: StripAction) => void): Painter | undefined;
+};
+
+/**
+ * Reads a page and goes on reading it: locate → ask → paint, again whenever something came or the page moved
+ * on, until the signal takes everything back.
+ */
+export function startReader(world: ReaderWorld) {
+  const { window: win, signal } = world;
+  const doc = win.document;
+  let painter: Painter | undefined;
+  let sent: unknown[] = []; // letters and nodes that were asked about
+  let shown: { orders: ListOrder[] | undefined; at: Text[] } = nothing; // what is painted, and at which nodes
+  let selected: Located | undefined;
+  let selectors: string[] = [];
+  let address = '';
+  let asked = 0;
+
+  const pass = (always: boolean) => {
+    world.mark?.('begin');
+    if (selected?.nodes[0]?.isConnected === false) selected = undefined;
+    // What the reader pointed at comes first; what is found beside it stays.
+    // The first look leaves shadow roots to the watch, which looks for them when the page has time.
+    const seen = locate(doc, address ? undefined : []);
+    const found = [selected ?? [], locateChosen(doc, selectors), seen ?? []].flat();
+    const letters = found.flatMap((each) => [each.sent.text, ...each.nodes]);
+    const moved = address !== win.location.href;
+    address = win.location.href;
+    if (!always && !moved && same(letters, sent)) return;
+    sent = letters;
+    world.mark?.('known');
+    // In a frame the page around it says what the product is; its data speaks for that page's own lists.
+    const page = win.top?.document ?? doc;
+    const clues = found.length > 0 && readClues(page);
+    const inData = clues && page === doc && (clues.data[0] || clues.properties[0]);
+    if (clues && (inData || found.some((each) => each.sent.text))) return void ask(found, clues, moved);
+    asked++;
+    if (shown.orders?.[0] || moved) void world.left().catch(() => undefined);
+    shown = nothing;
+    painter?.clear();
+  };
+
+  const ask = async (found: Located[], clues: ProductClues, moved: boolean) => {
+    const turn = ++asked;
+    world.mark?.('asked');
+    const texts = found.map((each) => each.sent);
+    const orders = await world.read(texts, clues).catch(() => undefined);
+    if (signal.aborted || turn !== asked) return;
+    world.mark?.('answered');
+    if (!orders) sent = []; // asked again when the page next stirs
+    const nodes = found.map((each) => each.nodes);
+    const lists = (orders ?? []).flatMap(({ places, ...order }) =>
+      (places[0] ? places : [undefined]).map((place) => ({ order, pieces: piecesOf(place, nodes) })),
+    );
+    const at = lists.flatMap(({ pieces }) => pieces.map(({ node }) => node));
+    if (!moved && same(at, shown.at) && drawn(orders) === drawn(shown.orders)) return;
+    shown = { orders, at };
+    show(lists);
+  };
+
+  const show = (lists: { order: PaintOrder; pieces: Piece[] }[]) => {
+    if (!lists[0]) return painter?.clear();
+    painter ??= world.painter(world.act);
+    const ready = lists.map(({ pieces, order }) => ({ id: order.list, order, letters: lettersOf(pieces) }));
+    world.mark?.('ready');
+    void painter?.show(ready).then(() => world.mark?.('painted'));
+    watching.mark(ready.flatMap(({ letters }) => letters.element ?? []));
+  };
+
+  const watching = watch(win, signal, (came) => {
+    const left = came === 'moved-on' && address !== win.location.href;
+    if (left) selected = undefined;
+    // The browser forgot what this tab shows while another page was in its place.
+    if (typeof came === 'string') pass(left || came === 'restored');
+    else if (came.added.some(gate)) pass(false);
+  });
+  signal.addEventListener('abort', () => painter?.clear());
+  const start = async (always: boolean) => {
+    selectors = await world.listsAt();
+    if (!signal.aborted) pass(always);
+  };
+  void start(false);
+
+  return {
+    /** Asks again for everything: what is remembered has changed. */
+    again: () => void start(true),
+    jump: () => painter?.jump(),
+    /** Reads the selected letters as a list; the letters alone where they stand in no text of the page. */
+    readSelection(text: string) {
+      const selection = win.getSelection();
+      if (!selection || selection.isCollapsed) return;
+      selected = locateRange(selection.getRangeAt(0), 'selection') ?? looseLetters(text, 'selection');
+      pass(true);
+    },
+  };
+}
+
+const nothing = { orders: undefined, at: [] };
+/** What is drawn, wherever its nodes stand among those sent. */
+const drawn = (orders: ListOrder[] | undefined) =>
+  JSON.stringify(orders, (key, value) => (key === 'node' ? undefined : value));
+const same = (a: unknown[], b: unknown[]): boolean =>
+  a.length === b.length && a.every((each, i) => each === b[i]);
