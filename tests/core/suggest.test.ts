@@ -240,6 +240,6 @@ describe('against brute force over every set of changes', () => {
       }),
     );
     expect([1, 2, 3].every((size) => sizes.has(size))).toBe(true);
-    expect(productKinds.length).toBe(12);
+    expect(productKinds.length).toBe(17);
   });
 });

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { expect, it } from 'vitest';
-import { kindOf, withKind } from '../../src/core/product/kind.ts';
+import { kindOf, recognise, withKind } from '../../src/core/product/kind.ts';
 import type { ProductKind } from '../../src/core/product/product.ts';
 import { readClues, readProduct } from '../../src/page/read/product.ts';
 
@@ -101,6 +101,7 @@ it.each<[string, string, ProductKind | undefined]>([
   ['Churn Deep Mask', 'All goods › Deep conditioners', 'deep-conditioner'],
 ])('%s (%s) is %s', (name, category, kind) => {
   expect(kindOf({ name, category })).toBe(kind);
+  expect(recognise({ name, category }).kind).toBe(kind ?? 'unknown');
   expect(withKind({ name, category }).use).toBe(
     kind && ['leave-in', 'cream', 'foam', 'gel', 'oil', 'refresh-spray'].includes(kind)
       ? 'leave-on'

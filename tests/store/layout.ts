@@ -11,14 +11,19 @@ const kindWords: Record<Good['kind'], string> = {
   'bond-treatment': 'Bond treatments',
   'protein-treatment': 'Protein treatments',
   cleanser: 'Cleansers',
+  rinse: 'Rinses',
   conditioner: 'Conditioners',
   'deep-conditioner': 'Deep conditioners',
+  'scalp-treatment': 'Scalp treatments',
   'leave-in': 'Leave-ins',
   cream: 'Creams',
   foam: 'Foams',
   gel: 'Gels',
+  serum: 'Serums',
   oil: 'Oils',
+  hairspray: 'Hairsprays',
   'refresh-spray': 'Refresh sprays',
+  'dry-shampoo': 'Dry shampoos',
 };
 
 type Page = { title: string; body: string; head?: string; end?: string; hostile?: string | null };

@@ -75,6 +75,8 @@ export type WashDayPractice = {
     moisture: ProductKind[];
     /** Usual order of a wash day: where an added step goes. */
     order: ProductKind[];
+    /** What a suggestion may send the reader to look for. */
+    wished: ProductKind[];
   };
   /** Roles that need a cleanser, by the strength that lifts them. */
   lifting: Partial<Record<Role, 'mild' | 'strong'>>;

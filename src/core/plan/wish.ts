@@ -17,7 +17,7 @@ export type Wish = {
 
 /** One wish of each sort that can make a difference, for every kind. */
 export const wishes = ({ kinds }: WashDayPractice): Wish[] =>
-  kinds.order.flatMap((kind) =>
+  kinds.wished.flatMap((kind) =>
     (['free', 'some'] as const).map((protein) => ({
       kind,
       protein,

@@ -1,4 +1,8 @@
-import { type ProductFacts, type ProductKind, usualUse } from './product.ts';
+import type { Use } from '../names/entry.ts';
+import { type OtherGoods, type ProductFacts, type ProductKind, usualUse } from './product.ts';
+
+/** What the words around a product name: one kind, goods that are no single product of a wash day, or neither. */
+export type Recognised = { kind: ProductKind | OtherGoods | 'unknown'; use: Use | 'none' };
 
 /**
  * Words by which shops name a kind of hair product, in a dozen languages, the more telling first: a "leave-in
@@ -63,6 +67,12 @@ export function kindOf(facts: Pick<ProductFacts, 'name' | 'category'>): ProductK
 }
 
 const generic = new Set<ProductKind>(['cream', 'gel', 'oil', 'foam']);
+
+/** The same with an answer for everything. `use` is none where there is nothing to rinse off or leave on. */
+export function recognise(facts: Pick<ProductFacts, 'name' | 'category'>): Recognised {
+  const kind = kindOf(facts);
+  return kind ? { kind, use: usualUse[kind] } : { kind: 'unknown', use: 'none' };
+}
 
 /** The facts of a page with kind and use, where its words say them. What is known already stays. */
 export function withKind(facts: ProductFacts): ProductFacts {

@@ -5,17 +5,31 @@ export const productKinds = [
   'bond-treatment',
   'protein-treatment',
   'cleanser',
+  'rinse',
   'conditioner',
   'deep-conditioner',
+  'scalp-treatment',
   'leave-in',
   'cream',
   'foam',
   'gel',
+  'serum',
   'oil',
+  'hairspray',
   'refresh-spray',
+  'dry-shampoo',
 ] as const;
 
 export type ProductKind = (typeof productKinds)[number];
+
+/** What is for sale where it is no single product of a wash day. */
+export type OtherGoods =
+  /** For another place than the head's hair, or with no place in a wash day: colour, relaxer, supplement. */
+  | 'not-hair'
+  /** A brush, a cap, a device, a voucher. */
+  | 'accessory'
+  /** Several products sold as one. */
+  | 'kit';
 
 /** Rinse-off or leave-on as a kind usually is; the reader may correct it. Common practice. */
 export const usualUse: Record<ProductKind, Use> = {
@@ -23,14 +37,19 @@ export const usualUse: Record<ProductKind, Use> = {
   'bond-treatment': 'rinse-off',
   'protein-treatment': 'rinse-off',
   cleanser: 'rinse-off',
+  rinse: 'rinse-off',
   conditioner: 'rinse-off',
   'deep-conditioner': 'rinse-off',
+  'scalp-treatment': 'leave-on',
   'leave-in': 'leave-on',
   cream: 'leave-on',
   foam: 'leave-on',
   gel: 'leave-on',
+  serum: 'leave-on',
   oil: 'leave-on',
+  hairspray: 'leave-on',
   'refresh-spray': 'leave-on',
+  'dry-shampoo': 'leave-on',
 };
 
 /** What a page says of the product whose list it prints. Everything but the name may be missing. */
@@ -38,6 +57,8 @@ export type ProductFacts = {
   name: string;
   maker?: string;
   kind?: ProductKind;
+  /** Set where the words name goods that are no single product of a wash day; then `kind` is absent. */
+  goods?: OtherGoods;
   use?: Use;
   /** Millilitres (grams taken as millilitres where only a weight is printed; `sizeUnit` says which). */
   size?: number;
