@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { english, translator, type Word } from '../../src/ui/words/index.ts';
+import { english, faults, translator, type Values } from '../../src/ui/words/index.ts';
 import { bestLanguage, languages, wordsFor } from '../../src/ui/words/languages.ts';
+import { message } from '../../src/ui/words/message.ts';
 import { pseudo } from '../../src/ui/words/pseudo.ts';
+import { wordArguments, writtenArguments } from '../run/word-arguments.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const filesIn = (dir: string, kind: RegExp) =>
@@ -64,35 +66,26 @@ describe('the catalogue', () => {
   });
 });
 
-const forms = (word: Word | undefined) => (typeof word === 'string' ? [word] : Object.values(word ?? {}));
-const places = (word: Word | undefined) =>
-  [
-    ...new Set(forms(word).flatMap((form) => [...form.matchAll(/\{(\w+)\}/g)].map(([, name]) => name!))),
-  ].sort();
+/** Arguments with what the message does with them, and the values it chooses by. */
+const shape = (lang: string, word: string) => {
+  const { takes, choices } = message(word, lang);
+  return [...takes].map(([name, take]) => `${name} ${take} ${[...(choices.get(name) ?? [])].sort()}`).sort();
+};
 
 describe.each(Object.keys(languages).filter((each) => each !== 'en'))('%s', async (language) => {
-  const words: Record<string, Word> = JSON.parse(
+  const words: Record<string, string> = JSON.parse(
     readFileSync(join(root, `src/assets/words/${language}.json`), 'utf8'),
   );
   it('has every word and none too many', () => {
     expect(Object.keys(english).filter((key) => !(key in words))).toEqual([]);
     expect(Object.keys(words).filter((key) => !(key in english))).toEqual([]);
   });
-  it('puts the same values into each', () => {
-    const wrong = Object.keys(english).filter((key) => {
-      const [ours, theirs] = [places(words[key]), places(english[key])];
-      return ours.join() !== theirs.join();
+  it('takes the same arguments in each message, and chooses by the same values', () => {
+    const wrong = Object.entries(english).flatMap(([key, word]) => {
+      const [ours, theirs] = [shape(language, words[key]!), shape('en', word as string)];
+      return ours.join() === theirs.join() ? [] : [`${key}: ${ours.join(' | ')} for ${theirs.join(' | ')}`];
     });
     expect(wrong).toEqual([]);
-  });
-  it('has the plural forms its numbers need', () => {
-    const needed = ['one', 'other'];
-    const wrong = Object.entries(english).filter(([key, word]) => {
-      if (typeof word === 'string') return typeof words[key] !== 'string';
-      const ours = words[key];
-      return typeof ours === 'string' || !ours || needed.some((form) => !(form in ours));
-    });
-    expect(wrong.map(([key]) => key)).toEqual([]);
   });
   it('is loaded with its numbers', async () => {
     const t = await wordsFor(language, async () => words);
@@ -120,30 +113,71 @@ describe('choosing a language', () => {
   ])('%j is %s', (wanted, got) => expect(bestLanguage(wanted)).toBe(got));
 });
 
+describe('the compiler', () => {
+  it('refuses an unknown key, an argument that a message does not take, and one left out', () => {
+    const t = translator('en');
+    const part = 'gel' as 'gel' | 'foam';
+    const asked = () => [
+      t('shell.undo'),
+      t(`routine.kind.${part}`),
+      t('hair.nth-head', { n: 2 }),
+      t(part === 'gel' ? 'hair.nth-head' : 'routine.nth', { n: 2 }),
+      // @ts-expect-error
+      t('shell.no-such'),
+      // @ts-expect-error
+      t(`shell.place.${part}`),
+      // @ts-expect-error
+      t('shell.undo', { n: 2 }),
+      // @ts-expect-error
+      t('hair.nth-head', { n: 2, who: 'Wren' }),
+      // @ts-expect-error
+      t('products.found', { n: 'two' }),
+      // @ts-expect-error
+      t('hair.nth-head'),
+    ];
+    expect(asked).toThrow('no message shell.no-such');
+  });
+  it('knows the arguments as the messages have them', () => {
+    expect(writtenArguments(), 'run `npm run fix`').toBe(wordArguments());
+  });
+});
+
 describe('saying', () => {
   const t = translator('en', {
     plain: 'Hello {who}',
-    n: { one: '{n} name', other: '{n} names' },
+    n: '{n, plural, one {# name} other {# names}}',
+    nth: '{n, selectordinal, one {#st} two {#nd} few {#rd} other {#th}}',
     share: '{n} %',
-    refers: 'a {what}',
+    chosen: '{kind, select, leave_in {a leave-in} other {another}}',
+    day: 'on {day, date, day}',
   });
-  it('puts in values, plurals, whole and rounded numbers, and other words', () => {
-    expect(t('plain', { who: 'Wren' })).toBe('Hello Wren');
-    expect(t('n', { n: 1 })).toBe('1 name');
-    expect(t('n', { n: 0 })).toBe('0 names');
-    expect(t('n', { n: 1234 })).toBe('1,234 names');
-    expect(t('share', { n: 33.3333 })).toBe('33.3 %');
-    expect(t('refers', { what: '@routine.kind.gel' })).toBe('a gel');
-    expect(t('refers', { what: '@nobody' })).toBe('a @nobody');
-    expect(t('plain', { who: '2026-11-25' })).toBe('Hello November 25');
+  const say = (key: string, values?: Values) => t(key, values);
+  it('puts in values, plurals, ordinals, choices, lists, days, whole and rounded numbers', () => {
+    expect(say('plain', { who: 'Wren' })).toBe('Hello Wren');
+    expect(say('plain', { who: ['Wren', 'Ash', 'Lark'] })).toBe('Hello Wren, Ash, and Lark');
+    expect(say('plain', { who: '2026-11-25' })).toBe('Hello 2026-11-25');
+    expect(say('n', { n: 1 })).toBe('1 name');
+    expect(say('n', { n: 0 })).toBe('0 names');
+    expect(say('n', { n: 1234 })).toBe('1,234 names');
+    expect(say('nth', { n: 22 })).toBe('22nd');
+    expect(say('share', { n: 33.3333 })).toBe('33.3 %');
+    expect(say('chosen', { kind: 'leave-in' })).toBe('a leave-in');
+    expect(say('chosen', { kind: 'gel' })).toBe('another');
+    expect(say('day', { day: '2026-11-25' })).toBe('on November 25');
   });
-  it('shows an unknown key as itself and takes what it lacks from English', () => {
-    expect(t('no.such')).toBe('no.such');
-    expect(t('shell.undo')).toBe('Undo');
-    expect(t('plain')).toBe('Hello {who}');
-  });
+  it('takes what it lacks from English', () => expect(say('shell.undo')).toBe('Undo'));
   it('never takes words from the page for patterns', () => {
-    expect(t('plain', { who: '$& {who}' })).toBe('Hello $& {who}');
+    expect(say('plain', { who: "$& {who} '{" })).toBe("Hello $& {who} '{");
+  });
+  it('reports a message there is none of and an argument it lacks', () => {
+    expect(() => say('no.such')).toThrow('no message no.such');
+    expect(() => say('plain')).toThrow('plain lacks who');
+  });
+  it('shows the rest of a message in use all the same', () => {
+    const report = faults.report!;
+    delete faults.report;
+    expect([say('no.such'), say('plain')]).toEqual(['no.such', 'Hello ']);
+    faults.report = report;
   });
 });
 

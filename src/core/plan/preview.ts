@@ -3,7 +3,7 @@ import type { ProductKind } from '../product/product.ts';
 import type { Reading } from '../reading/reading.ts';
 import { type WashDay, type WashDayInput, washDay } from '../wash-day/add-up.ts';
 import type { Routine, Step } from '../wash-day/routine.ts';
-import { counted } from '../wash-day/rules/count-protein.ts';
+import { whatOf } from '../wash-day/rules/avoid-list.ts';
 import { traitsOf } from '../wash-day/rules/traits.ts';
 import { insertUsually } from './moves.ts';
 
@@ -68,8 +68,7 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
   const before = washDay(now);
   const after = washDay({ ...now, routine, readings });
   const open = ({ answer }: Finding) => answer !== 'suits';
-  const key = ({ rule, answer, reason }: Finding) =>
-    `${rule} ${answer} ${reason.key} ${reason.values?.what ?? ''}`;
+  const key = ({ rule, answer, reason }: Finding) => `${rule} ${answer} ${reason.key} ${whatOf(reason)}`;
   const had = new Set(before.findings.filter(open).map(key));
   const has = new Set(after.findings.filter(open).map(key));
   const comes = after.findings.filter((finding) => open(finding) && !had.has(key(finding)));
@@ -86,7 +85,7 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
     settles: goes.filter(({ rule }) => !answered.has(rule)).map(({ reason }) => reason),
     displaces:
       displaced?.product !== undefined && displaced.product !== step.product
-        ? [{ key: 'rules.preview.displaces', values: { kind: `@routine.kind.${step.kind}` } }]
+        ? [{ key: 'rules.preview.displaces', values: { kind: step.kind } }]
         : [],
     comes,
     goes,
@@ -97,15 +96,10 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
     if (traitsOf(reading, now.practice.washDay).protein !== 'yes') return [];
     const say = (which: 'products' | 'leaveOns') => {
       const { sure, allowed } = day.protein[which];
-      if (allowed === undefined)
-        return {
-          key: 'rules.preview.nth-unknown',
-          values: { kind: `@routine.kind.${kind}`, nth: nth(sure), n: sure },
-        };
-      const word = `rules.preview.nth-${which === 'leaveOns' ? 'leave-on' : 'product'}`;
+      if (allowed === undefined) return { key: 'rules.preview.nth-unknown', values: { kind, n: sure } };
       return {
-        key: allowed === 0 ? `${word}-none` : word,
-        values: { kind: `@routine.kind.${kind}`, nth: nth(sure), n: allowed, allowed: counted(allowed) },
+        key: `rules.preview.nth-${which === 'leaveOns' ? 'leave-on' : 'product'}`,
+        values: { kind, n: sure, allowed },
       };
     };
     const { leaveOns, products } = day.protein;
@@ -114,6 +108,3 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
     return [say(use === 'leave-on' && leaveOnsOver && !productsOver ? 'leaveOns' : 'products')];
   }
 }
-
-/** Ordinals are words of their own up to the twelfth. */
-const nth = (n: number) => (n <= 12 ? `@rules.nth.${n}` : String(n));

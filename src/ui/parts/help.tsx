@@ -1,11 +1,13 @@
 import { useId, useState } from 'preact/hooks';
-import type { Translate } from '../words/index.ts';
+import type { Key, Translate } from '../words/index.ts';
+
+type Term = Key extends infer K ? (K extends `shell.term.${infer T}.means` ? T : never) : never;
 
 /**
  * One sentence on a trade term, where it stands: a small button that opens it below. Words are
  * `shell.term.<term>` and `shell.term.<term>.means`. With `word` the term itself is printed before the button.
  */
-export function Help({ t, term, word }: { t: Translate; term: string; word?: boolean }) {
+export function Help({ t, term, word }: { t: Translate; term: Term; word?: boolean }) {
   const id = useId();
   const [open, setOpen] = useState(false);
   const name = t(`shell.term.${term}`);

@@ -18,17 +18,20 @@ export function LabelChange({ world, before, after, use }: Props) {
   if (!was || !is) return <Pending t={t} />;
   if (was.refused || is.refused) return <p class="hint">{t('products.change.unread')}</p>;
   const { added, removed, moved } = labelDifference(was.mentions, is.mentions);
-  const list = new Intl.ListFormat(t.lang, { type: 'conjunction' });
-  const names = (mentions: Mention[]) => list.format(mentions.map(({ raw }) => raw));
+  const names = (mentions: Mention[]) => mentions.map(({ raw }) => raw);
   // Protein and moisture first: they are why labels are read.
   const telling = (mentions: Mention[]) => {
     const told = mentions.filter((mention) => glyphsOf(mention).length > 0);
     return told.length > 0 ? told : mentions;
   };
   const rows = [
-    ...added.map((mention) => ({ mention, sign: '+', word: 'added' })),
-    ...removed.map((mention) => ({ mention, sign: '−', word: 'removed' })),
-    ...moved.map(({ mention, up }) => ({ mention, sign: up ? '↑' : '↓', word: up ? 'up' : 'down' })),
+    ...added.map((mention) => ({ mention, sign: '+', word: 'added' as const })),
+    ...removed.map((mention) => ({ mention, sign: '−', word: 'removed' as const })),
+    ...moved.map(({ mention, up }) => ({
+      mention,
+      sign: up ? '↑' : '↓',
+      word: up ? ('up' as const) : ('down' as const),
+    })),
   ];
   return (
     <div class="stack label-change">

@@ -1,4 +1,5 @@
-import type { Catalogue, Word } from './index.ts';
+import type { Catalogue } from './index.ts';
+import { elementsOf, mapText, type Word } from './message.ts';
 
 const accented: Record<string, string> = Object.fromEntries(
   [...'aàeéiîoôuûcçnñyýsšzžAÀEÉIÎOÔUÛCÇNÑYÝSŠZŽ'].reduce<[string, string][]>((pairs, letter, i, all) => {
@@ -8,20 +9,15 @@ const accented: Record<string, string> = Object.fromEntries(
 );
 
 /** Longer by a third and accented, with the values in their places: what is cut or not from the catalogue shows. */
-export function pseudoWord(word: string): string {
-  const longer = word.replace(/\{\w+\}|[a-zA-Z]/g, (part) =>
-    part.length > 1 ? part : (accented[part] ?? part),
+function pseudoWord(word: Word): Word {
+  const elements = mapText(elementsOf(word), (text) =>
+    text.replace(/[a-zA-Z]/g, (each) => accented[each] ?? each),
   );
-  return `[${longer}${'·'.repeat(Math.ceil(word.length / 3))}]`;
+  const length = JSON.stringify(word).length;
+  const printed = (value: string) => ({ type: 0 as const, value });
+  return [printed('['), ...elements, printed(`${'·'.repeat(Math.min(40, Math.ceil(length / 3)))}]`)];
 }
 
 /** A whole catalogue of them, for tests and the gallery. */
 export const pseudo = (catalogue: Catalogue): Catalogue =>
-  Object.fromEntries(
-    Object.entries(catalogue).map(([key, word]): [string, Word] => [
-      key,
-      typeof word === 'string'
-        ? pseudoWord(word)
-        : Object.fromEntries(Object.entries(word).map(([form, text]) => [form, pseudoWord(text)])),
-    ]),
-  );
+  Object.fromEntries(Object.entries(catalogue).map(([key, word]) => [key, pseudoWord(word)]));

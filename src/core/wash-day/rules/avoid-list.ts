@@ -1,5 +1,5 @@
 import type { Avoid } from '../../hair/head.ts';
-import type { Finding } from '../../judge/finding.ts';
+import type { Finding, Said } from '../../judge/finding.ts';
 import type { Mention } from '../../reading/reading.ts';
 import { type Day, type DayStep, filledSteps, finding, mentionsOf, type Rule } from './day.ts';
 
@@ -11,11 +11,14 @@ export const avoidList: Rule = {
   sees: (step, day) =>
     step.filled
       ? askOf(step, day)
-          .map(({ answer, reason }) => `${answer} ${reason.key} ${reason.values?.what ?? ''}`)
+          .map(({ answer, reason }) => `${answer} ${reason.key} ${whatOf(reason)}`)
           .join()
       : '',
   ask: (day) => filledSteps(day).flatMap((step) => askOf(step, day)),
 };
+
+/** What on the list a finding is about. */
+export const whatOf = ({ values }: Said) => `${values?.name ?? ''} ${values?.family ?? ''}`;
 
 const plain = (name: string) => name.toLowerCase().replace(/\s+/g, ' ').trim();
 
@@ -42,12 +45,15 @@ function askOf(step: DayStep, { head }: Day): Finding[] {
   const where = (test: (mention: Mention) => boolean) =>
     reading.mentions.flatMap((mention, index) => (test(mention) ? [index] : []));
   const answers = head.avoid.flatMap((avoid) => {
-    const what = avoid.name ?? `@rules.family.${avoid.family ?? avoid.role}`;
+    const what = {
+      name: avoid.name ?? '',
+      family: avoid.name ? 'none' : (avoid.family ?? avoid.role ?? 'none'),
+    };
     const tell = (answer: Finding['answer'], key: string, at: number[], unknown?: string) =>
       finding(
         'avoid-list',
         answer,
-        { key: `rules.avoid-list.${key}`, values: { what, n: at.length } },
+        { key: `rules.avoid-list.${key}`, values: { ...what, n: at.length } },
         {
           steps: [step],
           mentions: mentionsOf(step, at),

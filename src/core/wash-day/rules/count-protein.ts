@@ -18,9 +18,6 @@ export function proteinCarriers(day: Day, among: (step: DayStep) => boolean = ()
   };
 }
 
-/** Small numbers as words of their own. */
-export const counted = (n: number) => (n <= 6 ? `@rules.count.${n}` : n);
-
 /** How many carriers must go: one change takes one away at most. */
 export const overBy = ({ reason }: Finding) => Number(reason.values?.n) - Number(reason.values?.allowed);
 
@@ -39,7 +36,7 @@ export function countProtein(
   if (sure.length + maybe.length === 0) return [];
   const steps = [...sure, ...maybe];
   const mentions = steps.flatMap(proteinMentions);
-  const values = { n: sure.length, maybe: maybe.length, allowed: limit.max, room: counted(limit.max) };
+  const values = { n: sure.length, maybe: maybe.length, allowed: limit.max, room: limit.max };
   const say = (key: string) => ({ key: `rules.${rule}.${key}`, values });
   const unknown = limit.told
     ? maybe.length > 0

@@ -27,7 +27,7 @@ function askOf(treatment: DayStep, day: Day): Finding {
     finding(
       'treatment-follow-up',
       what,
-      { key: `rules.treatment-follow-up.${key}`, values: { kind: `@routine.kind.${treatment.kind}` } },
+      { key: `rules.treatment-follow-up.${key}`, values: { kind: treatment.kind } },
       {
         steps: [treatment, ...steps],
         mentions: steps.flatMap(proteinMentions),

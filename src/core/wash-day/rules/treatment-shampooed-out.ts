@@ -19,7 +19,7 @@ export const treatmentShampooedOut: Rule = {
           (step) =>
             step.filled && isKind(day, 'cleansing', step) && alwaysComesWith(step.cadence, treatment.cadence),
         );
-      const values = { kind: `@routine.kind.${treatment.kind}` };
+      const values = { kind: treatment.kind };
       const key = `rules.treatment-shampooed-out.${cleansers.length > 0 ? 'washed' : 'missing'}`;
       return [
         finding(
