@@ -1,48 +1,92 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { type Import, importsOf } from './run/imports.ts';
 
-// Imports run downhill. Types may also be taken from where the arrow `type` says.
 const root = resolve(import.meta.dirname, '..');
-const allowed: Record<string, { code: string[]; types: string[] }> = {
-  dictionary: { code: ['dictionary'], types: ['core'] },
-  core: { code: ['core'], types: [] },
-  store: { code: ['store', 'core'], types: [] },
-  contract: { code: ['contract', 'core'], types: ['store'] },
-  ui: { code: ['ui', 'core'], types: ['store', 'contract'] },
-  page: { code: ['page', 'find', 'ui', 'core'], types: ['contract', 'store'] },
-  // what is found in a page's letters is decided in the background: no document there
-  find: { code: ['find', 'core'], types: ['contract'] },
-};
-const outside = (from: string, spec: string) =>
-  from === 'core' ? ['fuse.js'].includes(spec) : from !== 'page';
 
-const roomOf = (file: string) => {
-  const path = relative(root, file).split('/');
-  if (path[0] === 'src') return path[1]!.replace(/\.tsx?$/, '');
-  return path[0]!;
-};
+type Law = { code: string[]; types: string[]; packages: string[] };
 
-const files = ['src', 'dictionary'].flatMap((dir) =>
-  readdirSync(join(root, dir), { recursive: true, encoding: 'utf8' })
-    .filter((file) => /\.tsx?$/.test(file))
-    .map((file) => join(root, dir, file)),
+/** The table of rooms in DEVELOPERS.md: name, what is in it, then what it may import. */
+const law = new Map<string, Law>(
+  readFileSync(join(root, 'DEVELOPERS.md'), 'utf8')
+    .split('\n')
+    .flatMap((line) => {
+      const [, room, , code, types, packages] = line.split('|');
+      const named = (cell: string) => [...cell.matchAll(/`([^`]+)`/g)].map(([, name]) => name!);
+      const [name] = named(room ?? '');
+      if (!name?.endsWith('/') || packages === undefined) return [];
+      return [
+        [
+          name.replace(/^src\/|\/$/g, ''),
+          { code: named(code!), types: named(types!), packages: named(packages) },
+        ] as const,
+      ];
+    }),
 );
 
-it('imports run downhill', () => {
-  const wrong: string[] = [];
-  for (const file of files) {
-    const rules = allowed[roomOf(file)];
-    for (const [, type, spec] of readFileSync(file, 'utf8').matchAll(
-      /^(?:import|export)\s+(type\b)?[^;]*?from\s+'([^']+)'/gm,
-    )) {
-      const to = spec!.startsWith('.') ? roomOf(resolve(dirname(file), spec!)) : '';
-      const fine = to
-        ? rules && [...rules.code, ...(type ? rules.types : [])].includes(to)
-        : type || outside(roomOf(file), spec!);
-      if (!fine) wrong.push(`${relative(root, file)} → ${spec}`);
-    }
+const roomOf = (path: string) => path.replace(/^src\//, '').split('/')[0]!;
+
+/** Why a file may not import that; undefined where it may. */
+function breach(file: string, { spec, typeOnly }: Import): string | undefined {
+  const room = roomOf(file);
+  const may = law.get(room);
+  if (!may) return `${file}: no such room in DEVELOPERS.md`;
+  const has = (list: string[], name: string) =>
+    list.some((each) => each === name || name.startsWith(`${each}/`) || each === 'every room');
+  if (!spec.startsWith('.')) {
+    const fine = typeOnly || has(may.packages, spec);
+    return fine ? undefined : `${file} → package ${spec}`;
   }
-  expect(files.length).toBeGreaterThan(5);
-  expect(wrong).toEqual([]);
+  const to = roomOf(relative(root, resolve(root, dirname(file), spec)));
+  const fine = to === room || has(may.code, to) || (typeOnly && has(may.types, to));
+  return fine ? undefined : `${file} → ${spec}${typeOnly ? ' (types)' : ''}`;
+}
+
+const files = ['src', 'entrypoints', 'dictionary'].flatMap((dir) =>
+  readdirSync(join(root, dir), { recursive: true, encoding: 'utf8' })
+    .filter((file) => /\.tsx?$/.test(file))
+    .map((file) => join(dir, file)),
+);
+
+describe('the law of the rooms', () => {
+  it('is kept by every file', () => {
+    const wrong = files.flatMap((file) =>
+      importsOf(file, readFileSync(join(root, file), 'utf8')).flatMap((each) => breach(file, each) ?? []),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('names the room of every file', () => {
+    expect(files.filter((file) => !law.has(roomOf(file)))).toEqual([]);
+  });
+
+  it.each([
+    ['src/core/a.ts', "import { a } from '../store/a.ts'", 'uphill'],
+    ['src/core/a.ts', "import type { A } from '../store/a.ts'", 'types uphill'],
+    ['src/core/a.ts', "export type { A } from '../ui/a.ts'", 'a type handed on'],
+    ['src/core/a.ts', "type A = import('../ui/a.ts').A", 'a type named in place'],
+    ['src/core/a.ts', "import { z } from 'zod/mini'", 'a package'],
+    ['src/find/a.ts', "const a = await import('../page/a.ts')", 'when it runs'],
+    ['src/contract/a.ts', "import { a } from '../core/a.ts'", 'code where types may be taken'],
+    ['src/contract/a.ts', "import { type A, b } from '../core/a.ts'", 'code beside types'],
+    ['src/page/a.ts', "import { h } from 'preact'", 'a package that weighs on every page'],
+    ['src/page/a.ts', "export * from '../store/a.ts'", 'handed on'],
+    ['src/store/a.ts', "import '../ui/a.ts'", 'for its effect'],
+    ['src/store/a.ts', "new Worker(new URL('../ui/a.ts', import.meta.url))", 'as a worker'],
+    ['src/store/a.ts', "import { a } from '../../tests/a.ts'", 'from the tests'],
+  ])('would see %s with %s (%s)', (file, text) => {
+    expect(importsOf(file, text).flatMap((each) => breach(file, each) ?? [])).toHaveLength(1);
+  });
+
+  it.each([
+    ['src/core/a.ts', "import { a } from './b/a.ts'"],
+    ['src/contract/a.ts', "import type { A } from '../core/a.ts'"],
+    ['src/ui/a.ts', "import { render } from 'preact'; import { useState } from 'preact/hooks'"],
+    ['entrypoints/a/index.ts', "import { a } from '../../src/page/a.ts'"],
+  ])('lets %s have %s', (file, text) => {
+    const imports = importsOf(file, text);
+    expect(imports.length).toBeGreaterThan(0);
+    expect(imports.flatMap((each) => breach(file, each) ?? [])).toEqual([]);
+  });
 });
