@@ -8,7 +8,8 @@ export type GlyphName =
   | 'softens'
   | 'seals'
   | 'suits'
-  | 'clashes'
+  | 'with-care'
+  | 'does-not-suit'
   | 'unsure';
 
 /**

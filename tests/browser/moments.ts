@@ -95,11 +95,11 @@ export async function browse({ page, panel, storeUrl, screens }: Stage) {
   await press(panel, '^Low');
   await says(panel, /rarely|sparing/i);
   await screens('panel', 'hair');
-  await stripSays(page, /clashes/);
+  await stripSays(page, /does not suit/);
   await page.goto(`${storeUrl}/goods/low-tide-deep-conditioner`);
   await stripSays(page, /suits/);
   await page.goto(`${storeUrl}/goods/gossamer-leave-in`);
-  await stripSays(page, /clashes/);
+  await stripSays(page, /does not suit/);
   await unfold(page);
   await screens('page', 'browse');
 }

@@ -116,8 +116,8 @@ describe('beside a shop', () => {
       },
     ]);
     for (const view of [panel, other]) {
-      await view.waitForSelector('.note.clashes .answer');
-      expect(await view.textContent('.note.clashes')).toContain('Hydrolyzed');
+      await view.waitForSelector('.note.does-not-suit .answer');
+      expect(await view.textContent('.note.does-not-suit')).toContain('Hydrolyzed');
     }
     await other.close();
   });

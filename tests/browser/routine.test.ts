@@ -104,7 +104,7 @@ it('from the first profile to the same state after a wipe', async () => {
   expect(preview).toContain(
     'Your gel would be the first leave-on with protein; your hair does best with none in leave-ons.',
   );
-  expect(await says('What it adds up to')).toContain('clashes');
+  expect(await says('What it adds up to')).toContain('does-not-suit');
   const step = panel.locator('.step-row', { hasText: goodOf('isinglass-gel')!.name });
   expect(await step.textContent()).toContain('stacks on the leave-ons');
   await screens(panel, 'routine-finding', true);

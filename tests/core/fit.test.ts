@@ -39,7 +39,7 @@ describe('one product against one head', () => {
       [water, fatty, wheat],
       careful,
       'gel',
-      'clashes',
+      'does-not-suit',
       'large-proteins.unwelcome',
     ],
     [
@@ -47,7 +47,7 @@ describe('one product against one head', () => {
       [water, wheat],
       careful,
       'conditioner',
-      'clashes',
+      'does-not-suit',
       'large-proteins.unwelcome',
     ],
     [
@@ -79,7 +79,7 @@ describe('one product against one head', () => {
       [water, wheat],
       middling,
       'gel',
-      'clashes',
+      'does-not-suit',
       'large-proteins.sparing-leads',
     ],
     [
@@ -166,15 +166,15 @@ describe('the avoid list', () => {
   const avoiding = (avoid: Partial<Head['avoid'][number]>) =>
     head({ ...middling, avoid: [{ id: 'a', reacted: false, ...avoid }] });
   it.each<[string, Hand[], Head, string, string]>([
-    ['a family', [water, wheat], avoiding({ family: 'wheat' }), 'clashes', 'holds'],
+    ['a family', [water, wheat], avoiding({ family: 'wheat' }), 'does-not-suit', 'holds'],
     [
       'a family reacted to',
       [water, wheat],
       avoiding({ family: 'wheat', reacted: true }),
-      'clashes',
+      'does-not-suit',
       'reacted',
     ],
-    ['a name, in any case', [water, glycerin], avoiding({ name: 'glycerin' }), 'clashes', 'holds'],
+    ['a name, in any case', [water, glycerin], avoiding({ name: 'glycerin' }), 'does-not-suit', 'holds'],
     [
       'a name inside a longer one is asked, not decided',
       [water, fatty],
@@ -186,7 +186,7 @@ describe('the avoid list', () => {
       'a close spelling is asked, not decided',
       [water, glycerin, { name: 'Glycerinn', unread: ['Glycerin'] }],
       avoiding({ name: 'Glycerin' }),
-      'clashes',
+      'does-not-suit',
       'holds',
     ],
     [
@@ -207,7 +207,7 @@ describe('the avoid list', () => {
       'fragrance by role',
       [water, { name: 'Parfum', roles: ['fragrance'] }],
       avoiding({ family: 'fragrance' }),
-      'clashes',
+      'does-not-suit',
       'holds',
     ],
     ['nothing of it', [water, glycerin], avoiding({ family: 'nut' }), 'suits', 'clear'],

@@ -33,7 +33,7 @@ const candidate = (product: string, kind: ProductKind, reading: Reading, owned =
   owned,
 });
 const clashes = (input: SuggestInput, options: Option[] = []) =>
-  findingsOf(withOptions(dayOf(input), options)).filter(({ answer }) => answer === 'clashes');
+  findingsOf(withOptions(dayOf(input), options)).filter(({ answer }) => answer === 'does-not-suit');
 
 /** Every set of options up to a size, smallest first: slow and sure. */
 function bruteForce(input: SuggestInput, upTo: number): number | undefined {
@@ -91,7 +91,7 @@ describe('the smallest change that settles a wash day', () => {
     );
     const readings = new Map(input.readings).set('s4', proteinFree);
     expect(
-      washDay({ ...input, routine, readings }).findings.filter(({ answer }) => answer === 'clashes'),
+      washDay({ ...input, routine, readings }).findings.filter(({ answer }) => answer === 'does-not-suit'),
     ).toEqual([]);
   });
 

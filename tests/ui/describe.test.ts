@@ -84,7 +84,8 @@ describe('the strip sums up', () => {
   });
 
   it('a verdict names whom it is for, its answer and at most two of the reasons that decided it', () => {
-    const because = (rule: string, answer: 'clashes' | 'suits', key: string) => ({
+    const because = (rule: string, answer: 'does-not-suit' | 'suits', key: string) => ({
+      aspect: 'protein' as const,
       rule,
       answer,
       reason: { key },
@@ -95,18 +96,18 @@ describe('the strip sums up', () => {
       {
         about: 'head',
         who: 'Wren',
-        answer: 'clashes',
+        answer: 'does-not-suit',
         findings: [
           because('a', 'suits', 'rules.protein-dose.free'),
-          because('b', 'clashes', 'rules.large-proteins.sparing'),
+          because('b', 'does-not-suit', 'rules.large-proteins.sparing'),
         ],
       },
       t,
     );
     expect(verdict).toEqual({
       who: 'For Wren:',
-      answer: 'clashes',
-      answerWord: 'clashes',
+      answer: 'does-not-suit',
+      answerWord: 'does not suit',
       text: t('rules.large-proteins.sparing'),
     });
   });

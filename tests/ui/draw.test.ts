@@ -48,7 +48,7 @@ const strip: StripWords = {
   short: '1 protein',
   verdicts: [
     { who: 'For Wren:', answer: 'suits', answerWord: 'suits', text: '' },
-    { who: 'In Wash day:', answer: 'clashes', answerWord: 'clashes', text: 'Too much.' },
+    { who: 'In Wash day:', answer: 'does-not-suit', answerWord: 'does not suit', text: 'Too much.' },
   ],
   actions: [
     { id: 'panel', word: 'Open' },
@@ -95,7 +95,7 @@ describe('a strip', () => {
     const words = open.map(textOf).join(' ');
     for (const said of ['Ingredients of Foam', '1 protein', '2 names not known', 'For Wren: suits.'])
       expect(words).toContain(said);
-    expect(words).toContain('In Wash day: clashes. Too much.');
+    expect(words).toContain('In Wash day: does not suit. Too much.');
     expect(does(open)).toEqual(['next', 'move', 'fold', 'panel', 'add', 'more', 'keep', 'pause']);
   });
 
@@ -104,7 +104,7 @@ describe('a strip', () => {
   });
 
   it('folded: the count and the answer that asks for a look', () => {
-    expect(folded.map(textOf).join('')).toBe('1 proteinclashes');
+    expect(folded.map(textOf).join('')).toBe('1 proteindoes not suit');
     expect(does(folded)).toEqual(['fold']);
   });
 

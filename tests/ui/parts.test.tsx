@@ -87,7 +87,7 @@ it('a term is explained where it stands', () => {
 });
 
 it('an answer is said in words', () => {
-  for (const answer of ['suits', 'clashes', 'cannot-tell'] as const) {
+  for (const answer of ['suits', 'with-care', 'does-not-suit', 'cannot-tell'] as const) {
     draw(<Note t={t} answer={answer} />);
     expect(document.querySelector('.answer')?.textContent).toBe(t(`shell.answer.${answer}`));
     expect(document.querySelector('.note')?.classList.contains(answer)).toBe(true);

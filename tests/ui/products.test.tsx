@@ -128,7 +128,7 @@ describe('one product', () => {
       ],
       { detail: 'p1' },
     );
-    expect(document.querySelector('.note.clashes')!.textContent).toContain('Glycerin');
+    expect(document.querySelector('.note.does-not-suit')!.textContent).toContain('Glycerin');
   });
 
   it('is removed with one undo for it and its steps', async () => {

@@ -244,7 +244,7 @@ describe('taken along', () => {
     const { now } = await open();
     const day = washDay(dayInput(now(), routine));
     const said = routineText(now(), routine, day);
-    expect(said).toContain('3. gel: Invented wheat-gel\n   clashes: large protein');
+    expect(said).toContain('3. gel: Invented wheat-gel\n   does not suit: large protein');
     expect(said).toContain('Patch-test what is new.');
   });
   it('as CSV: a row a step, formulas guarded', async () => {

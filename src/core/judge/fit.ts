@@ -4,7 +4,7 @@ import { type ProductKind, usualUse } from '../product/product.ts';
 import type { Reading } from '../reading/reading.ts';
 import { type AllowanceInUse, dayStep } from '../wash-day/rules/day.ts';
 import { rules } from '../wash-day/rules/index.ts';
-import type { Answer, Finding, Said } from './finding.ts';
+import { type Answer, answersByWeight, type Finding, type Said } from './finding.ts';
 import type { Practice } from './practice.ts';
 
 /** What a product is weighed against. `allowance` is what `allowanceOf` (hair.ts) says of the head. */
@@ -46,9 +46,9 @@ export function fitProduct(
   return rules.filter(({ of }) => of === 'product').flatMap((rule) => rule.ask(day));
 }
 
-/** One answer for all: any clash decides, then anything that cannot be told, else it suits. Its reason is the first that decides. */
+/** One answer for all: the worst of them. Its reason is the first that decides. */
 export function answerOf(findings: readonly Finding[]): { answer: Answer; reason: Said } {
-  for (const answer of ['clashes', 'cannot-tell'] as const) {
+  for (const answer of answersByWeight.filter((each) => each !== 'suits')) {
     const deciding = findings.find((finding) => finding.answer === answer);
     if (deciding) return { answer, reason: deciding.reason };
   }

@@ -5,7 +5,7 @@ import type { Option } from './moves.ts';
 
 export type Clash = { rule: Rule; step: string | undefined; least: number };
 
-const clashing = ({ answer }: Finding) => answer === 'clashes';
+const clashing = ({ answer }: Finding) => answer === 'does-not-suit';
 
 /**
  * Asks all rules of a day for clashes: product rules once for each step, rules of the whole day once for each

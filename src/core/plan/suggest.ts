@@ -106,7 +106,7 @@ function ranked(solutions: Option[][], day: Day, most: number): Suggestion[] {
             day,
             options.filter((other) => other !== option),
           ),
-        ).filter(({ answer }) => answer === 'clashes'),
+        ).filter(({ answer }) => answer === 'does-not-suit'),
       ),
     }));
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../judge/finding.ts';
+import { answersByWeight, type Finding } from '../judge/finding.ts';
 import type { FitContext } from '../judge/fit.ts';
 import type { Reading } from '../reading/reading.ts';
 import { newestFirst } from './days.ts';
@@ -23,7 +23,7 @@ export type WashDayInput = FitContext & {
 export type ProteinCount = { sure: number; maybe: number; allowed?: number };
 
 export type WashDay = {
-  /** Every rule's answers, clashes first, then what cannot be told; in rule order within. */
+  /** Every rule's answers, the worst first; in rule order within. */
   findings: Finding[];
   stays: Stays;
   protein: { products: ProteinCount; leaveOns: ProteinCount };
@@ -42,10 +42,10 @@ export function dayOf({ routine, readings, head, allowance, log, today, practice
   };
 }
 
-const rank = { clashes: 0, 'cannot-tell': 1, suits: 2 };
-
 export const findingsOf = (day: Day): Finding[] =>
-  rules.flatMap((rule) => rule.ask(day)).toSorted((a, b) => rank[a.answer] - rank[b.answer]);
+  rules.flatMap((rule) => rule.ask(day)).toSorted((a, b) => weightOf(a) - weightOf(b));
+
+const weightOf = ({ answer }: Finding) => answersByWeight.indexOf(answer);
 
 /** What a planned wash day adds up to: findings by every rule, what stays on the hair, and the protein count. */
 export function washDay(input: WashDayInput): WashDay {

@@ -1,3 +1,4 @@
+import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import { Box, GlyphIn } from './wash-day-legend.tsx';
 import type { ChartRow } from './wash-day-rows.ts';
 import { amountOf, bar, lanes, reach } from './wash-day-scale.ts';
@@ -76,7 +77,7 @@ export function Row(props: {
           class={`margin ${answer}`}
           transform={`translate(${notesAt} ${notesTop + index * (wide ? 14 : 15)})`}
         >
-          <GlyphIn name={answer === 'clashes' ? 'clashes' : 'unsure'} x={0} y={-9.5} scale={0.8} />
+          <GlyphIn name={glyphOfAnswer(answer)} x={0} y={-9.5} scale={0.8} />
           <text x={16}>{words}</text>
         </g>
       ))}

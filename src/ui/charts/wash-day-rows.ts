@@ -38,7 +38,7 @@ export function chartRows(
       .filter(({ answer, steps }) => answer !== 'suits' && steps.includes(step.id))
       .map(({ rule, answer }) => ({
         words: t(`rules.short.${rule}`),
-        answer: answer as 'clashes' | 'cannot-tell',
+        answer: answer as Exclude<Answer, 'suits'>,
       }));
     const kind = t(`routine.kind.${step.kind}`);
     const product =

@@ -1,5 +1,6 @@
 import type { Does, Drawing, GlyphName, PaintOrder } from '../../contract/paint-order.ts';
 import type { Answer } from '../../core/judge/finding.ts';
+import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
 import type { StripWords } from './strip.ts';
@@ -24,7 +25,7 @@ const span = (name: string, ...children: Drawing[]): Drawing => [
   ...children,
 ];
 const glyphsIn = (names: GlyphName[]) => names.map(drawGlyph);
-const answerGlyph = (answer: Answer) => drawGlyph(answer === 'cannot-tell' ? 'unsure' : answer);
+const answerGlyph = (answer: Answer) => drawGlyph(glyphOfAnswer(answer));
 
 /** The strip of one list, open and folded to a tag: what it sums up, how it sits, what can be done. */
 export function drawStrip(strip: StripWords, t: Translate): PaintOrder['strip'] {

@@ -1,9 +1,11 @@
 /**
  * Our own glyphs as plain path data: protein is a row of linked beads, moisture a drop with what it does cut
- * into it, the answers are two rings: linked, broken open, or one of them in doubt. Shape says it all; hue only
+ * into it, the answers are two rings: linked, linked with one left
+ * open, broken apart, or one of them in doubt. Shape says it all; hue only
  * repeats it.
  */
 import type { GlyphName } from '../../contract/paint-order.ts';
+import type { Answer } from '../../core/judge/finding.ts';
 
 /** `line` and `fill` take the hue, `cut` the ground the glyph stands on. */
 export type Shape = { as: 'line' | 'fill' | 'cut'; d: string; width?: number; dash?: string };
@@ -97,7 +99,16 @@ export const glyphs: Record<GlyphName, Glyph> = {
     hue: 'ink',
     shapes: [{ as: 'line', d: rings(4.4, [5.2, 5.5], [11.8, 5.5]), width: 1.5 }],
   },
-  clashes: {
+  'with-care': {
+    width: 17,
+    height: 11,
+    hue: 'ochre',
+    shapes: [
+      { as: 'line', d: rings(4.4, [5.2, 5.5]), width: 1.5 },
+      { as: 'line', d: 'M14.9 2.4A4.4 4.4 0 1 0 14.9 8.6', width: 1.5 },
+    ],
+  },
+  'does-not-suit': {
     width: 17,
     height: 11,
     hue: 'ochre',
@@ -113,3 +124,5 @@ export const glyphs: Record<GlyphName, Glyph> = {
     ],
   },
 };
+
+export const glyphOfAnswer = (answer: Answer): GlyphName => (answer === 'cannot-tell' ? 'unsure' : answer);

@@ -4,7 +4,7 @@ import type { Translate } from '../words/index.ts';
 
 /**
  * An answer with its reasons. The answer is told by its word and by the line at its side (suits: one line,
- * clashes: two, cannot tell: dashes), never by a traffic-light colour. Without `answer` it is a plain remark;
+ * with care: a long dash, does not suit: two, cannot tell: dots), never by a traffic-light colour. Without `answer` it is a plain remark;
  * `care` marks a caution.
  */
 export function Note(props: {

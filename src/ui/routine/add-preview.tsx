@@ -96,7 +96,7 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
           <>
             <Lines
               world={world}
-              answer="clashes"
+              answer="does-not-suit"
               key="stacks"
               word="routine.add.stacks"
               said={preview.stacks}
@@ -127,7 +127,12 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
   );
 }
 
-function Lines(props: { world: World; word: string; said: readonly Said[]; answer?: 'clashes' | 'suits' }) {
+function Lines(props: {
+  world: World;
+  word: string;
+  said: readonly Said[];
+  answer?: 'does-not-suit' | 'suits';
+}) {
   const { t } = props.world;
   if (props.said.length === 0) return null;
   return (

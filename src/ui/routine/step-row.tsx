@@ -1,9 +1,10 @@
 import type { GlyphName } from '../../contract/paint-order.ts';
-import type { Finding } from '../../core/judge/finding.ts';
+import { type Finding, worstOf } from '../../core/judge/finding.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine, Step } from '../../core/wash-day/routine.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
+import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 import { productOf } from './day-input.ts';
@@ -77,10 +78,7 @@ export function StepRow(props: {
         {meta.length > 0 && <p class="hint">{meta.join(' · ')}</p>}
         {shared.length > 0 && (
           <p class="margin-note">
-            <Glyph
-              name={mine.some(({ answer }) => answer === 'clashes') ? 'clashes' : 'unsure'}
-              ground="var(--raised)"
-            />{' '}
+            <Glyph name={glyphOfAnswer(worstOf(mine))} ground="var(--raised)" />{' '}
             {shared.map((rule) => t(`rules.short.${rule}`)).join(' · ')}
           </p>
         )}

@@ -18,7 +18,7 @@ export function SuggestionsCard({ world, input, day }: { world: World; input: Wa
   const { t } = world;
   const [considered, setConsidered] = useState(false);
   const [answer, setAnswer] = useState<Answer | undefined>();
-  const clashes = day.findings.some((finding) => finding.answer === 'clashes');
+  const clashes = day.findings.some((finding) => finding.answer === 'does-not-suit');
   const candidates = clashes ? candidatesOf(world, considered) : [];
   const asked = JSON.stringify([
     input.routine,

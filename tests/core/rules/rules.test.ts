@@ -62,7 +62,7 @@ describe('protein in every step', () => {
         { kind: 'conditioner', of: small },
         { kind: 'gel', of: large },
       ],
-      ['clashes all'],
+      ['does-not-suit all'],
     ],
     [
       'one is free',
@@ -128,7 +128,7 @@ describe('leave-ons with protein against the allowance', () => {
         { kind: 'gel', of: small },
       ],
       middling,
-      ['clashes too-many'],
+      ['does-not-suit too-many'],
     ],
     [
       'two of two',
@@ -139,7 +139,7 @@ describe('leave-ons with protein against the allowance', () => {
       thirsty,
       ['suits within'],
     ],
-    ['one of none', [{ kind: 'gel', of: small }], careful, ['clashes too-many']],
+    ['one of none', [{ kind: 'gel', of: small }], careful, ['does-not-suit too-many']],
     [
       'one sure, one possible, of one',
       [
@@ -172,7 +172,7 @@ describe('leave-ons with protein against the allowance', () => {
       'hair not described: more than any hair has room for',
       ['leave-in', 'cream', 'gel'].map((kind) => ({ kind: kind as 'gel', of: small })),
       undefined,
-      ['clashes too-many'],
+      ['does-not-suit too-many'],
     ],
     ['protein-free', [{ kind: 'gel', of: none }], careful, []],
   ])('%s', (_, plans, of, says) => {
@@ -187,7 +187,7 @@ describe('products with protein against the allowance', () => {
     { kind: 'gel', of: small },
   ];
   it.each<[string, Plan[], Head | undefined, string[]]>([
-    ['three of two', three, middling, ['clashes too-many']],
+    ['three of two', three, middling, ['does-not-suit too-many']],
     ['three of four', three, thirsty, ['suits within']],
     ['one of one', [{ kind: 'conditioner', of: small }], careful, ['suits within']],
     [
@@ -206,13 +206,13 @@ describe('products with protein against the allowance', () => {
 
 describe('no protein at all', () => {
   it.each<[string, Plan[], Head | undefined, string[]]>([
-    ['fine, porous, bleached', [{ kind: 'gel', of: none }], thirsty, ['clashes missing']],
+    ['fine, porous, bleached', [{ kind: 'gel', of: none }], thirsty, ['does-not-suit missing']],
     ['coarse, low porosity', [{ kind: 'gel', of: none }], careful, ['suits not-missed']],
     [
       'porous only',
       [{ kind: 'gel', of: none }],
       head({ thickness: 'medium', porosity: 'high' }),
-      ['clashes missing'],
+      ['does-not-suit missing'],
     ],
     ['medium and undamaged', [{ kind: 'gel', of: none }], middling, ['suits not-missed']],
     [
@@ -239,12 +239,16 @@ describe('a strengthening treatment and its deep conditioner', () => {
   const treat: Plan = { kind: 'bond-treatment', of: small };
   it.each<[string, Plan[], string[]]>([
     ['followed, protein-free', [treat, { kind: 'deep-conditioner', of: moist }], ['suits followed']],
-    ['not followed', [treat, { kind: 'conditioner', of: moist }], ['clashes missing']],
-    ['before it is not after it', [{ kind: 'deep-conditioner', of: moist }, treat], ['clashes missing']],
+    ['not followed', [treat, { kind: 'conditioner', of: moist }], ['does-not-suit missing']],
+    [
+      'before it is not after it',
+      [{ kind: 'deep-conditioner', of: moist }, treat],
+      ['does-not-suit missing'],
+    ],
     [
       'followed by one with protein',
       [treat, { kind: 'deep-conditioner', of: small }],
-      ['clashes with-protein'],
+      ['does-not-suit with-protein'],
     ],
     [
       'followed by one that may hold protein',
@@ -259,7 +263,7 @@ describe('a strengthening treatment and its deep conditioner', () => {
     [
       'each second time only',
       [treat, { kind: 'deep-conditioner', of: moist, cadence: strictly(2) }],
-      ['clashes not-each-time'],
+      ['does-not-suit not-each-time'],
     ],
     [
       'both each fourth wash',
@@ -277,12 +281,12 @@ describe('a strengthening treatment and its deep conditioner', () => {
       ],
       ['suits followed'],
     ],
-    ['the step stands empty', [treat, { kind: 'deep-conditioner', empty: true }], ['clashes missing']],
+    ['the step stands empty', [treat, { kind: 'deep-conditioner', empty: true }], ['does-not-suit missing']],
     ['no treatment', [{ kind: 'deep-conditioner', of: small }], []],
     [
       'two treatments, two answers',
       [treat, { kind: 'deep-conditioner', of: moist }, { kind: 'protein-treatment', of: small }],
-      ['clashes missing', 'suits followed'],
+      ['does-not-suit missing', 'suits followed'],
     ],
   ])('%s', (_, plans, says) => {
     expect(told('treatment-follow-up', plans, middling).says).toEqual(says);
@@ -305,7 +309,7 @@ describe('a strengthening treatment is shampooed out', () => {
         { kind: 'cleanser', of: mildWash },
         { kind: 'bond-treatment', of: none },
       ],
-      ['clashes missing'],
+      ['does-not-suit missing'],
     ],
     [
       'cleanser each second wash',
@@ -313,7 +317,7 @@ describe('a strengthening treatment is shampooed out', () => {
         { kind: 'bond-treatment', of: none },
         { kind: 'cleanser', of: mildWash, cadence: strictly(2) },
       ],
-      ['clashes missing'],
+      ['does-not-suit missing'],
     ],
   ])('%s', (_, plans, says) => {
     expect(told('treatment-shampooed-out', plans, middling).says).toEqual(says);
@@ -330,7 +334,7 @@ describe('treatments apart', () => {
       every({ every: 'wash' }),
       middling,
       {},
-      ['clashes too-close'],
+      ['does-not-suit too-close'],
     ],
     ['each second wash, 14 days allowed', every(strictly(2)), middling, {}, ['suits apart']],
     ['each week where once a week is allowed', every({ every: 'wash' }), thirsty, {}, ['suits apart']],
@@ -340,14 +344,14 @@ describe('treatments apart', () => {
       every({ every: 'wash' }),
       thirsty,
       { washEvery: 3 },
-      ['clashes too-close'],
+      ['does-not-suit too-close'],
     ],
     [
       'two on one day',
       [...every(strictly(8)), { kind: 'bond-treatment', of: none, cadence: strictly(8) }],
       thirsty,
       {},
-      ['clashes same-day'],
+      ['does-not-suit same-day'],
     ],
     ['hair not described, each wash', every({ every: 'wash' }), undefined, {}, ['cannot-tell hair-unknown']],
     [
@@ -355,7 +359,7 @@ describe('treatments apart', () => {
       every({ every: 'wash' }),
       undefined,
       { washEvery: 3 },
-      ['clashes too-close'],
+      ['does-not-suit too-close'],
     ],
     ['hair not described, each fifth week', every(strictly(5)), undefined, {}, ['suits apart']],
     [
@@ -372,7 +376,7 @@ describe('treatments apart', () => {
       {
         log: [logged('2026-02-24', {}, ['protein-treatment']), logged('2026-02-17', {}, ['bond-treatment'])],
       },
-      ['clashes logged-close', 'suits apart'],
+      ['does-not-suit logged-close', 'suits apart'],
     ],
     [
       'they were close long ago',
@@ -401,14 +405,14 @@ describe('treatments apart', () => {
 describe('a moisture step', () => {
   it.each<[string, Plan[], string[]]>([
     ['a conditioner with it', [{ kind: 'conditioner', of: moist }], ['suits there']],
-    ['only a gel with it', [{ kind: 'gel', of: moist }], ['clashes missing']],
+    ['only a gel with it', [{ kind: 'gel', of: moist }], ['does-not-suit missing']],
     ['a leave-in that could not be read', [{ kind: 'leave-in', of: undefined }], ['cannot-tell maybe']],
     [
       'a conditioner with a trace of it',
       [{ kind: 'conditioner', of: hand([water, { ...glycerin, share: { min: 0, max: 1 } }]) }],
-      ['clashes missing'],
+      ['does-not-suit missing'],
     ],
-    ['nothing', [], ['clashes missing']],
+    ['nothing', [], ['does-not-suit missing']],
   ])('%s', (_, plans, says) => {
     expect(told('no-moisture', plans, middling).says).toEqual(says);
   });
@@ -430,7 +434,7 @@ describe('film formers against cleansing strength', () => {
         { kind: 'cleanser', of: mildWash },
         { kind: 'gel', of: filmStrong },
       ],
-      ['clashes too-mild'],
+      ['does-not-suit too-mild'],
     ],
     [
       'mild film, mild cleanser',
@@ -446,9 +450,9 @@ describe('film formers against cleansing strength', () => {
         { kind: 'cleanser', of: noWash },
         { kind: 'gel', of: filmMild },
       ],
-      ['clashes does-not-lift'],
+      ['does-not-suit does-not-lift'],
     ],
-    ['film and no cleanser', [{ kind: 'gel', of: filmStrong }], ['clashes no-cleanser']],
+    ['film and no cleanser', [{ kind: 'gel', of: filmStrong }], ['does-not-suit no-cleanser']],
     [
       'film and an unread cleanser',
       [
@@ -485,7 +489,7 @@ describe('the weight of leave-ons', () => {
     Array.from({ length: n }, () => ({ kind, of: rich }));
   it.each<[string, Plan[], Head | undefined, string[]]>([
     ['one on fine hair', richOnes(1), thirsty, ['suits carried']],
-    ['two on fine hair', richOnes(2), thirsty, ['clashes too-heavy']],
+    ['two on fine hair', richOnes(2), thirsty, ['does-not-suit too-heavy']],
     ['two on medium hair', richOnes(2), middling, ['suits carried']],
     ['three rinsed out of fine hair', richOnes(3, 'deep-conditioner'), thirsty, []],
     [
@@ -495,7 +499,7 @@ describe('the weight of leave-ons', () => {
       ['cannot-tell maybe'],
     ],
     ['two, thickness not told', richOnes(2), head({ porosity: 'low' }), ['cannot-tell hair-unknown']],
-    ['four, thickness not told', richOnes(4), head({ porosity: 'low' }), ['clashes too-heavy']],
+    ['four, thickness not told', richOnes(4), head({ porosity: 'low' }), ['does-not-suit too-heavy']],
   ])('%s', (_, plans, of, says) => {
     expect(told('leave-on-weight', plans, of).says).toEqual(says);
   });
@@ -528,7 +532,7 @@ describe('trade facts (common practice)', () => {
         ],
         thirsty,
       ).says,
-    ).toEqual(['clashes all']);
+    ).toEqual(['does-not-suit all']);
   });
   it('of cream and gel, one with protein is enough unless the hair is very damaged', () => {
     const both: Plan[] = [
@@ -536,7 +540,7 @@ describe('trade facts (common practice)', () => {
       { kind: 'gel', of: small },
     ];
     for (const of of [middling, sparing, careful])
-      expect(told('leave-on-proteins', both, of).says).toEqual(['clashes too-many']);
+      expect(told('leave-on-proteins', both, of).says).toEqual(['does-not-suit too-many']);
     expect(told('leave-on-proteins', both, thirsty).says).toEqual(['suits within']);
     expect(
       told(
@@ -555,7 +559,7 @@ describe('trade facts (common practice)', () => {
       { kind: 'gel', of: small },
     ];
     expect(told('leave-on-proteins', plans, middling)).toEqual({
-      says: ['clashes too-many'],
+      says: ['does-not-suit too-many'],
       steps: ['s1', 's2'],
     });
   });

@@ -7,7 +7,7 @@ import { type Day, type DayStep, filledSteps, finding, mentionsOf, type Rule } f
 export const avoidList: Rule = {
   id: 'avoid-list',
   of: 'product',
-  about: 'care',
+  aspect: 'avoid',
   sees: (step, day) =>
     step.filled
       ? askOf(step, day)
@@ -51,7 +51,7 @@ function askOf(step: DayStep, { head }: Day): Finding[] {
     };
     const tell = (answer: Finding['answer'], key: string, at: number[], unknown?: string) =>
       finding(
-        'avoid-list',
+        avoidList,
         answer,
         { key: `rules.avoid-list.${key}`, values: { ...what, n: at.length } },
         {
@@ -61,7 +61,7 @@ function askOf(step: DayStep, { head }: Day): Finding[] {
         },
       );
     const held = where((mention) => holds(avoid, mention));
-    if (held.length > 0) return [tell('clashes', avoid.reacted ? 'reacted' : 'holds', held)];
+    if (held.length > 0) return [tell('does-not-suit', avoid.reacted ? 'reacted' : 'holds', held)];
     const near = where((mention) => nearly(avoid, mention));
     if (near.length > 0) return [tell('cannot-tell', 'nearly', near)];
     // After a reaction an unread name is no small thing; otherwise it is only said.
@@ -72,7 +72,7 @@ function askOf(step: DayStep, { head }: Day): Finding[] {
   if (answers.length > 0) return answers;
   return [
     finding(
-      'avoid-list',
+      avoidList,
       'suits',
       { key: 'rules.avoid-list.clear', values: { n: head.avoid.length } },
       {

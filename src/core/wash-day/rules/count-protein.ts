@@ -7,6 +7,7 @@ import {
   filledSteps,
   finding,
   proteinMentions,
+  type Rule,
 } from './day.ts';
 
 /** Distinct products among the filled steps that surely, and that possibly, carry protein. */
@@ -26,7 +27,7 @@ export const overBy = ({ reason }: Finding) => Number(reason.values?.n) - Number
  * possible ones keep within it does it suit; between the two nobody can tell.
  */
 export function countProtein(
-  rule: string,
+  rule: Pick<Rule, 'id' | 'aspect'>,
   day: Day,
   what: 'products' | 'leaveOns',
   among?: (step: DayStep) => boolean,
@@ -37,7 +38,7 @@ export function countProtein(
   const steps = [...sure, ...maybe];
   const mentions = steps.flatMap(proteinMentions);
   const values = { n: sure.length, maybe: maybe.length, allowed: limit.max, room: limit.max };
-  const say = (key: string) => ({ key: `rules.${rule}.${key}`, values });
+  const say = (key: string) => ({ key: `rules.${rule.id}.${key}`, values });
   const unknown = limit.told
     ? maybe.length > 0
       ? { key: 'rules.unknown.maybe-protein', values: { n: maybe.length } }
@@ -45,7 +46,10 @@ export function countProtein(
     : { key: 'rules.unknown.hair' };
   if (sure.length > limit.max)
     return [
-      finding(rule, 'clashes', say('too-many'), { steps: sure, mentions: sure.flatMap(proteinMentions) }),
+      finding(rule, 'does-not-suit', say('too-many'), {
+        steps: sure,
+        mentions: sure.flatMap(proteinMentions),
+      }),
     ];
   if (steps.length > limit.min)
     return [

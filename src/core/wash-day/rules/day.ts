@@ -1,5 +1,5 @@
 import type { Head } from '../../hair/head.ts';
-import type { Answer, Finding, Said } from '../../judge/finding.ts';
+import type { Answer, Aspect, Finding, Said } from '../../judge/finding.ts';
 import type { AllowanceLevel, Practice, WashDayPractice } from '../../judge/practice.ts';
 import type { ProductKind } from '../../product/product.ts';
 import type { Reading } from '../../reading/reading.ts';
@@ -30,7 +30,7 @@ export type Rule = {
   id: string;
   /** Asked of each product alone, or of the whole day. */
   of: 'product' | 'day';
-  about: 'protein' | 'treatment' | 'moisture' | 'care';
+  aspect: Aspect;
   /** All that the answer takes from one step: steps that look alike here are alike to this rule. */
   sees(step: DayStep, day: Day): string;
   /** Whether a step that changes from one look to another may help to settle a clash; by default any change may. */
@@ -94,15 +94,22 @@ export function allowed(day: Day, what: 'products' | 'leaveOns') {
 }
 
 export const finding = (
-  rule: string,
+  { id, aspect }: Pick<Rule, 'id' | 'aspect'>,
   answer: Answer,
   reason: Said,
-  rest: { steps?: readonly DayStep[]; mentions?: Finding['mentions']; unknown?: Said | undefined } = {},
+  rest: {
+    steps?: readonly DayStep[];
+    mentions?: Finding['mentions'];
+    condition?: Said | undefined;
+    unknown?: Said | undefined;
+  } = {},
 ): Finding => ({
-  rule,
+  rule: id,
+  aspect,
   answer,
   reason,
   steps: (rest.steps ?? []).map(({ id }) => id),
   mentions: rest.mentions ?? [],
+  ...(rest.condition && { condition: rest.condition }),
   ...(rest.unknown && { unknown: rest.unknown }),
 });

@@ -9,7 +9,7 @@ const liftsStrong = / (strong|(mild|-) (none|little))/;
 export const filmFormers: Rule = {
   id: 'film-formers',
   of: 'day',
-  about: 'care',
+  aspect: 'cleansing',
   sees: (step, day) =>
     step.filled
       ? `${step.traits.film ?? ''} ${isKind(day, 'cleansing', step) ? `${step.traits.lifts ?? '-'} ${step.traits.read}` : ''}`
@@ -36,17 +36,17 @@ export const filmFormers: Rule = {
     });
     const mentions = needing.flatMap((step) => mentionsOf(step, step.traits.films));
     if (lifting.length > 0)
-      return [finding(this.id, 'suits', say('lifted'), { steps: [...needing, ...lifting], mentions })];
+      return [finding(this, 'suits', say('lifted'), { steps: [...needing, ...lifting], mentions })];
     const unsure = cleansers.filter(({ traits }) => traits.read !== 'enough');
     if (unsure.length > 0)
       return [
-        finding(this.id, 'cannot-tell', say('cleanser-unread'), {
+        finding(this, 'cannot-tell', say('cleanser-unread'), {
           steps: [...needing, ...unsure],
           mentions,
           unknown: { key: 'rules.unknown.labels', values: { n: unsure.length } },
         }),
       ];
     const key = cleansers.length === 0 ? 'no-cleanser' : strong.length > 0 ? 'too-mild' : 'does-not-lift';
-    return [finding(this.id, 'clashes', say(key), { steps: [...needing, ...cleansers], mentions })];
+    return [finding(this, 'does-not-suit', say(key), { steps: [...needing, ...cleansers], mentions })];
   },
 };

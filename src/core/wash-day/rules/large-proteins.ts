@@ -6,7 +6,7 @@ import { staysOn } from './traits.ts';
 export const largeProteins: Rule = {
   id: 'large-proteins',
   of: 'product',
-  about: 'protein',
+  aspect: 'protein',
   sees: ({ filled, use, traits, reading }) =>
     filled && traits.large.length > 0
       ? `${use} ${traits.largeAboveTrace.length > 0} ${reading?.protein === 'leading'}`
@@ -19,7 +19,7 @@ function askOf(step: DayStep, day: Day): Finding[] {
   if (traits.large.length === 0) return [];
   const answer = (what: Finding['answer'], key: string, which = traits.large) => [
     finding(
-      'large-proteins',
+      largeProteins,
       what,
       { key: `rules.large-proteins.${key}`, values: { n: which.length } },
       {
@@ -35,9 +35,9 @@ function askOf(step: DayStep, day: Day): Finding[] {
   if (day.numbers.large === 'welcome') return answer('suits', 'welcome');
   if (onlyTrace)
     return day.numbers.large === 'sparing' ? answer('suits', 'trace') : answer('cannot-tell', 'trace-stays');
-  if (day.numbers.large === 'unwelcome') return answer('clashes', 'unwelcome', traits.largeAboveTrace);
+  if (day.numbers.large === 'unwelcome') return answer('does-not-suit', 'unwelcome', traits.largeAboveTrace);
   // Sparing: clashes only where it leads and is not rinsed out.
   return reading?.protein === 'leading' && staysOn(use)
-    ? answer('clashes', 'sparing-leads', traits.largeAboveTrace)
+    ? answer('does-not-suit', 'sparing-leads', traits.largeAboveTrace)
     : answer('suits', 'sparing');
 }

@@ -6,9 +6,9 @@ import { staysOn } from './traits.ts';
 export const leaveOnProteins: Rule = {
   id: 'leave-on-proteins',
   of: 'day',
-  about: 'protein',
+  aspect: 'protein',
   sees: (step) => (step.filled && staysOn(step.use) ? `${step.traits.protein} ${step.product}` : ''),
   mayHelp: (before) => before.startsWith('yes'),
   excess: overBy,
-  ask: (day) => countProtein('leave-on-proteins', day, 'leaveOns', ({ use }) => staysOn(use)),
+  ask: (day) => countProtein(leaveOnProteins, day, 'leaveOns', ({ use }) => staysOn(use)),
 };

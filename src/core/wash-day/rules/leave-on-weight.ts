@@ -8,7 +8,7 @@ import { staysOn } from './traits.ts';
 export const leaveOnWeight: Rule = {
   id: 'leave-on-weight',
   of: 'day',
-  about: 'moisture',
+  aspect: 'weight',
   sees: (step) =>
     step.filled && staysOn(step.use)
       ? `${step.traits.heavy.length > 0} ${step.traits.read} ${step.product}`
@@ -27,10 +27,10 @@ export const leaveOnWeight: Rule = {
     const say = (key: string) => ({ key: `rules.leave-on-weight.${key}`, values });
     const mentions = heavy.flatMap((step) => mentionsOf(step, step.traits.heavy));
     if (heavy.length > Math.max(...span))
-      return [finding(this.id, 'clashes', say('too-heavy'), { steps: heavy, mentions })];
+      return [finding(this, 'does-not-suit', say('too-heavy'), { steps: heavy, mentions })];
     if (heavy.length + maybe.length > Math.min(...span))
       return [
-        finding(this.id, 'cannot-tell', say(thickness ? 'maybe' : 'hair-unknown'), {
+        finding(this, 'cannot-tell', say(thickness ? 'maybe' : 'hair-unknown'), {
           steps: [...heavy, ...maybe],
           mentions,
           unknown: thickness
@@ -38,6 +38,6 @@ export const leaveOnWeight: Rule = {
             : { key: 'rules.unknown.thickness' },
         }),
       ];
-    return [finding(this.id, 'suits', say('carried'), { steps: heavy, mentions })];
+    return [finding(this, 'suits', say('carried'), { steps: heavy, mentions })];
   },
 };

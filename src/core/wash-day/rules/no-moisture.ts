@@ -4,7 +4,7 @@ import { filledSteps, finding, isKind, mentionsOf, type Rule } from './day.ts';
 export const noMoisture: Rule = {
   id: 'no-moisture',
   of: 'day',
-  about: 'moisture',
+  aspect: 'care',
   sees: (step, day) => (step.filled && isKind(day, 'moisture', step) ? step.traits.moist : ''),
   mayHelp: (_, after) => after === 'yes' || after === 'maybe',
   ask(day) {
@@ -13,7 +13,7 @@ export const noMoisture: Rule = {
     const say = (key: string, n: number) => ({ key: `rules.no-moisture.${key}`, values: { n } });
     if (sure.length > 0)
       return [
-        finding(this.id, 'suits', say('there', sure.length), {
+        finding(this, 'suits', say('there', sure.length), {
           steps: sure,
           mentions: sure.flatMap((step) => mentionsOf(step, step.traits.moisture)),
         }),
@@ -21,11 +21,11 @@ export const noMoisture: Rule = {
     const maybe = steps.filter(({ traits }) => traits.moist === 'maybe');
     if (maybe.length > 0)
       return [
-        finding(this.id, 'cannot-tell', say('maybe', maybe.length), {
+        finding(this, 'cannot-tell', say('maybe', maybe.length), {
           steps: maybe,
           unknown: { key: 'rules.unknown.labels', values: { n: maybe.length } },
         }),
       ];
-    return [finding(this.id, 'clashes', say('missing', 0), { steps })];
+    return [finding(this, 'does-not-suit', say('missing', 0), { steps })];
   },
 };

@@ -5,7 +5,7 @@ import { type Day, finding, type Rule } from './day.ts';
 export const noProtein: Rule = {
   id: 'no-protein',
   of: 'day',
-  about: 'protein',
+  aspect: 'protein',
   sees: (step) => (step.filled ? step.traits.protein : ''),
   mayHelp: (_, after) => after === 'yes' || after === 'maybe',
   ask(day) {
@@ -13,19 +13,17 @@ export const noProtein: Rule = {
     if (sure.length > 0) return [];
     const wants = wantsProtein(day);
     const say = (key: string) => ({ key: `rules.no-protein.${key}`, values: { n: maybe.length } });
-    if (wants === 'no') return [finding(this.id, 'suits', say('not-missed'))];
+    if (wants === 'no') return [finding(this, 'suits', say('not-missed'))];
     if (wants === 'maybe')
-      return [
-        finding(this.id, 'cannot-tell', say('hair-unknown'), { unknown: { key: 'rules.unknown.hair' } }),
-      ];
+      return [finding(this, 'cannot-tell', say('hair-unknown'), { unknown: { key: 'rules.unknown.hair' } })];
     if (maybe.length > 0)
       return [
-        finding(this.id, 'cannot-tell', say('maybe'), {
+        finding(this, 'cannot-tell', say('maybe'), {
           steps: maybe,
           unknown: { key: 'rules.unknown.maybe-protein', values: { n: maybe.length } },
         }),
       ];
-    return [finding(this.id, 'clashes', say('missing'))];
+    return [finding(this, 'does-not-suit', say('missing'))];
   },
 };
 

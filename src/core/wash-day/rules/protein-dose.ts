@@ -9,7 +9,7 @@ import { staysOn } from './traits.ts';
 export const proteinDose: Rule = {
   id: 'protein-dose',
   of: 'product',
-  about: 'protein',
+  aspect: 'protein',
   sees: ({ filled, use, traits }) =>
     filled ? `${use} ${traits.read} ${traits.doses.length} ${traits.bearing.length > 0}` : '',
   ask: (day) => filledSteps(day).flatMap((step) => askOf(step, day)),
@@ -19,7 +19,7 @@ function askOf(step: DayStep, { numbers }: Day): Finding[] {
   const { doses, bearing, minute, surfactants, read, moist } = step.traits;
   const answer = (what: Finding['answer'], key: string, which: number[], unknown?: string) => [
     finding(
-      'protein-dose',
+      proteinDose,
       what,
       { key: `rules.protein-dose.${key}`, values: { n: which.length } },
       {

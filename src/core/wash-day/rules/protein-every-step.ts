@@ -4,7 +4,7 @@ import { distinctProducts, filledSteps, finding, proteinMentions, type Rule } fr
 export const proteinEveryStep: Rule = {
   id: 'protein-every-step',
   of: 'day',
-  about: 'protein',
+  aspect: 'protein',
   sees: (step) => (step.filled ? `${step.traits.protein} ${step.product}` : ''),
   mayHelp: (before, after) => before !== '' || !after.startsWith('yes'),
   ask(day) {
@@ -17,11 +17,11 @@ export const proteinEveryStep: Rule = {
     if (free.length > 0)
       return free.length === steps.length
         ? []
-        : [finding(this.id, 'suits', { key: 'rules.protein-every-step.some-free', values }, { steps: free })];
+        : [finding(this, 'suits', { key: 'rules.protein-every-step.some-free', values }, { steps: free })];
     if (maybe.length > 0)
       return [
         finding(
-          this.id,
+          this,
           'cannot-tell',
           { key: 'rules.protein-every-step.maybe', values },
           {
@@ -30,6 +30,6 @@ export const proteinEveryStep: Rule = {
           },
         ),
       ];
-    return [finding(this.id, 'clashes', { key: 'rules.protein-every-step.all', values }, rest)];
+    return [finding(this, 'does-not-suit', { key: 'rules.protein-every-step.all', values }, rest)];
   },
 };

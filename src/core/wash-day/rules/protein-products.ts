@@ -5,9 +5,9 @@ import type { Rule } from './day.ts';
 export const proteinProducts: Rule = {
   id: 'protein-products',
   of: 'day',
-  about: 'protein',
+  aspect: 'protein',
   sees: (step) => (step.filled ? `${step.traits.protein} ${step.product}` : ''),
   mayHelp: (before) => before.startsWith('yes'),
   excess: overBy,
-  ask: (day) => countProtein('protein-products', day, 'products'),
+  ask: (day) => countProtein(proteinProducts, day, 'products'),
 };

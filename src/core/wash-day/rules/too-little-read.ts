@@ -4,7 +4,7 @@ import { filledSteps, finding, mentionsOf, type Rule } from './day.ts';
 export const tooLittleRead: Rule = {
   id: 'too-little-read',
   of: 'product',
-  about: 'care',
+  aspect: 'care',
   sees: ({ filled, traits }) => (filled ? traits.read : ''),
   ask: (day) =>
     filledSteps(day)
@@ -14,7 +14,7 @@ export const tooLittleRead: Rule = {
         const values = { n: unread.length, of: step.reading?.mentions.length ?? 0 };
         const key = read === 'none' ? 'no-label' : 'little';
         return finding(
-          'too-little-read',
+          tooLittleRead,
           'cannot-tell',
           { key: `rules.too-little-read.${key}`, values },
           {

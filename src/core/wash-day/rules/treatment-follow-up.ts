@@ -6,7 +6,7 @@ import { type Day, type DayStep, finding, isKind, proteinMentions, type Rule } f
 export const treatmentFollowUp: Rule = {
   id: 'treatment-follow-up',
   of: 'day',
-  about: 'treatment',
+  aspect: 'protein',
   sees: (step, day) =>
     isKind(day, 'strengthening', step)
       ? `treatment ${step.filled} ${JSON.stringify(step.cadence)}`
@@ -25,7 +25,7 @@ function askOf(treatment: DayStep, day: Day): Finding {
     .filter((step) => isKind(day, 'followUp', step));
   const answer = (what: Finding['answer'], key: string, steps: DayStep[], unknown?: string) =>
     finding(
-      'treatment-follow-up',
+      treatmentFollowUp,
       what,
       { key: `rules.treatment-follow-up.${key}`, values: { kind: treatment.kind } },
       {
@@ -42,7 +42,7 @@ function askOf(treatment: DayStep, day: Day): Finding {
   if (always.length > 0) return answer('cannot-tell', 'optional', always);
   const maybe = filled.filter(({ traits }) => traits.protein === 'maybe');
   if (maybe.length > 0) return answer('cannot-tell', 'maybe-protein', maybe, 'rules.unknown.maybe-protein');
-  if (free.length > 0) return answer('clashes', 'not-each-time', free);
-  if (filled.length > 0) return answer('clashes', 'with-protein', filled);
-  return answer('clashes', 'missing', after);
+  if (free.length > 0) return answer('does-not-suit', 'not-each-time', free);
+  if (filled.length > 0) return answer('does-not-suit', 'with-protein', filled);
+  return answer('does-not-suit', 'missing', after);
 }

@@ -5,7 +5,7 @@ import { finding, isKind, type Rule } from './day.ts';
 export const treatmentShampooedOut: Rule = {
   id: 'treatment-shampooed-out',
   of: 'day',
-  about: 'treatment',
+  aspect: 'protein',
   sees: (step, day) =>
     isKind(day, 'strengthening', step) || isKind(day, 'cleansing', step)
       ? `${step.kind} ${step.filled} ${JSON.stringify(step.cadence)}`
@@ -23,8 +23,8 @@ export const treatmentShampooedOut: Rule = {
       const key = `rules.treatment-shampooed-out.${cleansers.length > 0 ? 'washed' : 'missing'}`;
       return [
         finding(
-          'treatment-shampooed-out',
-          cleansers.length > 0 ? 'suits' : 'clashes',
+          treatmentShampooedOut,
+          cleansers.length > 0 ? 'suits' : 'does-not-suit',
           { key, values },
           {
             steps: [treatment, ...cleansers],

@@ -8,7 +8,7 @@ import { type Day, type DayStep, finding, isKind, type Rule } from './day.ts';
 export const treatmentsApart: Rule = {
   id: 'treatments-apart',
   of: 'day',
-  about: 'treatment',
+  aspect: 'protein',
   sees: (step, day) =>
     step.filled && isKind(day, 'strengthening', step) ? JSON.stringify(step.cadence) : '',
   mayHelp: (before) => before !== '',
@@ -27,13 +27,14 @@ const tell = (
   key: string,
   steps: DayStep[],
   values: Record<string, string | number>,
-) => finding('treatments-apart', answer, { key: `rules.treatments-apart.${key}`, values }, { steps });
+) => finding(treatmentsApart, answer, { key: `rules.treatments-apart.${key}`, values }, { steps });
 
 function planned(treatments: DayStep[], day: Day): Finding[] {
   const days = treatmentDays(day);
-  if (treatments.length > 1) return [tell('clashes', 'same-day', treatments, { n: treatments.length, days })];
+  if (treatments.length > 1)
+    return [tell('does-not-suit', 'same-day', treatments, { n: treatments.length, days })];
   const apart = daysBetweenTimes(treatments[0]!.cadence, day.washEvery);
-  if (apart < days) return [tell('clashes', 'too-close', treatments, { n: apart, days })];
+  if (apart < days) return [tell('does-not-suit', 'too-close', treatments, { n: apart, days })];
   if (day.numbers) return [tell('suits', 'apart', treatments, { n: apart, days })];
   const most = Math.max(
     ...Object.values(day.practice.allowance.levels).map((level) => level.daysBetweenTreatments),
@@ -70,7 +71,7 @@ function logged(treatments: DayStep[], day: Day): Finding[] {
   const closeAlready = before !== undefined && daysBetween(before, last) < days;
   return [
     tell(
-      closeAlready ? 'clashes' : 'suits',
+      closeAlready ? 'does-not-suit' : 'suits',
       closeAlready ? 'logged-close' : 'wait-until',
       treatments,
       values,
