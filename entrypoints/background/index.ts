@@ -4,6 +4,7 @@ import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
 import { answer, ask, type FoundText, panelGoKey } from '../../src/contract/messages.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
+import { createNameSearch } from '../../src/core/names/search-names.ts';
 import { withKind } from '../../src/core/product/kind.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { listsIn } from '../../src/find/lists-in.ts';
@@ -33,6 +34,7 @@ export default defineBackground(() => {
   const keeper = createKeeper();
   void keeper.remembered(); // on its way while the lookup is built: a worker just woken is waited for
   const lookup = createLookup(entries, patterns, limits);
+  const searchNames = createNameSearch(entries, lookup.close);
   const pages = createTabPages(browser.storage.session);
   const reach = createReach(browser, async () => (await keeper.remembered()).sites);
   /** Words in the reader's language; files of the extension itself, no network. */
@@ -104,6 +106,8 @@ export default defineBackground(() => {
       texts.map(({ text, use, readAs }) =>
         readLabel(text, lookup, { ...(use ? { use } : {}), ...(readAs ? { readAs } : {}) }),
       ),
+    'look-up': (typed) =>
+      searchNames(typed).map((hit) => ({ ...hit, known: lookup.known(lookup.find(hit.name)) })),
     close: (names) => names.map((name) => lookup.close(name, 3)),
     'tab-page': ({ tab }) => pages.get(tab),
     change: (changes) => keeper.change(changes),

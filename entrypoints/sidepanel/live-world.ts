@@ -165,6 +165,7 @@ export function openPanel(
     reading: (text, use, readAs = remembered.readAs) =>
       reading(text, use, Object.keys(readAs).length ? readAs : undefined),
     close: (names) => asked('close', names).catch(() => names.map(() => [])),
+    lookUp: (typed) => asked('look-up', typed).catch(() => []),
     change,
     undo,
     say,

@@ -1,4 +1,6 @@
 import type { Use } from '../core/names/entry.ts';
+import type { Known } from '../core/names/lookup.ts';
+import type { NameHit } from '../core/names/search-names.ts';
 import type { ProductFacts } from '../core/product/product.ts';
 import type { ReadAs, Reading } from '../core/reading/reading.ts';
 import type { Change, Outcome, Remembered } from '../store/remembered.ts';
@@ -61,6 +63,9 @@ export type ProductClues = {
   crumbs: string;
 };
 
+/** A name of the dictionary with what is known of it. */
+export type KnownName = NameHit & { known: Known };
+
 /** What the background keeps (storage.session) of the page a tab shows. */
 export type TabPage = { url: string; title: string; lists: FoundText[] };
 
@@ -87,6 +92,8 @@ export type Messages = {
   read: { request: { text: string; use?: Use; readAs?: ReadAs }[]; reply: Reading[] };
   /** Views → background: close spellings of unknown names. */
   close: { request: string[]; reply: string[][] };
+  /** Views → background: names and aliases like what is typed, each with what is known of it. */
+  'look-up': { request: string; reply: KnownName[] };
   /** Views → background: what a tab shows. */
   'tab-page': { request: { tab: number }; reply: TabPage | null };
   /** Anyone → background: the one writer. All changes of one request succeed or none. */

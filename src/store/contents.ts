@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini';
+import type { ReadAs } from '../core/reading/reading.ts';
 import { isApart, isThing, keyParts, settingsKey, thingKey } from './keys.ts';
 import {
   defaultSettings,
@@ -8,7 +9,7 @@ import {
   type Thing,
   type ThingOf,
 } from './remembered.ts';
-import { schemaOf, settings as settingsSchema } from './schemas.ts';
+import { readAs as readAsSchema, schemaOf, settings as settingsSchema } from './schemas.ts';
 
 /** Parses one value; says why not in the words of the schema (path and expectation), for the file of rejects. */
 export function parsed<T>(
@@ -36,7 +37,7 @@ export function schemaForKey(key: string): z.ZodMiniType | undefined {
 /** One stored value, parsed: what it is, or why it is none. Undefined for keys that are none of ours. */
 export type Parsed =
   | { is: Thing; value: ThingOf[Thing] }
-  | { is: 'readAs'; printed: string; name: string }
+  | { is: 'readAs'; printed: string; name: ReadAs[string] }
   | { is: 'settings'; value: Settings }
   | { is: 'reject'; reject: Reject };
 
@@ -44,8 +45,10 @@ export function parsedKey(key: string, value: unknown, now: string): Parsed | un
   if (isApart(key)) return undefined;
   const reject = (why: string): Parsed => ({ is: 'reject', reject: { key, value, why, when: now } });
   const [kind, id] = keyParts(key);
-  if (kind === 'read-as' && id)
-    return typeof value === 'string' ? { is: 'readAs', printed: id, name: value } : reject('a name');
+  if (kind === 'read-as' && id) {
+    const name = parsed(readAsSchema, value);
+    return name.ok ? { is: 'readAs', printed: id, name: name.value } : reject('a name');
+  }
   const schema = schemaForKey(key);
   if (!schema) return undefined;
   const result = parsed(schema, value);

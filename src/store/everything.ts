@@ -29,7 +29,7 @@ export const everythingSchema = z.object({
   routines: z.array(schemas.schemaOf.routines),
   log: z.array(schemas.schemaOf.log),
   sites: z.array(schemas.schemaOf.sites),
-  readAs: z.record(z.string(), z.string()),
+  readAs: z.record(z.string(), schemas.readAs),
   settings: schemas.settings,
   photos: z.record(z.string(), schemas.photo),
   aside: z.array(reject),

@@ -88,16 +88,16 @@ function of(thing: Thing, wanted: readonly Item[], there: readonly Item[], how: 
   return { tally, made };
 }
 
-function record(
+function record<V>(
   thing: 'photos' | 'readAs',
-  wanted: Record<string, string>,
-  there: Record<string, string>,
+  wanted: Record<string, V>,
+  there: Record<string, V>,
   how: ImportHow,
 ) {
   const tally = nothing(thing);
-  const set: [string, string | null][] = [];
+  const set: [string, V | null][] = [];
   for (const [key, value] of Object.entries(wanted)) {
-    if (there[key] === value) tally.same++;
+    if (alike(there[key], value)) tally.same++;
     else {
       tally[key in there ? 'changed' : 'added']++;
       set.push([key, value]);

@@ -44,7 +44,7 @@ export type Change =
   | { [T in Thing]: { do: 'put'; thing: T; value: ThingOf[T] } }[Thing]
   | { do: 'remove'; thing: Thing; id: string }
   | { do: 'set'; settings: Partial<Settings>; unset?: string[] }
-  | { do: 'read-as'; printed: string; name: string | null }
+  | { do: 'read-as'; printed: string; name: ReadAs[string] | null }
   /** A picture of the log as a data URL, under a key of its own; null removes it. */
   | { do: 'photo'; key: string; data: string | null }
   /** Keeps a copy of everything but photos as it was before this batch; comes first in an import. */

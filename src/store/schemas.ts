@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import type { Avoid, AvoidableRole, Head, StretchTest } from '../core/hair/head.ts';
 import { allergens } from '../core/names/entry.ts';
+import { toldKinds } from '../core/names/told-as.ts';
 import { type Product, productKinds } from '../core/product/product.ts';
 import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day/routine.ts';
 import type { Settings, Site, Thing } from './remembered.ts';
@@ -165,6 +166,9 @@ export const settings = z.object({
 /** One schema for each kind of thing; every stored value is parsed with it when read and before it is written. */
 export const schemaOf = { heads: head, products: product, routines: routine, log: logEntry, sites: site };
 
+/** A name of the dictionary, or what the reader said it is. */
+export const readAs = z.union([text, z.object({ as: z.enum(toldKinds) })]);
+
 export const photo = text.check(z.startsWith('data:image/'));
 
 /** A change as the one writer takes it. Anything else is refused whole. */
@@ -188,7 +192,7 @@ export const change = z.union([
     ),
     unset: z.exactOptional(z.array(text)),
   }),
-  z.object({ do: z.literal('read-as'), printed: id, name: z.nullable(text) }),
+  z.object({ do: z.literal('read-as'), printed: id, name: z.nullable(readAs) }),
   z.object({ do: z.literal('photo'), key: id, data: z.nullable(photo) }),
   z.object({ do: z.literal('snapshot') }),
 ]);

@@ -1,4 +1,4 @@
-import type { TabPage } from '../contract/messages.ts';
+import type { KnownName, TabPage } from '../contract/messages.ts';
 import type { Practice } from '../core/judge/practice.ts';
 import type { Use } from '../core/names/entry.ts';
 import type { ReadAs, Reading } from '../core/reading/reading.ts';
@@ -49,6 +49,8 @@ export type World = {
   /** A reading at once if it is known; otherwise it is asked for and the view drawn again. */
   reading(text: string, use?: Use, readAs?: ReadAs): Reading | undefined;
   close(names: string[]): Promise<string[][]>;
+  /** Names of the dictionary like what is typed, best first. */
+  lookUp(typed: string): Promise<KnownName[]>;
   change(...changes: Change[]): Promise<Outcome>;
   /** Takes back the last change of this session, or false when there is none. */
   undo(): Promise<boolean>;

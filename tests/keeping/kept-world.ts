@@ -36,6 +36,7 @@ export async function keptWorld(over: Partial<World> = {}, start: Change[] = [])
     remembered,
     page: null,
     reading: (text, use) => readLabel(text, lookup, use ? { use } : {}),
+    lookUp: async () => [],
     close: async () => [],
     change: async (...changes) => {
       const outcome = await keeper.change(changes);

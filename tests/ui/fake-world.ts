@@ -2,6 +2,7 @@ import { practice } from '../../dictionary/practice.ts';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import type { Entry } from '../../src/core/names/entry.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
+import { createNameSearch } from '../../src/core/names/search-names.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
@@ -49,6 +50,8 @@ const lookup = createLookup(entries, [], {
   },
 });
 
+const searchNames = createNameSearch(entries, lookup.close);
+
 export const creamText =
   'Aqua, Cetearyl Alcohol, Glycerin, Behentrimonium Methosulfate, Hydrolyzed Wheat Protein, Hydrolyzed Silk, Phenoxyethanol, Panthenol, Parfum';
 export const gelText = 'Aqua, Glycerin, Panthenol, Phenoxyethanol, Glycerine Extra, Parfum';
@@ -79,6 +82,8 @@ export function fakeWorld(over: Partial<World> = {}): { world: World; told: Told
     reading: (text, use, readAs) =>
       readLabel(text, lookup, { ...(use && { use }), readAs: readAs ?? world.remembered.readAs }),
     close: async (names) => names.map((name) => lookup.close(name)),
+    lookUp: async (typed) =>
+      searchNames(typed).map((hit) => ({ ...hit, known: lookup.known(lookup.find(hit.name)) })),
     change: async (...changes) => {
       told.changes.push(...changes);
       return { ok: true };

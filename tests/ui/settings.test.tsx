@@ -83,7 +83,7 @@ describe('choices', () => {
   });
   it('a name read as another has a way back', async () => {
     const told = await draw({ remembered: { ...nothing, readAs: { Glycerine: 'Glycerin' } } });
-    await act(async () => button('Stop: Glycerine').click());
+    await act(async () => button('Stop reading Glycerine that way').click());
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine', name: null }]);
   });
 });

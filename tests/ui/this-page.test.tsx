@@ -120,7 +120,7 @@ describe('a name that is not known', () => {
     await act(async () => {});
     expect(document.querySelector('.unknown-name')?.textContent).toBe('Glycerine Extra');
     expect(told.changes).toEqual([]);
-    await press('Read as Glycerin: Glycerine Extra');
+    await press('Read Glycerine Extra as Glycerin');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: 'Glycerin' }]);
     expect(told.said[0]).toMatch('Glycerine Extra is now read as Glycerin');
   });
@@ -128,8 +128,52 @@ describe('a name that is not known', () => {
     const remembered = { ...nothing, readAs: { 'Glycerine Extra': 'Glycerin' } };
     const told = await draw({ page: gel, remembered });
     expect(words()).toContain('Glycerine Extra is read as Glycerin, as you said.');
-    await press('Stop: Glycerine Extra');
+    await press('Stop reading Glycerine Extra that way');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: null }]);
+  });
+  it('can be looked up under any other name', async () => {
+    const told = await draw({ page: gel });
+    await press('Look up another name for Glycerine Extra');
+    const field = document.querySelector<HTMLInputElement>('.look-up input')!;
+    expect(field.value).toBe('Glycerine Extra');
+    await act(async () => {
+      field.value = 'petrol';
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+    await expect.poll(() => document.querySelector('.look-up [role=status]')?.textContent).toBe('1 name');
+    await press('Read Glycerine Extra as Petrolatum');
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: 'Petrolatum' }]);
+  });
+  it('can be told to be a protein, one thing that moisture does, or neither', async () => {
+    const told = await draw({ page: gel });
+    await press('Say what Glycerine Extra is');
+    await press('Glycerine Extra counts as a protein, as you said.');
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: { as: 'protein' } }]);
+    expect(told.said).toEqual(['Glycerine Extra counts as a protein, as you said.']);
+  });
+  it('that was told counts as that, with a way back', async () => {
+    const remembered = { ...nothing, readAs: { 'Glycerine Extra': { as: 'protein' as const } } };
+    const told = await draw({ page: gel, remembered });
+    expect(document.querySelector('.sums')?.textContent).toMatch(/1 protein/);
+    await press('Stop reading Glycerine Extra that way');
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: null }]);
+  });
+});
+
+describe('looking up a name', () => {
+  it('shows what is known of it, under which other name it was found, and from which source', async () => {
+    await draw({});
+    const field = document.querySelector<HTMLInputElement>('.look-up input')!;
+    await act(async () => {
+      field.value = 'frag';
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+    const words = () => document.querySelector('.look-up .mention')?.textContent;
+    await expect.poll(words).toMatch(/^Parfum/);
+    const hit = words();
+    expect(hit).toContain('Also printed as Fragrance.');
+    expect(hit).toContain('In a product: fragrance.');
+    expect(hit).toMatch(/Source: .*memory/);
   });
 });
 

@@ -12,9 +12,14 @@ import type {
 } from './entry.ts';
 import { nameForms } from './name-forms.ts';
 import { keyOf, normalName } from './normal-form.ts';
+import { knownAs, type ToldKind } from './told-as.ts';
 
 /** How a printed name was found. `none` carries close spellings: offered to the reader, never used. */
-export type Found = { how: 'exact' | 'alias' | 'pattern'; name: string } | { how: 'none'; close: string[] };
+export type Found =
+  | { how: 'exact' | 'alias' | 'pattern'; name: string }
+  /** No dictionary knows it; the reader said what it is. */
+  | { how: 'told'; name: string; as: ToldKind }
+  | { how: 'none'; close: string[] };
 
 /** What is known of a found name. */
 export type Known = {
@@ -105,6 +110,7 @@ export function createLookup(
     thresholds: limits.thresholds,
     find: (raw) => meet(raw).found,
     known(found) {
+      if (found.how === 'told') return knownAs(found.as);
       const fact = found.how === 'none' ? undefined : meet(found.name).fact;
       return {
         ...(fact?.protein ? { protein: fact.protein } : {}),

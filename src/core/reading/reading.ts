@@ -2,6 +2,7 @@ import { type Amount, shareBounds } from '../amounts/bounds.ts';
 import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
 import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
+import type { ToldAs } from '../names/told-as.ts';
 
 /** none · trace: every such mention at most 1 % · leading: one among the first five ahead of the one-percent line · present: between · unknown: too much unread. */
 export type Strength = 'none' | 'trace' | 'present' | 'leading' | 'unknown';
@@ -37,8 +38,8 @@ export type Reading = {
   refused?: 'too-long' | 'no-list';
 };
 
-/** How a reader had an unknown name read: printed name (normal form) → dictionary name. */
-export type ReadAs = Record<string, string>;
+/** How a reader had an unknown name read: printed name → dictionary name, or what it is. */
+export type ReadAs = Record<string, string | ToldAs>;
 
 export type ReadOptions = { use?: Use; readAs?: ReadAs };
 
@@ -154,7 +155,10 @@ function findPart(part: LabelPart, lookup: Lookup, readAs: ReadAs): Found {
     if (found.how !== 'none') return found;
   }
   const chosen = readAs[part.names[0] ?? part.raw] ?? readAs[part.raw];
-  return chosen ? { how: 'alias', name: chosen } : { how: 'none', close: [] };
+  if (!chosen) return { how: 'none', close: [] };
+  return typeof chosen === 'string'
+    ? { how: 'alias', name: chosen }
+    : { how: 'told', name: part.raw, as: chosen.as };
 }
 
 /** Sets each mention's share in place; true when a legal ceiling narrowed one. */

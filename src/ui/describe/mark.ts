@@ -49,22 +49,12 @@ export function cardOf(
 ): CardWords | undefined {
   const mention = reading.mentions[index];
   if (!mention || mention.found.how === 'none') return undefined;
-  const { protein, found } = mention;
+  const { found } = mention;
   const lines: string[] = [];
   if (found.how === 'pattern') lines.push(t('page.card.by-pattern', { name: found.name }));
   else if (found.name.toLowerCase() !== mention.raw.toLowerCase())
     lines.push(t('page.card.also', { name: found.name }));
-  if (protein) {
-    lines.push(t(`page.card.protein.${protein.kind}`));
-    if (isProtein(mention)) lines.push(t(`page.card.size.${protein.size}`));
-    if (protein.daltons) lines.push(t('page.card.daltons', protein.daltons));
-    if (protein.disagreement) lines.push(t(protein.disagreement));
-    if (protein.minute) lines.push(t('page.card.minute'));
-  }
-  for (const role of mention.moisture) lines.push(t(`page.card.moisture.${role}`));
-  const family = mention.allergens.find((each) => each !== 'fragrance' && each !== 'sensitizer');
-  if (family)
-    lines.push(t('page.card.allergen', { family: t(`page.family.${family}`).toLocaleLowerCase(t.lang) }));
+  lines.push(...(found.how === 'told' ? [t(`page.card.told.${found.as}`)] : knownLines(mention, t)));
   return {
     title: mention.raw,
     kind: kindWords(mention, t),
@@ -72,11 +62,33 @@ export function cardOf(
     lines,
     share: mention.share,
     shareWords: shareWords(index, reading, t),
-    source: sourceWords(protein?.sources ?? [], t, sources),
+    source: sourceWords(mention.protein?.sources ?? [], t, sources),
   };
 }
 
-function sourceWords(keys: string[], t: Translate, sources: Sources): string {
+/** What a name is and does, in plain sentences; the caution last. */
+export function knownLines(
+  known: Pick<Mention, 'protein' | 'moisture' | 'allergens'>,
+  t: Translate,
+): string[] {
+  const { protein } = known;
+  const lines: string[] = [];
+  if (protein) {
+    lines.push(t(`page.card.protein.${protein.kind}`));
+    if (isProtein(known)) lines.push(t(`page.card.size.${protein.size}`));
+    if (protein.daltons) lines.push(t('page.card.daltons', protein.daltons));
+    if (protein.disagreement) lines.push(t(protein.disagreement));
+    if (protein.minute) lines.push(t('page.card.minute'));
+  }
+  for (const role of known.moisture) lines.push(t(`page.card.moisture.${role}`));
+  const family = known.allergens.find((each) => each !== 'fragrance' && each !== 'sensitizer');
+  if (family)
+    lines.push(t('page.card.allergen', { family: t(`page.family.${family}`).toLocaleLowerCase(t.lang) }));
+  return lines;
+}
+
+/** "Source: …", or empty. */
+export function sourceWords(keys: string[], t: Translate, sources: Sources): string {
   if (keys.length === 0) return '';
   return t('page.card.source', { source: keys.map((key) => sources[key]?.title ?? key).join('; ') });
 }

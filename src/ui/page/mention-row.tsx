@@ -23,7 +23,8 @@ export function Glyphs({ mention }: { mention: Pick<Mention, 'protein' | 'moistu
 function foundWords({ found, raw }: Mention, { t, remembered }: World): string {
   if (remembered.readAs[raw] !== undefined && found.how === 'alias')
     return t('panel.found.read-as', { name: found.name });
-  return found.how === 'none' ? t('panel.found.none') : t(`panel.found.${found.how}`, { name: found.name });
+  if (found.how === 'none') return t('panel.found.none');
+  return found.how === 'told' ? t('panel.found.told') : t(`panel.found.${found.how}`, { name: found.name });
 }
 
 /** One name of the label: place, glyphs, what it is, its share; opened, why and from which source. */
@@ -50,9 +51,11 @@ export function MentionRow(props: { world: World; reading: Reading; index: numbe
       </summary>
       <div class="mention-more">
         <p>{foundWords(mention, world)}</p>
-        {card?.lines.slice(mention.found.how === 'exact' ? 0 : 1).map((line) => (
-          <p key={line}>{line}</p>
-        ))}
+        {card?.lines
+          .slice(mention.found.how === 'exact' || mention.found.how === 'told' ? 0 : 1)
+          .map((line) => (
+            <p key={line}>{line}</p>
+          ))}
         <p>{shareWords(index, reading, t)}</p>
         {card?.source && <p class="hint">{card.source}</p>}
       </div>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { factsOfList } from '../page/facts.ts';
 import { ListReading } from '../page/list-reading.tsx';
+import { LookUp } from '../page/look-up.tsx';
 import { Paste, type Pasted } from '../page/paste.tsx';
 import { ReachCard } from '../page/reach-card.tsx';
 import { Button } from '../parts/button.tsx';
@@ -69,6 +70,9 @@ export function ThisPagePlace({ world }: { world: World }) {
       )}
       <Disclosure summary={t('panel.paste.title')}>
         <Paste world={world} onRead={setPasted} />
+      </Disclosure>
+      <Disclosure summary={t('panel.look-up.title')}>
+        <LookUp world={world} />
       </Disclosure>
       <ReachCard world={world} />
     </>

@@ -12,10 +12,14 @@ export function ReadNames({ world }: { world: World }) {
       <ul class="plain-list">
         {names.map(([printed, name]) => (
           <li key={printed} class="with-button">
-            <span>{t('settings.read-as.row', { printed, name })}</span>
+            <span>
+              {typeof name === 'string'
+                ? t('settings.read-as.row', { printed, name })
+                : t(`panel.told.so.${name.as}`, { printed })}
+            </span>
             <Button
               look="quiet"
-              label={`${t('panel.read-as.drop')}: ${printed}`}
+              label={t('panel.read-as.drop.what', { printed })}
               onClick={async () => {
                 const { ok } = await world.change({ do: 'read-as', printed, name: null });
                 if (ok) world.say(t('panel.read-as.dropped', { printed }), true);

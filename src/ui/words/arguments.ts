@@ -114,6 +114,9 @@ export type Arguments = {
   'panel.found.alias': { name: Value };
   'panel.found.pattern': { name: Value };
   'panel.found.read-as': { name: Value };
+  'panel.look-up.also': { name: Value };
+  'panel.look-up.found': { n: number };
+  'panel.look-up.roles': { roles: Value };
   'panel.names.all': { n: Value };
   'panel.names.telling': { n: Value };
   'panel.names.unknown': { n: Value };
@@ -124,9 +127,18 @@ export type Arguments = {
   'panel.reach.state.paused': { host: Value };
   'panel.reach.state.press': { host: Value };
   'panel.read-as.done': { name: Value; printed: Value };
+  'panel.read-as.drop.what': { printed: Value };
   'panel.read-as.dropped': { printed: Value };
   'panel.read-as.so': { name: Value; printed: Value };
+  'panel.read-as.what': { name: Value; printed: Value };
   'panel.several': { n: number };
+  'panel.told.so.emollient': { printed: Value };
+  'panel.told.so.humectant': { printed: Value };
+  'panel.told.so.neither': { printed: Value };
+  'panel.told.so.occlusive': { printed: Value };
+  'panel.told.so.protein': { printed: Value };
+  'panel.unknown.search.what': { printed: Value };
+  'panel.unknown.tell.what': { printed: Value };
   'panel.unknown.title': { n: number };
   'products.change.since': { date: Value };
   'products.change.with': { names: Value };
