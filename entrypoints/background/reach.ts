@@ -8,12 +8,6 @@ const js = ['content-scripts/reader.js'];
 const css = ['content-scripts/reader.css'];
 const id = 'reader';
 
-/** Whether our script may stand on a page by itself: a granted origin that is not paused. */
-export const siteOf = (sites: readonly Site[], url: string): Site | undefined => {
-  const origin = URL.canParse(url) ? new URL(url).origin : undefined;
-  return sites.find((site) => site.origin === origin);
-};
-
 /** Match pattern of an origin. Ports are left to the reader's own check: not every browser knows them here. */
 const patternOf = (origin: string) => (new URL(origin).port ? [] : [`${origin}/*`]);
 

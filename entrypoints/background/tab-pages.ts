@@ -6,9 +6,6 @@ type Session = {
   remove(key: string): Promise<void>;
 };
 
-/** List ids are a frame's own; in a tab's page they must not meet. Frame ids are whole numbers. */
-const idIn = (frame: number, id: number) => frame * 1000 + id;
-
 /**
  * What each tab shows, kept in storage.session so that a worker that slept knows it. Frames of one tab write
  * in turn.
@@ -31,7 +28,7 @@ export function createTabPages(session: Session) {
       inTurn(async () => {
         const before = await get(tab);
         const others = before?.lists.filter((list) => list.frame !== frame) ?? [];
-        const lists: FoundText[] = page.lists.map((list) => ({ ...list, id: idIn(frame, list.id), frame }));
+        const lists: FoundText[] = page.lists.map((list) => ({ ...list, frame }));
         const all = { ...(frame === 0 || !before ? page : before), lists: [...others, ...lists] };
         await session.set({ [tabPageKey(tab)]: all });
         return all;
@@ -45,6 +42,8 @@ export function createTabPages(session: Session) {
       }),
   };
 }
+
+export type TabPages = ReturnType<typeof createTabPages>;
 
 /** What the toolbar badge says: the protein mentions of a page, nothing where there is no list. */
 export const badgeOf = (page: TabPage | null): string =>

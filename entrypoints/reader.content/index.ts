@@ -36,7 +36,8 @@ export default defineContentScript({
         mark: (what: string) => performance.mark(`strandline ${what}`),
       }),
       listsAt: async () => (await siteHere(browser.storage.local, location.origin)).listsAt,
-      act: (list, action) => void ask(browser.runtime, 'act', { list, action }).catch(gone),
+      act: (list, action) =>
+        void ask(browser.runtime, 'strip-act', { list, action, id: newId() }).catch(gone),
       painter: (act) => globalThis.strandlinePainter?.(act),
     });
     const heard = (does: () => void) => () => {
@@ -55,6 +56,9 @@ export default defineContentScript({
     ctx.onInvalidated(deaf);
   },
 });
+
+// `randomUUID` is not there on pages without https.
+const newId = () => crypto.getRandomValues(new Uint32Array(4)).join('-');
 
 /** Frames of other origins (advertisements, players) are left alone. */
 function sameOriginAsTop(): boolean {

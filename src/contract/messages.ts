@@ -1,9 +1,11 @@
+import type { Said } from '../core/judge/finding.ts';
 import type { Use } from '../core/names/entry.ts';
 import type { Known } from '../core/names/lookup.ts';
 import type { NameHit } from '../core/names/search-names.ts';
 import type { ProductFacts } from '../core/product/product.ts';
 import type { ReadAs, Reading } from '../core/reading/reading.ts';
-import type { Change, Outcome, Remembered } from '../store/remembered.ts';
+import type { Change, Remembered } from '../store/remembered.ts';
+import type { Act } from '../use/acts.ts';
 import type { PaintOrder, StripAction } from './paint-order.ts';
 
 /**
@@ -33,13 +35,13 @@ export type SentPiece = { node: number; from: number; start: number; length: num
 /** A list to paint, and every place that prints its letters. */
 export type ListOrder = PaintOrder & { places: SentPlace[] };
 
-/** A list that was found on a page; `id` is its place among the lists of its frame. */
+/** A list that was found on a page; `id` is its number among the lists of its frame. */
 export type FoundText = {
   id: number;
   text: string;
   via: string;
   product?: ProductFacts;
-  /** Kept with a tab's page: the frame it stands in, and how many names of it are proteins for sure. */
+  /** Kept with a tab's page: the frame it stands in (0 the page itself), and how many of its names are proteins. */
   frame?: number;
   proteins?: number;
 };
@@ -72,9 +74,20 @@ export type TabPage = { url: string; title: string; lists: FoundText[] };
 /** Key of a tab's page in storage.session; gone when the tab shows another page. */
 export const tabPageKey = (tab: number) => `page:${tab}`;
 
+/** Which list of a tab's page: its number among the lists of its frame. */
+export type ListRef = { frame: number; id: number };
+
 /** What the panel was opened for (storage.session, key `panelGoKey`); `nth` grows with each press. */
-export type PanelGo = { tab: number; place: string; list?: number; nth: number };
+export type PanelGo = { tab: number; place: string; list?: ListRef; nth: number };
 export const panelGoKey = 'panel-go';
+
+/**
+ * What came of an act: what to say of it and the key of its undo; or why nothing was changed, as a word key.
+ * `nearlyFull`: the browser's room for the store is almost used up.
+ */
+export type Acted =
+  | { ok: true; say?: Said; undo?: string; nearlyFull?: true }
+  | { ok: false; reason: string };
 
 /** One map from message name to request and reply. Requests are idempotent: a killed worker is asked again. */
 export type Messages = {
@@ -87,7 +100,11 @@ export type Messages = {
   /** Content script → background: the page moved on. */
   'page-left': { request: null; reply: null };
   /** Strip → background: what the reader chose for one list of this page. */
-  act: { request: { list: number; action: StripAction }; reply: null };
+  'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Acted };
+  /** Views → background: an act; its id makes a repeated one harmless. */
+  act: { request: { act: Act; id: string }; reply: Acted };
+  /** Views → background: takes back the act whose undo has this key. */
+  undo: { request: { key: string }; reply: Acted };
   /** Views → background: texts to read. */
   read: { request: { text: string; use?: Use; readAs?: ReadAs }[]; reply: Reading[] };
   /** Views → background: close spellings of unknown names. */
@@ -96,13 +113,11 @@ export type Messages = {
   'look-up': { request: string; reply: KnownName[] };
   /** Views → background: what a tab shows. */
   'tab-page': { request: { tab: number }; reply: TabPage | null };
-  /** Anyone → background: the one writer. All changes of one request succeed or none. */
-  change: { request: Change[]; reply: Outcome };
+  /** Views → background: changes as they are. All of one request succeed or none. */
+  change: { request: Change[]; reply: Acted };
   remembered: { request: null; reply: Remembered };
   /** Panel → background: forget everything, for good. */
   forget: { request: null; reply: null };
-  /** Strip → background: open the panel, with what to do there. */
-  'open-panel': { request: { place: string; list?: number }; reply: null };
   /** Panel → background: read this tab now, or stop there (pausing is a `change` of the site). */
   'read-tab': { request: { tab: number }; reply: null };
   /** Panel → background: let the reader pick the element that holds the list. */

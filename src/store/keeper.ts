@@ -122,25 +122,34 @@ export function createKeeper(
     });
   }
 
-  /** Applies all changes or none; see `Outcome`. */
-  function change(changes: Change[]): Promise<Outcome> {
+  /**
+   * Applies all changes or none; see `Outcome`. Changes that depend on what is remembered are decided within
+   * the turn, by what stands there then.
+   */
+  function change(
+    changes: Change[] | ((remembered: Remembered) => Change[]),
+    /** Hears what takes them back, before they are written. */
+    before?: (undo: Change[]) => Promise<void>,
+  ): Promise<Outcome> {
     return turn(async (): Promise<Outcome> => {
-      const asked = parsed(z.array(schemas.change), changes);
-      if (!asked.ok) return { ok: false, reason: 'keeping.unfit' };
       const { readOnly } = await ready();
       if (readOnly) return { ok: false, reason: `keeping.${readOnly}` };
+      const decided =
+        typeof changes === 'function' ? changes(contentsOf(await stored(), now()).remembered) : changes;
+      const asked = parsed(z.array(schemas.change), decided);
+      if (!asked.ok) return { ok: false, reason: 'keeping.unfit' };
       const wanted = asked.value as Change[];
       const keyed = wanted.filter((one) => one.do !== 'snapshot');
       const keys = [...new Set(keyed.map(keyOf))];
-      const before = await area.get([...keys, journalKey]);
-      await finishJournal(before);
+      const there = await area.get([...keys, journalKey]);
+      await finishJournal(there);
       const when = now();
       const write: Raw = {};
       const undo: Change[] = [];
-      const after: Raw = Object.fromEntries(keys.map((key) => [key, valueBefore(key, before[key])]));
+      const after: Raw = Object.fromEntries(keys.map((key) => [key, valueBefore(key, there[key])]));
       for (const key of keys)
-        if (before[key] !== undefined && after[key] === undefined)
-          write[asideKey(key, when)] = { key, value: before[key], why: 'did not parse', when };
+        if (there[key] !== undefined && after[key] === undefined)
+          write[asideKey(key, when)] = { key, value: there[key], why: 'did not parse', when };
       for (const one of keyed) {
         const key = keyOf(one);
         undo.unshift(inverse(one, after[key]));
@@ -148,8 +157,9 @@ export function createKeeper(
       }
       if (keyed.length < wanted.length)
         write[snapshotKey('import')] = { version: currentVersion, when, values: await stored() };
-      const gone = keys.filter((key) => after[key] === undefined && before[key] !== undefined);
+      const gone = keys.filter((key) => after[key] === undefined && there[key] !== undefined);
       for (const key of keys) if (after[key] !== undefined) write[key] = after[key];
+      if (undo.length > 0) await before?.(undo);
       try {
         if (Object.keys(write).length > 0) {
           if (gone.length > 0) write[journalKey] = { remove: gone };

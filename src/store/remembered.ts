@@ -1,5 +1,5 @@
 import type { Head } from '../core/hair/head.ts';
-import type { Product } from '../core/product/product.ts';
+import type { Product, ProductFacts, ProductKind } from '../core/product/product.ts';
 import type { ReadAs } from '../core/reading/reading.ts';
 import type { LogEntry, Routine } from '../core/wash-day/routine.ts';
 
@@ -17,12 +17,22 @@ export type Settings = {
   place?: string;
   headInUse?: string;
   routineInUse?: string;
-  /** Product pinned for comparison while browsing. */
-  pinned?: string[];
+  /** Products pinned for comparison while browsing. */
+  pinned?: Pin[];
 };
 
-/** A site's own choices: paused, text that is not a list, an element that holds one. */
-export type Site = { origin: string; paused: boolean; notLists: string[]; listsAt: string[] };
+/** What is pinned: a product that is kept, or one that was met and is not. */
+export type Pin = { product: string } | { met: { text: string; facts: ProductFacts } };
+
+/** What the reader taught of a site: paused, texts that are no lists, elements that hold one, kinds of products. */
+export type Site = {
+  origin: string;
+  paused: boolean;
+  notLists: string[];
+  listsAt: string[];
+  /** By page (without query) and bare name of the product. */
+  kinds?: { page: string; name: string; kind: ProductKind }[];
+};
 
 /** Everything kept, as read from the store: each value has been parsed. */
 export type Remembered = {

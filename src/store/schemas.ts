@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { Avoid, AvoidableRole, Head, StretchTest } from '../core/hair/head.ts';
 import { allergens } from '../core/names/entry.ts';
 import { toldKinds } from '../core/names/told-as.ts';
-import { type Product, productKinds } from '../core/product/product.ts';
+import { type Product, type ProductFacts, productKinds } from '../core/product/product.ts';
 import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day/routine.ts';
 import type { Settings, Site, Thing } from './remembered.ts';
 
@@ -148,7 +148,46 @@ const site = z.object({
   paused: z.boolean(),
   notLists: z.array(text),
   listsAt: z.array(text),
+  kinds: z.exactOptional(z.array(z.object({ page: text, name: text, kind }))),
 });
+
+const facts = z.object({
+  name: text,
+  maker: z.exactOptional(text),
+  kind: z.exactOptional(kind),
+  goods: z.exactOptional(z.enum(['not-hair', 'accessory', 'kit'])),
+  use: z.exactOptional(use),
+  size: z.exactOptional(amount),
+  sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
+  price: z.exactOptional(amount),
+  currency: z.exactOptional(text),
+  url: z.exactOptional(text),
+  variant: z.exactOptional(text),
+  image: z.exactOptional(text),
+  category: z.exactOptional(text),
+});
+
+/** A list that was met, with what is told of its product. */
+export const met = z.object({ text: label, facts });
+
+export const pin = z.union([z.object({ product: id }), z.object({ met })]);
+
+/** Until lately a pin was the id of a kept product, or one that is not kept as JSON. */
+const pins = z.pipe(
+  z.array(z.union([pin, text])),
+  z.transform((found) => found.flatMap((each) => (typeof each === 'string' ? pinFrom(each) : [each]))),
+);
+
+function pinFrom(said: string): z.infer<typeof pin>[] {
+  if (!said.startsWith('{')) return said ? [{ product: said }] : [];
+  try {
+    const { text: list, ...rest } = JSON.parse(said) as Record<string, unknown>;
+    const read = pin.safeParse({ met: { text: list, facts: rest } });
+    return read.success ? [read.data] : [];
+  } catch {
+    return [];
+  }
+}
 
 export const settings = z.object({
   language: z.exactOptional(text),
@@ -160,7 +199,7 @@ export const settings = z.object({
   place: z.exactOptional(text),
   headInUse: z.exactOptional(text),
   routineInUse: z.exactOptional(text),
-  pinned: z.exactOptional(z.array(text)),
+  pinned: z.exactOptional(pins),
 });
 
 /** One schema for each kind of thing; every stored value is parsed with it when read and before it is written. */
@@ -208,9 +247,10 @@ const _held: [
   Held<typeof logEntry, LogEntry>,
   Held<typeof site, Site>,
   Held<typeof settings, Settings>,
+  Held<typeof facts, ProductFacts>,
   Held<typeof step, Step>,
   Held<typeof cadence, Cadence>,
   Held<typeof avoid, Avoid>,
   Held<typeof stretchTest, StretchTest>,
-] = [true, true, true, true, true, true, true, true, true, true];
+] = [true, true, true, true, true, true, true, true, true, true, true];
 void _held;

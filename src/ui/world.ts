@@ -1,12 +1,30 @@
-import type { KnownName, TabPage } from '../contract/messages.ts';
+import type { Acted, KnownName, ListRef, TabPage } from '../contract/messages.ts';
 import type { Practice } from '../core/judge/practice.ts';
 import type { Use } from '../core/names/entry.ts';
+import type { Wish } from '../core/plan/wish.ts';
 import type { ReadAs, Reading } from '../core/reading/reading.ts';
 import type { StoreDoor } from '../store/panel-store.ts';
-import type { Change, Outcome, Remembered, ThingOf } from '../store/remembered.ts';
+import type { Change, Remembered } from '../store/remembered.ts';
+import type { Removed } from '../store/undo-stack.ts';
+import type { Act } from '../use/acts.ts';
+import type { Met } from '../use/knowing.ts';
 import type { Translate } from './words/index.ts';
 
 export type PlaceName = 'page' | 'compare' | 'routine' | 'products' | 'log' | 'hair' | 'settings';
+
+/** What a place is opened for. */
+export type Detail =
+  /** A list of the page in view: shown, or set beside what is pinned. */
+  | { list: ListRef }
+  /** A product to add to the routine. */
+  | { add: Met }
+  /** A kept product, or a wash day of the log, to open. */
+  | { product: string }
+  | { entry: string }
+  /** Something new to begin. */
+  | { begin: 'product' | 'entry' }
+  /** The kind of product that is looked for. */
+  | { wish: Wish };
 
 /** What the browser lets us read, and the buttons that ask for it. */
 export type Reach = {
@@ -25,11 +43,6 @@ export type Reach = {
   /** Lets the reader point at the element that holds the list. */
   pickList(): Promise<boolean>;
 };
-
-/** A thing that was removed and can be put back. */
-export type Removed = {
-  [T in 'heads' | 'products' | 'routines' | 'log']: { thing: T; value: ThingOf[T] };
-}['heads' | 'products' | 'routines' | 'log'];
 
 /**
  * All that a view may know or ask: views take it as a prop and touch neither browser nor storage.
@@ -51,14 +64,17 @@ export type World = {
   close(names: string[]): Promise<string[][]>;
   /** Names of the dictionary like what is typed, best first. */
   lookUp(typed: string): Promise<KnownName[]>;
-  change(...changes: Change[]): Promise<Outcome>;
-  /** Takes back the last change of this session, or false when there is none. */
+  /** Does an act, and says what came of it, with an undo. */
+  act(act: Act): Promise<Acted>;
+  /** Changes that need no words; what could not be kept is said. */
+  change(...changes: Change[]): Promise<Acted>;
+  /** Takes back the last act of this session, or false when there is none. */
   undo(): Promise<boolean>;
-  /** Says something to the reader (live region), optionally with an undo. */
+  /** Says something to the reader (live region); `canUndo` offers to take the last act back. */
   say(words: string, canUndo?: boolean): void;
-  go(place: PlaceName, detail?: string): void;
+  go(place: PlaceName, detail?: Detail): void;
   /** What `go` was given, for the place in view. */
-  detail?: string;
+  detail?: Detail;
   /** Hands the reader a file. */
   save(name: string, type: string, content: string | Blob): void;
   newId(): string;

@@ -1,10 +1,10 @@
 // The background's parts with a browser made for the test: what a tab shows, where pages are read, what is changed.
 import { describe, expect, it } from 'vitest';
-import { keeping, listIsHere, notAList, pausing } from '../../entrypoints/background/choices.ts';
-import { createReach, siteOf } from '../../entrypoints/background/reach.ts';
+import { createReach } from '../../entrypoints/background/reach.ts';
 import { badgeOf, createTabPages } from '../../entrypoints/background/tab-pages.ts';
 import type { TabPage } from '../../src/contract/messages.ts';
-import { defaultSettings, type Remembered, type Site } from '../../src/store/remembered.ts';
+import type { Site } from '../../src/store/remembered.ts';
+import { siteOf } from '../../src/use/sites.ts';
 
 const site = (origin: string, rest: Partial<Site> = {}): Site => ({
   origin,
@@ -13,16 +13,6 @@ const site = (origin: string, rest: Partial<Site> = {}): Site => ({
   listsAt: [],
   ...rest,
 });
-const nothing: Remembered = {
-  heads: [],
-  products: [],
-  routines: [],
-  log: [],
-  sites: [],
-  readAs: {},
-  settings: defaultSettings,
-};
-
 function session() {
   const kept = new Map<string, unknown>();
   return {
@@ -57,7 +47,7 @@ describe('what a tab shows', () => {
     const shown = await pages.get(7);
     expect(shown?.title).toBe('top');
     expect(shown?.lists.map(({ text }) => text).sort()).toEqual(['inner 0', 'other 0', 'top 0', 'top 1']);
-    expect(new Set(shown?.lists.map(({ id }) => id)).size).toBe(4);
+    expect(new Set(shown?.lists.map(({ id, frame }) => `${frame} ${id}`)).size).toBe(4);
     expect(badgeOf(shown)).toBe('7');
     expect((await pages.tabs()).sort()).toEqual([7, 8]);
     await pages.put(7, 0, page('top', []));
@@ -142,44 +132,5 @@ describe('where pages are read', () => {
     expect(siteOf(sites, 'https://shop.example/goods?x=1')).toBe(sites[0]);
     expect(siteOf(sites, 'https://other.example/')).toBeUndefined();
     expect(siteOf(sites, 'not an address')).toBeUndefined();
-  });
-});
-
-describe('what the reader chose on a page', () => {
-  const url = 'https://shop.example/goods/1';
-  const put = (changes: unknown) => (changes as { value: Site }[])[0]!.value;
-
-  it('pausing, no list and the list’s place keep what the site had before', () => {
-    const remembered = {
-      ...nothing,
-      sites: [site('https://shop.example', { notLists: ['a'], listsAt: ['#b'] })],
-    };
-    expect(put(pausing(remembered, url))).toEqual(
-      site('https://shop.example', { paused: true, notLists: ['a'], listsAt: ['#b'] }),
-    );
-    expect(put(notAList(remembered, url, 'Some\n  text')).notLists).toEqual(['a', 'Some text']);
-    expect(put(listIsHere(remembered, url, '#b')).listsAt).toEqual(['#b']);
-    expect(put(listIsHere(nothing, url, '.c'))).toEqual(site('https://shop.example', { listsAt: ['.c'] }));
-  });
-
-  it('a product kept again is the same product, its changed label first', () => {
-    const page: TabPage = { url, title: 'Goods', lists: [] };
-    const list = (text: string) => ({
-      id: 1,
-      text,
-      via: 'names',
-      product: { name: 'Foam', price: 5, currency: 'EUR' },
-    });
-    const [first] = keeping(nothing, page, list('Aqua'), 'one', '2026-01-01T00:00:00Z');
-    if (first?.do !== 'put' || first.thing !== 'products') throw new Error('nothing kept');
-    const again = { ...nothing, products: [first.value] };
-    const [second] = keeping(again, page, list('Aqua, Glycerin'), 'two', '2026-02-01T00:00:00Z');
-    expect(second).toMatchObject({
-      value: {
-        id: 'one',
-        labels: [{ text: 'Aqua, Glycerin' }, { text: 'Aqua' }],
-        sources: [{ url, price: 5, currency: 'EUR', seen: '2026-02-01T00:00:00Z' }],
-      },
-    });
   });
 });

@@ -129,7 +129,7 @@ export const seeds: Record<SeedName, Change[]> = {
     ...put('products', products.slice(0, 1)),
     ...put('routines', [emptyStep]),
     ...put('log', log(1)),
-    { do: 'set', settings: { headInUse: 'wren', pinned: [products[0]!.id] } },
+    { do: 'set', settings: { headInUse: 'wren', pinned: [{ product: products[0]!.id }] } },
   ],
   many: [
     ...put('heads', [wren, robin]),
@@ -148,8 +148,8 @@ export const seeds: Record<SeedName, Change[]> = {
         headInUse: 'wren',
         routineInUse: 'sunday',
         pinned: [
-          goods.find(({ kind }) => kind === 'protein-treatment')!.id,
-          goods.find(({ kind }) => kind === 'deep-conditioner')!.id,
+          { product: goods.find(({ kind }) => kind === 'protein-treatment')!.id },
+          { product: goods.find(({ kind }) => kind === 'deep-conditioner')!.id },
         ],
       },
     },
@@ -169,6 +169,6 @@ export const seeds: Record<SeedName, Change[]> = {
       'log',
       log(2).map((entry) => ({ ...entry, head: 'long' })),
     ),
-    { do: 'set', settings: { headInUse: 'long', pinned: longProducts.map(({ id }) => id) } },
+    { do: 'set', settings: { headInUse: 'long', pinned: longProducts.map(({ id }) => ({ product: id })) } },
   ],
 };

@@ -24,7 +24,7 @@ const full: Change[] = [
     thing: 'sites',
     value: { origin: 'https://shop.example', paused: true, notLists: ['x'], listsAt: ['.list'] },
   },
-  { do: 'set', settings: { headInUse: 'wren', units: 'imperial', pinned: ['p1'] } },
+  { do: 'set', settings: { headInUse: 'wren', units: 'imperial', pinned: [{ product: 'p1' }] } },
   { do: 'read-as', printed: 'Panthenoll', name: 'Panthenol' },
   { do: 'photo', key: 'ph1', data: picture },
 ];

@@ -191,7 +191,7 @@ describe('several writers at once', () => {
                 { do: 'read-as', printed: `${name} ${i}`, name: 'Glycerin' },
               ]
             : i % 5 === 3
-              ? [{ do: 'set', settings: i % 2 ? { pinned: [own] } : { headInUse: own } }]
+              ? [{ do: 'set', settings: i % 2 ? { pinned: [{ product: own }] } : { headInUse: own } }]
               : [put(own, { notes: String(i) })];
         if (i % 5 === 4) {
           expected.delete(own);

@@ -6,6 +6,8 @@ import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change, Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { World } from '../../src/ui/world.ts';
+import { decide } from '../../src/use/acts.ts';
+import type { Decided } from '../../src/use/knowing.ts';
 import { slowArea } from './area.ts';
 
 const lookup = createLookup(entries, patterns, limits);
@@ -38,12 +40,20 @@ export async function keptWorld(over: Partial<World> = {}, start: Change[] = [])
     reading: (text, use) => readLabel(text, lookup, use ? { use } : {}),
     lookUp: async () => [],
     close: async () => [],
-    change: async (...changes) => {
-      const outcome = await keeper.change(changes);
-      if (outcome.ok) undos.push(outcome.undo!);
+    act: async (act) => {
+      let decided: Decided = { changes: [] };
+      const outcome = await keeper.change((now) => {
+        decided = decide(act, { remembered: now, practice, now: world().now!() });
+        return decided.changes;
+      });
+      if (!outcome.ok) return outcome;
+      undos.push(outcome.undo!);
       await after();
-      return outcome;
+      const { say } = decided;
+      if (say) world().say(translator('en')(say.key, say.values), true);
+      return { ok: true };
     },
+    change: (...changes) => world().act({ act: 'change', changes }),
     undo: async () => {
       const last = undos.pop();
       if (last) await keeper.change(last);

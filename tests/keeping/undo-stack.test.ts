@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { createUndoStack, removedOf } from '../../entrypoints/sidepanel/undo-stack.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change } from '../../src/store/remembered.ts';
+import { createUndoStack, removedOf, undosIn } from '../../src/store/undo-stack.ts';
 import { slowArea } from './area.ts';
 import { madeHead, madeLog, madeProduct } from './made.ts';
 
@@ -15,35 +15,50 @@ function session(quota = 10_000_000) {
 }
 const step = (notes: string): Change[] => [{ do: 'put', thing: 'products', value: madeProduct({ notes }) }];
 
-it('a panel that was closed can still undo', async () => {
+const top = async (kept: ReturnType<typeof session>) => undosIn(await kept.get(null)).at(-1);
+
+it('a worker that slept and a panel opened later know what can be undone', async () => {
   const kept = session();
+  await createUndoStack(kept).push(step('a'), 'one');
+  await createUndoStack(kept).push(step('b'), 'two');
   const stack = createUndoStack(kept);
-  await stack.push(step('a'));
-  await stack.push(step('b'));
-  const later = createUndoStack(kept);
-  expect(await later.pop()).toEqual(step('b'));
-  expect(await later.pop()).toEqual(step('a'));
-  expect(await later.pop()).toBeUndefined();
+  const last = (await top(kept))!;
+  expect(last.changes).toEqual(step('b'));
+  expect(await stack.find(last.key)).toEqual(last);
+  await stack.drop(last.key);
+  expect((await top(kept))!.changes).toEqual(step('a'));
 });
 
-it('what comes before it is loaded is not lost', async () => {
+it('an act asked twice has the undo of the first', async () => {
   const kept = session();
-  await createUndoStack(kept).push(step('a'));
   const stack = createUndoStack(kept);
-  await Promise.all([stack.push(step('b')), stack.push(step('c'))]);
-  expect([await stack.pop(), await stack.pop(), await stack.pop()]).toEqual([
-    step('c'),
-    step('b'),
-    step('a'),
-  ]);
+  const key = await stack.push(step('before'), 'one');
+  expect(await stack.push(step('after'), 'one')).toBe(key);
+  expect((await stack.find(key!))!.changes).toEqual(step('before'));
+});
+
+it('a clock that was set back brings no older undo to the top', async () => {
+  const kept = session();
+  let now = 5_000_000;
+  const stack = createUndoStack(kept, () => now);
+  await stack.push(step('a'), 'one');
+  now = 1000;
+  await stack.push(step('b'), 'two');
+  expect((await top(kept))!.changes).toEqual(step('b'));
 });
 
 it('where there is no room the oldest go first', async () => {
   const kept = session(3000);
   const stack = createUndoStack(kept);
-  for (let i = 0; i < 20; i++) await stack.push(step(`note ${i} ${'x'.repeat(200)}`));
-  const later = createUndoStack(kept);
-  expect((await later.pop())![0]).toMatchObject({ value: { notes: expect.stringContaining('note 19') } });
+  for (let i = 0; i < 20; i++) await stack.push(step(`note ${i} ${'x'.repeat(200)}`), String(i));
+  expect((await top(kept))!.changes[0]).toMatchObject({
+    value: { notes: expect.stringContaining('note 19') },
+  });
+});
+
+it('what does not fit at all is done without an undo', async () => {
+  const kept = session(100);
+  expect(await createUndoStack(kept).push(step('x'.repeat(500)), 'one')).toBeUndefined();
 });
 
 it('what was removed is listed once, newest first, until it is back', async () => {
@@ -61,7 +76,11 @@ it('what was removed is listed once, newest first, until it is back', async () =
   await change({ do: 'put', thing: 'products', value: madeProduct({ notes: 'later' }) });
   await change({ do: 'remove', thing: 'products', id: 'p1' });
   await change({ do: 'remove', thing: 'heads', id: 'wren' }, { do: 'remove', thing: 'log', id: 'l1' });
-  const removed = async () => removedOf(undos, await keeper.remembered());
+  const removed = async () =>
+    removedOf(
+      undos.map((changes, i) => ({ key: `undo:${i}`, changes })),
+      await keeper.remembered(),
+    );
   expect((await removed()).map(({ thing, value }) => [thing, value.id])).toEqual([
     ['log', 'l1'],
     ['heads', 'wren'],

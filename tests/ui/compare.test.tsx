@@ -3,10 +3,11 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Mention, Reading } from '../../src/core/reading/reading.ts';
+import { settings as settingsSchema } from '../../src/store/schemas.ts';
 import { align, split, together } from '../../src/ui/compare/align.ts';
-import { comparedOf, pinnedOf } from '../../src/ui/compare/pinned.ts';
 import { ComparePlace } from '../../src/ui/places/compare.tsx';
 import type { World } from '../../src/ui/world.ts';
+import { comparedMet, type Pin, pinKey, pinnedProducts, pinOf } from '../../src/use/pins.ts';
 import { creamText, fakeWorld, gelText, nothing } from './fake-world.ts';
 
 const mention = (raw: string, name?: string, share = { min: 0, max: 10 }) =>
@@ -51,24 +52,37 @@ describe('aligning', () => {
 });
 
 describe('pins', () => {
-  const cream = comparedOf(creamText, { name: 'Cream', price: 14, currency: 'EUR', size: 200 });
-  it('hold the whole of a product that is not kept', () => {
-    expect(pinnedOf([cream.pin], [])).toEqual([cream]);
+  const cream = comparedMet({
+    text: creamText,
+    facts: { name: 'Cream', price: 14, currency: 'EUR', size: 200 },
   });
-  it('that mean nothing are left out', () => {
-    expect(pinnedOf(['gone', '{"name":1}', 'null', '[]', '{'], [])).toEqual([]);
+  it('hold the whole of a product that is not kept', () => {
+    const settings = { ...nothing.settings, pinned: [cream.pin] };
+    expect(pinnedProducts({ settings, products: [] })).toEqual([cream]);
+  });
+  it('of a product that was forgotten are left out', () => {
+    const settings = { ...nothing.settings, pinned: [pinOf('gone')] };
+    expect(pinnedProducts({ settings, products: [] })).toEqual([]);
+  });
+  it('of an older store, ids and JSON in one list, are read; what means nothing is left out', () => {
+    const pinned = ['p1', '{"name":"Gel","text":"Aqua","price":3}', '{"name":1}', '{', ''];
+    expect(settingsSchema.parse({ ...nothing.settings, pinned }).pinned).toEqual([
+      { product: 'p1' },
+      { met: { text: 'Aqua', facts: { name: 'Gel', price: 3 } } },
+    ]);
   });
 });
 
 describe('the place', () => {
   const pin = (text: string, name: string, price: number) =>
-    comparedOf(text, { name, price, currency: 'EUR', size: 200, sizeUnit: 'ml', kind: 'gel' }).pin;
+    comparedMet({ text, facts: { name, price, currency: 'EUR', size: 200, sizeUnit: 'ml', kind: 'gel' } })
+      .pin;
   const draw = async (over: Partial<World> = {}) => {
     const { world, told } = fakeWorld(over);
     await act(() => render(<ComparePlace world={world} />, document.body));
     return told;
   };
-  const pinned = (...pins: string[]) => ({ ...nothing, settings: { ...nothing.settings, pinned: pins } });
+  const pinned = (...pins: Pin[]) => ({ ...nothing, settings: { ...nothing.settings, pinned: pins } });
   afterEach(() => render(null, document.body));
 
   it('says what to do when there is nothing', async () => {
@@ -105,7 +119,7 @@ describe('the place', () => {
     await act(async () => (document.querySelector('[aria-label="Pin: Passing Gel"]') as HTMLElement).click());
     expect(told.changes[0]).toMatchObject({
       do: 'set',
-      settings: { pinned: [expect.any(String), expect.stringContaining('Passing Gel')] },
+      settings: { pinned: [expect.anything(), { met: { facts: { name: 'Passing Gel' } } }] },
     });
   });
   it('says what one alone needs: a second, and first of all a pin when it is only in view', async () => {
@@ -143,7 +157,7 @@ describe('adding from the shelf', () => {
       notes: '',
       added: '2026-01-01',
     }));
-    const pinned = [comparedOf(creamText, { name: 'Cream' }).pin];
+    const pinned = [comparedMet({ text: creamText, facts: { name: 'Cream' } }).pin];
     const { world, told } = fakeWorld({
       remembered: { ...nothing, products: shelf, settings: { ...nothing.settings, pinned } },
     });
@@ -163,9 +177,9 @@ describe('adding from the shelf', () => {
     ]);
     const select = details.querySelector('select')!;
     await act(() => {
-      select.value = 'Amber Gel';
+      select.value = pinKey(pinOf('Amber Gel'));
       select.dispatchEvent(new Event('change', { bubbles: true }));
     });
-    expect(told.changes).toEqual([{ do: 'set', settings: { pinned: [...pinned, 'Amber Gel'] } }]);
+    expect(told.changes).toEqual([{ do: 'set', settings: { pinned: [...pinned, pinOf('Amber Gel')] } }]);
   });
 });

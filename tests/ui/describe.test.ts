@@ -101,6 +101,8 @@ describe('the strip sums up', () => {
           because('a', 'suits', 'rules.protein-dose.free'),
           because('b', 'does-not-suit', 'rules.large-proteins.sparing'),
         ],
+        deciding: [because('b', 'does-not-suit', 'rules.large-proteins.sparing')],
+        decides: [],
       },
       t,
     );

@@ -6,7 +6,8 @@ import { createNameSearch } from '../../src/core/names/search-names.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
-import type { PlaceName, World } from '../../src/ui/world.ts';
+import type { Detail, PlaceName, World } from '../../src/ui/world.ts';
+import { decide } from '../../src/use/acts.ts';
 
 const protein = (
   kind: 'hydrolyzed' | 'amino-acid' | 'protein-bearing',
@@ -66,7 +67,7 @@ export const nothing: Remembered = {
   settings: defaultSettings,
 };
 
-export type Told = { changes: Change[]; said: string[]; went: [PlaceName, string | undefined][] };
+export type Told = { changes: Change[]; said: string[]; went: [PlaceName, Detail | undefined][] };
 
 /** A world without a browser: readings at once, changes noted and not made. Nothing in it is real. */
 export function fakeWorld(over: Partial<World> = {}): { world: World; told: Told } {
@@ -84,10 +85,14 @@ export function fakeWorld(over: Partial<World> = {}): { world: World; told: Told
     close: async (names) => names.map((name) => lookup.close(name)),
     lookUp: async (typed) =>
       searchNames(typed).map((hit) => ({ ...hit, known: lookup.known(lookup.find(hit.name)) })),
-    change: async (...changes) => {
+    act: async (act) => {
+      const now = world.now?.() ?? world.today;
+      const { changes, say } = decide(act, { remembered: world.remembered, practice: world.practice, now });
       told.changes.push(...changes);
-      return { ok: true };
+      if (say) world.say(world.t(say.key, say.values), true);
+      return { ok: true, ...(say && { say }) };
     },
+    change: (...changes) => world.act({ act: 'change', changes }),
     undo: async () => true,
     say: (words) => void told.said.push(words),
     go: (place, detail) => void told.went.push([place, detail]),

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { LogEntry } from '../../src/core/wash-day/routine.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { feelWords } from '../../src/ui/log/feel-scale.tsx';
-import { toCelsius, toUnits } from '../../src/ui/log/log-changes.ts';
+import { toCelsius, toUnits } from '../../src/ui/log/units.ts';
 import { LogPlace } from '../../src/ui/places/log.tsx';
 import { rootOf } from '../../src/ui/root.tsx';
 import { translator } from '../../src/ui/words/index.ts';

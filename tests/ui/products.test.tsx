@@ -80,7 +80,7 @@ describe('one product', () => {
   });
 
   it('shows what changed on its label, and keeps both', async () => {
-    await open([put(changed)], { detail: 'p1' });
+    await open([put(changed)], { detail: { product: 'p1' } });
     expect(text()).toContain('Now with Hydrolyzed Soy Protein.');
     expect(text()).toContain('No longer with Panthenol.');
     expect(document.querySelectorAll('.changes li')).toHaveLength(2);
@@ -89,7 +89,7 @@ describe('one product', () => {
   });
 
   it('takes a new label by hand', async () => {
-    const { remembered } = await open([put(madeProduct())], { detail: 'p1' });
+    const { remembered } = await open([put(madeProduct())], { detail: { product: 'p1' } });
     await type('New ingredient list', ' aqua, cetearyl alcohol,  Glycerin.');
     await press('.disclosed button', 'Keep it');
     expect(text()).toContain('That is the label you have');
@@ -103,7 +103,7 @@ describe('one product', () => {
   });
 
   it('is corrected: kind, use, size, notes, owned', async () => {
-    const { remembered } = await open([put(madeProduct())], { detail: 'p1' });
+    const { remembered } = await open([put(madeProduct())], { detail: { product: 'p1' } });
     await choose('Kind', 'deep-conditioner');
     expect(remembered().products[0]).toMatchObject({ kind: 'deep-conditioner', use: 'rinse-off' });
     await act(() => withWords('.option', 'left in')!.querySelector('input')!.click());
@@ -126,7 +126,7 @@ describe('one product', () => {
           value: madeHead({ avoid: [{ id: 'a', name: 'Glycerin', reacted: false }] }),
         },
       ],
-      { detail: 'p1' },
+      { detail: { product: 'p1' } },
     );
     expect(document.querySelector('.note.does-not-suit')!.textContent).toContain('Glycerin');
   });
@@ -134,7 +134,7 @@ describe('one product', () => {
   it('is removed with one undo for it and its steps', async () => {
     const { remembered, world } = await open(
       [put(madeProduct()), { do: 'put', thing: 'routines', value: madeRoutine() }],
-      { detail: 'p1' },
+      { detail: { product: 'p1' } },
     );
     expect(text()).toContain('It is a step of 1 routine');
     await press('button[aria-label^="Remove Tidepool"]', 'Remove');
@@ -156,15 +156,15 @@ describe('one product', () => {
           thing: 'routines',
           value: madeRoutine({ steps: [{ ...madeRoutine().steps[0]!, product: 'p2' }] }),
         },
-        { do: 'set', settings: { pinned: ['p2', 'p1'] } },
+        { do: 'set', settings: { pinned: [{ product: 'p2' }, { product: 'p1' }] } },
       ],
-      { detail: 'p1' },
+      { detail: { product: 'p1' } },
     );
     await choose('Is it the same as another?', 'p2');
     await press('button', 'Make them one');
     expect(remembered().products.map(({ id }) => id)).toEqual(['p1']);
     expect(remembered().routines[0]!.steps[0]!.product).toBe('p1');
-    expect(remembered().settings.pinned).toEqual(['p1']);
+    expect(remembered().settings.pinned).toEqual([{ product: 'p1' }]);
   });
 });
 

@@ -9,11 +9,10 @@ import type { Change } from '../../src/store/remembered.ts';
 import { ProductsPlace } from '../../src/ui/places/products.tsx';
 import { RoutinePlace } from '../../src/ui/places/routine.tsx';
 import { rootOf } from '../../src/ui/root.tsx';
-import { metOf } from '../../src/ui/routine/add-preview.tsx';
-import { dayInput } from '../../src/ui/routine/day-input.ts';
 import { routineCsv, routineText } from '../../src/ui/routine/exports.ts';
-import { movedStep } from '../../src/ui/routine/routine-changes.ts';
-import type { World } from '../../src/ui/world.ts';
+import type { Detail, World } from '../../src/ui/world.ts';
+import { movedStep } from '../../src/use/routines.ts';
+import { washDayInput } from '../../src/use/wash-day-input.ts';
 import { keptWorld } from '../keeping/kept-world.ts';
 import { madeHead, madeProduct } from '../keeping/made.ts';
 import { choose, press, settle, withWords } from './pressing.ts';
@@ -74,7 +73,7 @@ const put = (thing: 'heads' | 'products' | 'routines', value: unknown) =>
 const all = [put('heads', head), ...products.map((one) => put('products', one)), put('routines', routine)];
 
 async function open(start: Change[] = all, over: Partial<World> = {}, View = RoutinePlace) {
-  const went: [string, string | undefined][] = [];
+  const went: [string, Detail | undefined][] = [];
   const kept = await keptWorld({ go: (place, detail) => void went.push([place, detail]), ...over }, start);
   let world: World | undefined;
   const draw = rootOf<{ world: World }>(document.body, (state) => <View world={state.world} />);
@@ -208,7 +207,8 @@ describe('routines of a head', () => {
 });
 
 describe('a product from a page', () => {
-  const detail = `add:${JSON.stringify({ text: labels.silk, facts: { name: 'Met Cream', kind: 'cream', url: 'https://shop.example/met' } })}`;
+  const facts = { name: 'Met Cream', kind: 'cream', url: 'https://shop.example/met' } as const;
+  const detail = { add: { text: labels.silk, facts } };
   it('is previewed before anything changes, then kept and planned', async () => {
     const { remembered, went } = await open(all, { detail });
     expect(document.querySelector('#adding')!.textContent).toContain(
@@ -223,7 +223,7 @@ describe('a product from a page', () => {
     expect(went.at(-1)).toEqual(['routine', undefined]);
   });
   it('of no known kind is asked about', async () => {
-    await open(all, { detail: `add:${JSON.stringify({ text: labels.silk, facts: { name: 'Met' } })}` });
+    await open(all, { detail: { add: { text: labels.silk, facts: { name: 'Met' } } } });
     expect(withWords('#adding button', /^Add to routine$/)).toHaveProperty('disabled', true);
     await choose('Add it as', 'gel');
     expect(withWords('#adding button', /^Add to routine$/)).toHaveProperty('disabled', false);
@@ -231,18 +231,12 @@ describe('a product from a page', () => {
       'It takes the place of the gel you have there now.',
     );
   });
-  it.each([undefined, 'add:', 'add:{', 'add:null', 'add:{"text":3}', 'add:{"text":"x","facts":{}}', 'other'])(
-    'broken: %s',
-    (broken) => {
-      expect(metOf(broken)).toBeUndefined();
-    },
-  );
 });
 
 describe('taken along', () => {
   it('as text: numbered steps, findings, what may stay, the caution', async () => {
     const { now } = await open();
-    const day = washDay(dayInput(now(), routine));
+    const day = washDay(washDayInput(now(), routine));
     const said = routineText(now(), routine, day);
     expect(said).toContain('3. gel: Invented wheat-gel\n   does not suit: large protein');
     expect(said).toContain('Patch-test what is new.');
@@ -256,7 +250,7 @@ describe('taken along', () => {
       put('products', evil),
       put('routines', of),
     ]);
-    const lines = (await routineCsv(now(), of, washDay(dayInput(now(), of)))).split('\r\n');
+    const lines = (await routineCsv(now(), of, washDay(washDayInput(now(), of)))).split('\r\n');
     expect(lines).toHaveLength(4);
     expect(lines[0]).toContain('order,kind,product,use,every');
     expect(lines[3]).toContain(`"'=HYPERLINK(""https://x.example"")"`);

@@ -71,7 +71,7 @@ describe('a page that was read', () => {
       '2. Tide Pool Gel',
     ]);
     await act(() => {
-      select.value = '7';
+      select.value = '0 7';
       select.dispatchEvent(new Event('change', { bubbles: true }));
     });
     expect(document.querySelector('.card h3')?.textContent).toBe('Tide Pool Gel');
@@ -101,15 +101,13 @@ describe('a page that was read', () => {
     await press('Compare with…');
     expect(told.changes[1]).toMatchObject({
       do: 'set',
-      settings: { pinned: [expect.stringContaining('Aqua')] },
+      settings: { pinned: [{ met: { text: creamText } }] },
     });
     await press('Add to routine…');
-    const [place, detail] = told.went[0]!;
-    expect(place).toBe('routine');
-    expect(JSON.parse(detail!.slice('add:'.length))).toMatchObject({
-      text: creamText,
-      facts: { name: 'Harbour Curl Cream', url: page.url },
-    });
+    expect(told.went[0]).toMatchObject([
+      'routine',
+      { add: { text: creamText, facts: { name: 'Harbour Curl Cream', url: page.url } } },
+    ]);
   });
 });
 

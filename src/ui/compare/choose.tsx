@@ -1,16 +1,16 @@
 import { useState } from 'preact/hooks';
+import { type Compared, comparedMet, type Pin, pinKey, pinOf } from '../../use/pins.ts';
 import { Paste } from '../page/paste.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
-import { type Compared, comparedOf } from './pinned.ts';
 
 /** Adds one more product to the comparison: from the page, from those kept, or pasted. */
 export function Choose(props: {
   world: World;
   onPage: readonly Compared[];
-  taken: readonly string[];
-  onAdd: (product: Compared | { pin: string }) => void;
+  taken: readonly Pin[];
+  onAdd: (pin: Pin) => void;
 }) {
   const { world, onPage, taken, onAdd } = props;
   const { t, remembered } = world;
@@ -28,8 +28,9 @@ export function Choose(props: {
             empty={t('compare.choose')}
             options={options}
             value={undefined}
-            onChange={(pin) => {
-              if (pin) onAdd({ pin });
+            onChange={(key) => {
+              const chosen = options.find(({ value }) => value === key);
+              if (chosen) onAdd(chosen.pin);
               setTurn(turn + 1);
             }}
           />
@@ -40,7 +41,7 @@ export function Choose(props: {
           world={world}
           word={t('compare.add-pasted')}
           onRead={({ name, text, use }) => {
-            onAdd(comparedOf(text, { name, ...(use && { use }) }));
+            onAdd(comparedMet({ text, facts: { name, ...(use && { use }) } }).pin);
             setTurn(turn + 1);
           }}
         />
@@ -51,11 +52,13 @@ export function Choose(props: {
   function allOptions() {
     const order = new Intl.Collator(t.lang);
     return [
-      ...onPage.map(({ pin, name }) => ({ value: pin, label: t('compare.from-page', { name }) })),
+      ...onPage.map(({ pin, name }) => ({ pin, label: t('compare.from-page', { name }) })),
       ...remembered.products
         .filter(({ labels }) => labels.length > 0)
-        .map(({ id, name, maker }) => ({ value: id, label: maker ? `${name} (${maker})` : name }))
+        .map(({ id, name, maker }) => ({ pin: pinOf(id), label: maker ? `${name} (${maker})` : name }))
         .toSorted((a, b) => order.compare(a.label, b.label)),
-    ].filter(({ value }) => !taken.includes(value));
+    ]
+      .map((each) => ({ ...each, value: pinKey(each.pin) }))
+      .filter(({ value }) => !taken.some((pin) => pinKey(pin) === value));
   }
 }

@@ -1,55 +1,37 @@
-import { allowanceOf } from '../../core/hair/tolerance.ts';
-import { previewAdd } from '../../core/plan/preview.ts';
-import { pricePer100, usualUse } from '../../core/product/product.ts';
+import { pricePer100 } from '../../core/product/product.ts';
 import type { Reading } from '../../core/reading/reading.ts';
-import { headInUse, routineInUse } from '../heads.ts';
-import { weigh } from '../page/weigh.ts';
+import { headInUse, routineInUse } from '../../use/in-use.ts';
+import { judgeProduct } from '../../use/judge-product.ts';
+import type { Compared } from '../../use/pins.ts';
 import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
-import type { Compared } from './pinned.ts';
 import { Row } from './table.tsx';
 
 type Column = { product: Compared; reading: Reading | undefined };
 
 /** How each sits with the head in use, and what adding it would do to the routine in use. */
 export function VerdictRows({ world, columns }: { world: World; columns: readonly Column[] }) {
-  const { t, remembered, practice, today } = world;
+  const { t, remembered } = world;
   const head = headInUse(remembered);
   if (!head) return null;
   const routine = routineInUse(remembered, head);
-  const textOf = (id: string | undefined) =>
-    remembered.products.find((product) => product.id === id)?.labels[0]?.text;
-  const allowance = allowanceOf(head, practice.allowance, { today, log: remembered.log });
-  const readings = new Map(
-    (routine?.steps ?? []).map((step) => {
-      const text = textOf(step.product);
-      return [step.id, text ? world.reading(text, step.use) : undefined];
-    }),
+  const checks = columns.map(({ product, reading }) =>
+    reading
+      ? judgeProduct(world, {
+          reading,
+          kind: product.kind,
+          use: product.use,
+          product: 'product' in product.pin ? product.pin.product : undefined,
+        })
+      : [],
   );
-  const inRoutine = ({ product, reading }: Column) => {
+  const inRoutine = ({ product, reading }: Column, at: number) => {
     if (!reading || !routine) return <Pending t={t} />;
     if (!product.kind) return <span class="none">{t('compare.kind-needed')}</span>;
-    const { stacks, settles, displaces } = previewAdd({
-      routine,
-      readings,
-      head,
-      allowance,
-      practice,
-      today,
-      log: remembered.log,
-      adding: {
-        step: {
-          id: 'compared',
-          kind: product.kind,
-          use: product.use ?? usualUse[product.kind],
-          product: product.pin,
-          optional: false,
-          cadence: { every: 'wash' },
-        },
-        reading,
-      },
-    });
+    const preview = checks[at]!.find((check) => check.about === 'routine')?.preview;
+    if (!preview) return t('compare.no-change');
+    const { stacks, settles, displaces } = preview;
     const lines = (key: string, said: typeof stacks) =>
       said.length > 0 && (
         <>
@@ -72,12 +54,12 @@ export function VerdictRows({ world, columns }: { world: World; columns: readonl
     <>
       <Row
         head={t('compare.for-head', { name: head.name })}
-        cells={columns.map(({ product, reading }) => {
-          if (!reading) return <Pending t={t} />;
-          const { answer, findings } = weigh(world, head, reading, product.kind, product.use);
+        cells={checks.map(([forHead]) => {
+          if (!forHead) return <Pending t={t} />;
+          const { answer, deciding } = forHead;
           return (
             <Note t={t} answer={answer}>
-              {[...new Set(findings.map(({ reason }) => t(reason.key, reason.values)))].map((words) => (
+              {[...new Set(deciding.map(({ reason }) => t(reason.key, reason.values)))].map((words) => (
                 <p key={words}>{words}</p>
               ))}
             </Note>

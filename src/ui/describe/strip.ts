@@ -1,11 +1,9 @@
 import type { GlyphName, StripAction } from '../../contract/paint-order.ts';
-import type { Answer, Finding } from '../../core/judge/finding.ts';
+import type { Answer } from '../../core/judge/finding.ts';
 import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
+import type { Check } from '../../use/judge-product.ts';
 import type { Translate } from '../words/index.ts';
 import { glyphsOf } from './mark.ts';
-
-/** Against what a product was held (a head, a routine), as `who` is named, and what the rules said. */
-export type Check = { about: 'head' | 'routine'; who: string; answer: Answer; findings: Finding[] };
 
 /** The strip by a list, in words. */
 export type StripWords = {
@@ -82,8 +80,7 @@ function shortOf(reading: Reading, t: Translate): string {
 /** One line for each check: the answer and the reasons that decided it, at most two. */
 export function verdictOf(check: Check, t: Translate): StripWords['verdicts'][number] {
   const none = check.findings.length === 0 ? [t('page.verdict.nothing-new')] : [];
-  const decided = check.findings.filter((each) => each.answer === check.answer);
-  const reasons = decided.map((each) =>
+  const reasons = check.deciding.map((each) =>
     t((each.unknown ?? each.reason).key, (each.unknown ?? each.reason).values),
   );
   return {

@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Avoid, AvoidableRole, Head } from '../../core/hair/head.ts';
 import { type Allergen, allergens } from '../../core/names/entry.ts';
+import { keepHead } from '../../use/heads.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
@@ -9,7 +11,6 @@ import { Note } from '../parts/note.tsx';
 import { Select } from '../parts/select.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
-import { keepHead } from './head-changes.ts';
 
 const roles: AvoidableRole[] = [
   'fragrance-allergen',
@@ -53,7 +54,8 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
     const word = avoidWord(t, avoid);
     if (head.avoid.some((each) => avoidWord(t, each).toLowerCase() === word.toLowerCase()))
       return setError(t('hair.avoid.already'));
-    if (!(await keepHead(world, { ...head, avoid: [...head.avoid, avoid] })).ok) return;
+    if (!(await carryOut(world, keepHead(world.remembered, { ...head, avoid: [...head.avoid, avoid] }))))
+      return;
     setName('');
     setFamily(undefined);
     setReacted(false);
@@ -62,7 +64,7 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
   };
   const remove = async (avoid: Avoid) => {
     const rest = head.avoid.filter(({ id }) => id !== avoid.id);
-    if ((await keepHead(world, { ...head, avoid: rest })).ok)
+    if (await carryOut(world, keepHead(world.remembered, { ...head, avoid: rest })))
       world.say(t('hair.avoid.removed', { what: avoidWord(t, avoid) }), true);
   };
   return (

@@ -1,8 +1,9 @@
-import { headInUse } from '../heads.ts';
+import { keepHead, newHead } from '../../use/heads.ts';
+import { headInUse } from '../../use/in-use.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
-import { keepHead, newHead } from './head-changes.ts';
 
 const buttonsUpTo = 4;
 
@@ -12,7 +13,11 @@ export function HeadPicker({ world }: { world: World }) {
   const inUse = headInUse(world.remembered);
   const { heads } = remembered;
   const use = (id: string) => void world.change({ do: 'set', settings: { headInUse: id } });
-  const add = () => void keepHead(world, newHead(world, t('hair.nth-head', { n: heads.length + 1 })));
+  const add = () =>
+    void carryOut(
+      world,
+      keepHead(world.remembered, newHead(world, t('hair.nth-head', { n: heads.length + 1 }))),
+    );
   return (
     <div class="heads">
       {heads.length > 1 && heads.length <= buttonsUpTo && (

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
+import { keepHead } from '../../use/heads.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
@@ -8,7 +10,6 @@ import { KeptText } from '../parts/kept-text.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
 import { DensityDrawing, ShapeDrawing } from './drawings.tsx';
-import { keepHead } from './head-changes.ts';
 
 const shapes = ['wavy', 'curly', 'coily'] as const;
 const densities = ['low', 'medium', 'high'] as const;
@@ -17,7 +18,7 @@ const climates = ['dry', 'temperate', 'humid'] as const;
 /** The rest of the profile: nothing here moves the allowance. */
 export function MoreAbout({ world, head }: { world: World; head: Head }) {
   const { t } = world;
-  const keep = (changed: Head) => void keepHead(world, changed);
+  const keep = (changed: Head) => void carryOut(world, keepHead(world.remembered, changed));
   return (
     <Disclosure summary={t('hair.more')}>
       <KeptText

@@ -3,6 +3,8 @@ import type { Head, StretchTest } from '../../core/hair/head.ts';
 import { readStretch, type StretchReading } from '../../core/hair/stretch.ts';
 import { newestStretch } from '../../core/hair/tolerance.ts';
 import { daysBetween } from '../../core/wash-day/days.ts';
+import { keepHead } from '../../use/heads.ts';
+import { carryOut } from '../carry-out.ts';
 import { StretchCurve } from '../charts/stretch-curve.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -11,7 +13,6 @@ import { NumberField } from '../parts/field.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
 import { StretchDrawing } from './drawings.tsx';
-import { keepHead } from './head-changes.ts';
 
 const mmPerInch = 25.4;
 type Unit = 'mm' | 'in';
@@ -33,7 +34,10 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
   const keep = async () => {
     if (!complete) return;
     const test: StretchTest = { id: world.newId(), date: world.today, ...complete };
-    const { ok } = await keepHead(world, { ...head, stretch: [...head.stretch, test] });
+    const ok = await carryOut(
+      world,
+      keepHead(world.remembered, { ...head, stretch: [...head.stretch, test] }),
+    );
     if (!ok) return;
     setDraft(undefined);
     world.say(t('hair.stretch.kept'), true);
@@ -187,7 +191,8 @@ function History({ world, head }: { world: World; head: Head }) {
   const newest = newestStretch(head);
   const remove = async (test: StretchTest) => {
     const stretch = head.stretch.filter(({ id }) => id !== test.id);
-    if ((await keepHead(world, { ...head, stretch })).ok) world.say(t('hair.stretch.removed'), true);
+    if (await carryOut(world, keepHead(world.remembered, { ...head, stretch })))
+      world.say(t('hair.stretch.removed'), true);
   };
   return (
     <section class="stack">

@@ -1,7 +1,8 @@
 import './keeping.css';
+import type { Removed } from '../../store/undo-stack.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
-import type { Removed, World } from '../world.ts';
+import type { World } from '../world.ts';
 
 const nameOf = ({ value }: Removed) => ('name' in value ? value.name : value.date);
 

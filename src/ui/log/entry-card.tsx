@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import { dayFelt } from '../../core/hair/day-feel.ts';
 import type { LogEntry } from '../../core/wash-day/routine.ts';
+import { removeEntry } from '../../use/log.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 import { feelWords } from './feel-scale.tsx';
-import { removeEntry } from './log-changes.ts';
 import { KeptPhoto } from './photo-field.tsx';
 import { WeatherWords } from './weather-fields.tsx';
 
@@ -71,7 +72,7 @@ export function EntryCard({
               <Button
                 look="quiet"
                 label={t('log.remove.what', { date })}
-                onClick={() => void removeEntry(world, entry)}
+                onClick={() => void carryOut(world, removeEntry(entry))}
               >
                 {t('log.remove')}
               </Button>

@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import type { LogEntry, Routine } from '../../core/wash-day/routine.ts';
+import { frozen, keepEntry } from '../../use/log.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Checks } from '../parts/choice.tsx';
@@ -8,7 +10,6 @@ import { TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 import { FeelScale, feelPairs } from './feel-scale.tsx';
-import { frozen, keepEntry } from './log-changes.ts';
 import { PhotoField } from './photo-field.tsx';
 import { WeatherFields, WeatherWords } from './weather-fields.tsx';
 
@@ -35,7 +36,7 @@ export function EntryForm(props: {
   const [photo, setPhoto] = useState<string | null | undefined>();
   const done: LogEntry['done'] =
     entry?.done ??
-    (routine ? frozen(world, routine, new Set(ticked)) : { name: t('log.no-routine'), steps: [] });
+    (routine ? frozen(world.remembered, routine, new Set(ticked)) : { name: t('log.no-routine'), steps: [] });
   const future = date > world.today;
   const badDate = !/^\d{4}-\d\d-\d\d$/.test(date);
 
@@ -51,7 +52,7 @@ export function EntryForm(props: {
       notes,
       ...(entry?.photo && { photo: entry.photo }),
     };
-    if (await keepEntry(world, kept, photo)) props.onDone();
+    if (await carryOut(world, keepEntry(kept, photo, world.newId()))) props.onDone();
   };
 
   return (

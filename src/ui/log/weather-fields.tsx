@@ -5,7 +5,7 @@ import { dayStep } from '../../core/wash-day/rules/day.ts';
 import { NumberField } from '../parts/field.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
-import { toCelsius, toUnits } from './log-changes.ts';
+import { toCelsius, toUnits } from './units.ts';
 
 type Weather = Partial<NonNullable<LogEntry['weather']>>;
 

@@ -1,8 +1,8 @@
-import { useState } from 'preact/hooks';
-import { type ProductFacts, type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
-import { findSame } from '../../core/product/same-product.ts';
+import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
+import { judgeProduct } from '../../use/judge-product.ts';
+import type { Met } from '../../use/knowing.ts';
+import { judgedAs, knownProduct } from '../../use/met-product.ts';
 import { sumsOf } from '../describe/strip.ts';
-import { headInUse } from '../heads.ts';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
@@ -14,7 +14,6 @@ import { ListActions } from './list-actions.tsx';
 import { MentionList } from './mention-list.tsx';
 import { UnknownNames } from './unknown-names.tsx';
 import { Verdict } from './verdict.tsx';
-import { weigh } from './weigh.ts';
 
 /** Price, size and maker in one line, as far as they are told. */
 function factsLine({ maker, size, sizeUnit, price, currency }: ProductFacts, lang: string): string {
@@ -31,14 +30,22 @@ function factsLine({ maker, size, sizeUnit, price, currency }: ProductFacts, lan
 }
 
 /** Everything told of one list: sum, answer, what to do, names, what is not known, cautions. */
-export function ListReading({ world, text, facts }: { world: World; text: string; facts: ProductFacts }) {
+export function ListReading(props: {
+  world: World;
+  met: Met;
+  /** What is pasted has no page to remember a kind with: whoever shows it does. */
+  onKind?: (kind: ProductKind | undefined) => void;
+}) {
+  const { world, met } = props;
   const { t, remembered } = world;
-  const kept = findSame(remembered.products, { facts, text });
-  const [corrected, setKind] = useState<ProductKind | undefined>();
-  const kind = corrected ?? kept?.kind ?? facts.kind;
-  const use = (corrected && usualUse[corrected]) ?? kept?.use ?? facts.use ?? (kind && usualUse[kind]);
+  const known = knownProduct(remembered, met);
+  const { kept, kind, use, facts: told } = known;
+  const { facts, text } = met;
   const reading = world.reading(text, use);
-  const told: ProductFacts = { ...facts, ...(kind && { kind }), ...(use && { use }) };
+  const correct = (to: ProductKind | undefined) =>
+    props.onKind && !kept
+      ? props.onKind(to)
+      : void world.act({ act: 'correct-kind', met, ...(to && { kind: to }) });
   if (!reading) return <Pending t={t} />;
   if (reading.refused)
     return (
@@ -46,26 +53,25 @@ export function ListReading({ world, text, facts }: { world: World; text: string
         <p>{t(`page.refused.${reading.refused}`)}</p>
       </Note>
     );
-  const head = headInUse(remembered);
-  const weighed = head && weigh(world, head, reading, kind, use);
+  const checks = judgeProduct(world, { reading, ...judgedAs(known) });
   return (
     <>
       <Card over={factsLine(facts, t.lang)} title={facts.name}>
         <p class="sums">{sumsOf(reading, t)}</p>
-        <Verdict world={world} reading={reading} weighed={weighed} />
+        <Verdict world={world} reading={reading} checks={checks} />
         <Select
           inline
           label={t('panel.kind')}
           empty={t('panel.kind.unknown')}
           options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
           value={kind}
-          onChange={setKind}
+          onChange={correct}
           hint={use && t(`panel.use.${use}`)}
         />
-        <ListActions world={world} text={text} facts={told} />
+        <ListActions world={world} met={{ text, facts: told }} />
       </Card>
       {kept && <MetAgain world={world} kept={kept} text={text} facts={told} />}
-      <MentionList world={world} reading={reading} decides={weighed?.decides ?? []} />
+      <MentionList world={world} reading={reading} decides={checks[0]?.decides ?? []} />
       <UnknownNames world={world} reading={reading} />
       <Cautions world={world} />
     </>

@@ -36,17 +36,8 @@ export function UnknownNames({ world, reading }: { world: World; reading: Readin
   }, [asked]);
   if (unknown.length + settled.length === 0) return null;
 
-  const settle = async (printed: string, name: ReadAs[string] | null) => {
-    const { ok } = await world.change({ do: 'read-as', printed, name });
-    if (!ok) return;
-    const words =
-      name === null
-        ? t('panel.read-as.dropped', { printed })
-        : typeof name === 'string'
-          ? t('panel.read-as.done', { printed, name })
-          : t(`panel.told.so.${name.as}`, { printed });
-    world.say(words, true);
-  };
+  const settle = (printed: string, name: ReadAs[string] | null) =>
+    void world.act({ act: 'read-as', printed, name });
   return (
     <Card title={t('panel.unknown.title', { n: unknown.length })}>
       {unknown.length > 0 && <p class="hint">{t('panel.unknown.why')}</p>}

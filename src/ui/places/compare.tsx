@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { metOnPage } from '../../use/met-product.ts';
+import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/pins.ts';
 import { AmountRows } from '../compare/amounts.tsx';
 import { Choose } from '../compare/choose.tsx';
 import { AlignedNames } from '../compare/names.tsx';
-import { type Compared, comparedOf, pinnedOf } from '../compare/pinned.ts';
 import { Row, Rows } from '../compare/table.tsx';
 import { PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
 import { sumsOf } from '../describe/strip.ts';
@@ -12,7 +13,7 @@ import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
 
 const narrow = 2;
-const wide = 4;
+const wide = mostPinned;
 
 /** How many products fit side by side. */
 function useRoom() {
@@ -34,23 +35,21 @@ export function ComparePlace({ world }: { world: World }) {
   const { t, remembered, page } = world;
   const { place, room } = useRoom();
   const pins = remembered.settings.pinned ?? [];
-  const pinned = pinnedOf(pins, remembered.products);
-  const onPage = (page?.lists ?? []).map(({ text, product }) =>
-    comparedOf(text, { url: page?.url ?? '', ...(product ?? { name: page?.title ?? '' }) }),
-  );
-  const asked = onPage[(page?.lists ?? []).findIndex(({ id }) => String(id) === world.detail)] ?? onPage[0];
+  const isPinned = (product: Compared) => pins.some((pin) => isPinOf(pin, product.pin));
+  const pinned = pinnedProducts(remembered);
+  const lists = page?.lists ?? [];
+  const onPage = lists.map((list) => comparedMet(metOnPage(list, page)));
+  const ref = world.detail && 'list' in world.detail ? world.detail.list : undefined;
+  const asked =
+    onPage[lists.findIndex(({ id, frame = 0 }) => ref?.id === id && ref.frame === frame)] ?? onPage[0];
   const texts = pinned.map(({ text }) => text);
   const passing = asked && pinned.length < wide && !texts.includes(asked.text) ? [asked] : [];
   const all = [...pinned, ...passing];
   // Where only two fit: the first pinned beside the newest met.
   const shown = all.length <= room ? all : room === narrow ? [all[0]!, all.at(-1)!] : all.slice(0, room);
-  const pin = (next: string[]) => world.change({ do: 'set', settings: { pinned: next.slice(-wide) } });
+  const pin = (product: Compared['pin']) => void world.act({ act: 'pin', pin: product });
   const columns = shown.map((product) => ({ product, reading: world.reading(product.text, product.use) }));
   const readings = columns.map(({ reading }) => reading);
-  const unpin = async ({ pin: gone, name }: Compared) => {
-    await pin(pins.filter((each) => each !== gone));
-    world.say(t('compare.unpinned', { name }), true);
-  };
   const names = shown.map(({ name }, column) =>
     shown.some((other, at) => at < column && other.name === name) ? `${name} (${column + 1})` : name,
   );
@@ -64,9 +63,7 @@ export function ComparePlace({ world }: { world: World }) {
       ) : (
         <>
           {all.length === 1 && all[0] && (
-            <p>
-              {t(pins.includes(all[0].pin) ? 'compare.one' : 'compare.one-in-view', { name: all[0].name })}
-            </p>
+            <p>{t(isPinned(all[0]) ? 'compare.one' : 'compare.one-in-view', { name: all[0].name })}</p>
           )}
           {all.length > shown.length && (
             <p class="hint">{t('compare.hidden', { n: all.length - shown.length })}</p>
@@ -83,11 +80,11 @@ export function ComparePlace({ world }: { world: World }) {
                   </span>
                   <span>{reading && sumsOf(reading, t)}</span>
                   <span class="actions">
-                    {pins.includes(product.pin) ? (
+                    {isPinned(product) ? (
                       <Button
                         look="quiet"
                         label={`${t('compare.unpin')}: ${product.name}`}
-                        onClick={() => unpin(product)}
+                        onClick={() => void world.act({ act: 'unpin', pin: product.pin })}
                       >
                         {t('compare.unpin')}
                       </Button>
@@ -95,7 +92,7 @@ export function ComparePlace({ world }: { world: World }) {
                       <Button
                         look="quiet"
                         label={`${t('compare.pin')}: ${product.name}`}
-                        onClick={() => pin([...pins, product.pin])}
+                        onClick={() => pin(product.pin)}
                       >
                         {t('compare.pin')}
                       </Button>
@@ -115,12 +112,7 @@ export function ComparePlace({ world }: { world: World }) {
         </>
       )}
       {pinned.length < wide && (
-        <Choose
-          world={world}
-          onPage={onPage}
-          taken={all.map((each) => each.pin)}
-          onAdd={(product) => pin([...pins, product.pin])}
-        />
+        <Choose world={world} onPage={onPage} taken={all.map((each) => each.pin)} onAdd={pin} />
       )}
       {world.openWide && room === narrow && all.length > 1 && (
         <div class="actions">

@@ -4,15 +4,16 @@ import { allowanceOf } from '../../core/hair/tolerance.ts';
 import { Matrix } from '../charts/matrix.tsx';
 import { pictureFile } from '../charts/picture-file.ts';
 import '../hair/hair.css';
+import { keepHead, newHead } from '../../use/heads.ts';
+import { headInUse } from '../../use/in-use.ts';
+import { carryOut } from '../carry-out.ts';
 import { AllowanceCard } from '../hair/allowance-card.tsx';
 import { AvoidList } from '../hair/avoid-list.tsx';
-import { keepHead, newHead } from '../hair/head-changes.ts';
 import { HeadPicker } from '../hair/head-picker.tsx';
 import { MatrixWords } from '../hair/matrix-words.tsx';
 import { MoreAbout } from '../hair/more-about.tsx';
 import { Questions } from '../hair/questions.tsx';
 import { StretchTestCard } from '../hair/stretch-test.tsx';
-import { headInUse } from '../heads.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -27,7 +28,7 @@ export function HairPlace({ world }: { world: World }) {
   const first = useRef<Head | undefined>(undefined);
   if (!head) first.current ??= newHead(world, t('hair.my-hair'));
   const asked = head ?? first.current!;
-  const keep = (changed: Head) => void keepHead(world, changed);
+  const keep = (changed: Head) => void carryOut(world, keepHead(world.remembered, changed));
   if (!head)
     return (
       <>

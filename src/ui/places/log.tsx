@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { newestFirst } from '../../core/wash-day/days.ts';
-import { headInUse, routineInUse } from '../heads.ts';
+import { headInUse, routineInUse } from '../../use/in-use.ts';
 import { EntryCard } from '../log/entry-card.tsx';
 import { EntryForm } from '../log/entry-form.tsx';
 import '../log/log.css';
@@ -17,7 +17,9 @@ export function LogPlace({ world }: { world: World }) {
   const { t, remembered, detail } = world;
   const head = headInUse(remembered);
   // 'new' begins an entry, an id changes one.
-  const [at, setAt] = useState<string | undefined>(detail);
+  const [at, setAt] = useState<string | undefined>(
+    detail && 'entry' in detail ? detail.entry : detail && 'begin' in detail ? 'new' : undefined,
+  );
   const entries = useMemo(
     () => remembered.log.filter((entry) => entry.head === head?.id).toSorted(newestFirst),
     [remembered.log, head?.id],

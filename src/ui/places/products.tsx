@@ -31,15 +31,16 @@ function sorted(products: readonly Product[], sort: Sort, lang: string): Product
   return products.toSorted((a, b) => price.get(a)! - price.get(b)! || 0);
 }
 
-/** Products on hand and considered: search, add, and one of them opened. `detail` is the id of one to open. */
+/** Products on hand and considered: search, add, and one of them opened. It may be opened for one of them. */
 export function ProductsPlace({ world }: { world: World }) {
   const { t, remembered, detail } = world;
   const { products } = remembered;
-  const [opened, setOpened] = useState<string | undefined>(detail === 'add' ? undefined : detail);
-  const [adding, setAdding] = useState(detail === 'add');
+  const asked = detail && 'product' in detail ? detail.product : undefined;
+  const [opened, setOpened] = useState<string | undefined>(asked);
+  const [adding, setAdding] = useState(Boolean(detail && 'begin' in detail));
   useEffect(() => {
-    if (detail && detail !== 'add') setOpened(detail);
-  }, [detail]);
+    if (asked) setOpened(asked);
+  }, [asked]);
   const [query, setQuery] = useState('');
   const [show, setShow] = useState<Show>('all');
   const [kind, setKind] = useState<ProductKind | undefined>();

@@ -1,17 +1,18 @@
 import { washDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { headInUse, routineInUse } from '../heads.ts';
+import { headInUse, routineInUse } from '../../use/in-use.ts';
+import { stillReading, washDayInput } from '../../use/wash-day-input.ts';
+import { carryOut } from '../carry-out.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { NoHead } from '../parts/no-head.tsx';
-import { AddPreview, metOf } from '../routine/add-preview.tsx';
+import { AddPreview } from '../routine/add-preview.tsx';
 import { CalendarCard } from '../routine/calendar-card.tsx';
 import { ChartCard } from '../routine/chart-card.tsx';
-import { dayInput, stillReading } from '../routine/day-input.ts';
 import { DaySummary } from '../routine/day-summary.tsx';
 import '../routine/routine.css';
-import { keepRoutine, newRoutine } from '../routine/routine-changes.ts';
+import { keepRoutine, newRoutine } from '../../use/routines.ts';
 import { RoutinePicker } from '../routine/routine-picker.tsx';
 import { StepList } from '../routine/step-list.tsx';
 import { SuggestionsCard } from '../routine/suggestions.tsx';
@@ -26,14 +27,23 @@ export function RoutinePlace({ world }: { world: World }) {
   const routine = routineInUse(remembered, head);
   if (!head) return <NoHead world={world} title={t('shell.place.routine')} why={t('routine.no-head.why')} />;
   if (!routine) {
-    const met = metOf(world.detail);
+    const met = addingFrom(world);
     const begin = (kinds: typeof usualSteps | []) =>
-      void keepRoutine(world, newRoutine(world, head.id, t('routine.first'), kinds), t('routine.begun'));
+      void carryOut(
+        world,
+        keepRoutine(remembered, newRoutine(world, head.id, t('routine.first'), kinds), {
+          key: 'routine.begun',
+        }),
+      );
     return (
       <>
         <h2>{t('shell.place.routine')}</h2>
         {met ? (
-          <Adding key={world.detail} world={world} routine={newRoutine(world, head.id, t('routine.first'))} />
+          <Adding
+            key={JSON.stringify(met)}
+            world={world}
+            routine={newRoutine(world, head.id, t('routine.first'))}
+          />
         ) : (
           <Empty
             title={t('routine.empty')}
@@ -56,9 +66,12 @@ export function RoutinePlace({ world }: { world: World }) {
   return <Planned key={routine.id} world={world} routine={routine} />;
 }
 
+/** The product that the place was opened for. */
+const addingFrom = ({ detail }: World) => (detail && 'add' in detail ? detail.add : undefined);
+
 /** What was sent here to be added, until it is added or left: then nothing is asked of this place any more. */
 function Adding({ world, routine }: { world: World; routine: Routine }) {
-  const met = metOf(world.detail);
+  const met = addingFrom(world);
   return met && <AddPreview world={world} routine={routine} met={met} onDone={() => world.go('routine')} />;
 }
 
@@ -66,7 +79,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
   const { t, remembered } = world;
   const head = headInUse(remembered)!;
   const routines = remembered.routines.filter((one) => one.head === head.id);
-  const input = dayInput(world, routine);
+  const input = washDayInput(world, routine);
   const day = washDay(input);
   const reading = stillReading(world, input);
   const empty = routine.steps.every(({ product }) => product === undefined);
@@ -74,7 +87,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
     <>
       <h2>{routine.name}</h2>
       <RoutinePicker world={world} head={head} routine={routine} routines={routines} />
-      <Adding key={world.detail} world={world} routine={routine} />
+      <Adding key={JSON.stringify(world.detail)} world={world} routine={routine} />
       {reading ? (
         <p class="hint" role="status">
           {t('routine.reading')}
@@ -97,7 +110,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
       {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
       <div class="actions">
         {routine.steps.length > 0 && (
-          <Button onClick={() => world.go('log', 'new')}>{t('routine.log-it')}</Button>
+          <Button onClick={() => world.go('log', { begin: 'entry' })}>{t('routine.log-it')}</Button>
         )}
       </div>
       <RemovedLately world={world} thing="routines" />

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
-import { factsOfList } from '../page/facts.ts';
+import type { FoundText, ListRef } from '../../contract/messages.ts';
+import { type ProductFacts, usualUse } from '../../core/product/product.ts';
+import { metOnPage } from '../../use/met-product.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { LookUp } from '../page/look-up.tsx';
 import { Paste, type Pasted } from '../page/paste.tsx';
@@ -10,13 +12,17 @@ import { Empty } from '../parts/empty.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 
+const refOf = ({ id, frame = 0 }: FoundText): ListRef => ({ frame, id });
+const keyOf = ({ frame, id }: ListRef) => `${frame} ${id}`;
+
 /** The reading of the tab in view, or of a list the reader pasted. */
 export function ThisPagePlace({ world }: { world: World }) {
   const { t, page, reach } = world;
-  const [pasted, setPasted] = useState<Pasted | undefined>();
-  const [chosen, setChosen] = useState<string | undefined>(world.detail);
+  const [pasted, setPasted] = useState<(Pasted & Pick<ProductFacts, 'kind'>) | undefined>();
+  const asked = world.detail && 'list' in world.detail ? world.detail.list : undefined;
+  const [chosen, setChosen] = useState<string | undefined>(asked && keyOf(asked));
   const lists = page?.lists ?? [];
-  const list = lists.find(({ id }) => String(id) === chosen) ?? lists[0];
+  const list = lists.find((each) => keyOf(refOf(each)) === chosen) ?? lists[0];
   const tryOn = (what: 'readNow' | 'pickList') => async () => {
     if (!(await reach?.[what]())) world.say(t('panel.none.not-let'));
     else if (what === 'pickList') world.say(t('panel.none.picking'));
@@ -28,7 +34,18 @@ export function ThisPagePlace({ world }: { world: World }) {
         <div class="actions">
           <Button onClick={() => setPasted(undefined)}>{t('panel.paste.done')}</Button>
         </div>
-        <ListReading key={pasted.text} world={world} text={pasted.text} facts={pasted} />
+        <ListReading
+          key={pasted.text}
+          world={world}
+          met={{ text: pasted.text, facts: pasted }}
+          onKind={(kind) =>
+            setPasted({
+              text: pasted.text,
+              name: pasted.name,
+              ...(kind ? { kind, use: usualUse[kind] } : {}),
+            })
+          }
+        />
       </>
     );
   return (
@@ -38,20 +55,15 @@ export function ThisPagePlace({ world }: { world: World }) {
         <Select
           label={t('panel.several', { n: lists.length })}
           options={lists.map((each, index) => ({
-            value: String(each.id),
-            label: `${index + 1}. ${factsOfList(each, page).name}`,
+            value: keyOf(refOf(each)),
+            label: `${index + 1}. ${metOnPage(each, page).facts.name}`,
           }))}
-          value={list && String(list.id)}
+          value={list && keyOf(refOf(list))}
           onChange={setChosen}
         />
       )}
       {list ? (
-        <ListReading
-          key={`${page?.url} ${list.id}`}
-          world={world}
-          text={list.text}
-          facts={factsOfList(list, page)}
-        />
+        <ListReading key={`${page?.url} ${keyOf(refOf(list))}`} world={world} met={metOnPage(list, page)} />
       ) : (
         <Empty
           title={t('panel.none.title')}

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
-import { factsOfList } from '../page/facts.ts';
+import { metOnPage } from '../../use/met-product.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
 import { TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
-import { keep } from './product-changes.ts';
+import { keepAnd } from './keep-and.ts';
 
 const longest = 40_000; // as long as a text may be to be read at all
 
@@ -32,7 +32,7 @@ export function AddProduct(props: { world: World; onDone: (id: string | undefine
       ...(maker.trim() && { maker: maker.trim() }),
       ...(kind && { kind }),
     };
-    const id = await keep(world, { facts, text: text.trim() }, owned);
+    const id = await keepAnd(world, { facts, text: text.trim() }, owned);
     if (id) onDone(id);
   };
   return (
@@ -41,13 +41,14 @@ export function AddProduct(props: { world: World; onDone: (id: string | undefine
         <Card title={t('products.new.from-page')}>
           <ul class="plain-list from-page">
             {page.lists.map((list) => {
-              const facts = factsOfList(list, page);
+              const met = metOnPage(list, page);
+              const { facts } = met;
               return (
-                <li key={list.id}>
+                <li key={`${list.frame} ${list.id}`}>
                   <span>{facts.name}</span>
                   <Button
                     label={t('products.new.keep-what', { name: facts.name })}
-                    onClick={async () => onDone(await keep(world, { facts, text: list.text }))}
+                    onClick={async () => onDone(await keepAnd(world, met))}
                   >
                     {t('products.new.keep')}
                   </Button>

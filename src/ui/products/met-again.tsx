@@ -5,7 +5,6 @@ import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';
 import { LabelChange } from './label-change.tsx';
 import { dayWords } from './price.ts';
-import { keep } from './product-changes.ts';
 import './products.css';
 
 /** A kept product met again with another label: what changed, and a press that keeps both. Else nothing. */
@@ -22,7 +21,9 @@ export function MetAgain(props: { world: World; kept: Product; text: string; fac
     >
       <LabelChange world={world} before={label.text} after={text} use={kept.use} />
       <div class="actions">
-        <Button onClick={() => void keep(world, { facts, text })}>{t('products.change.keep')}</Button>
+        <Button onClick={() => void world.act({ act: 'keep', met: { facts, text }, id: kept.id })}>
+          {t('products.change.keep')}
+        </Button>
       </div>
     </Card>
   );

@@ -2,9 +2,8 @@ import { useState } from 'preact/hooks';
 import type { Use } from '../../core/names/entry.ts';
 import { type Product, productKinds, usualUse } from '../../core/product/product.ts';
 import { isSameProduct } from '../../core/product/same-product.ts';
-import { headInUse } from '../heads.ts';
+import { judgeProduct } from '../../use/judge-product.ts';
 import { Verdict } from '../page/verdict.tsx';
-import { weigh } from '../page/weigh.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check, Choice } from '../parts/choice.tsx';
@@ -15,7 +14,6 @@ import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 import { LabelHistory } from './label-history.tsx';
 import { dayWords, priceWords, shopOf } from './price.ts';
-import { merging, removing } from './product-changes.ts';
 import { factsOf } from './product-row.tsx';
 
 type Props = { world: World; product: Product; onClose: () => void };
@@ -26,11 +24,8 @@ export function ProductDetail({ world, product, onClose }: Props) {
   const keep = (changed: Product) => void world.change({ do: 'put', thing: 'products', value: changed });
   const [label] = product.labels;
   const reading = label && world.reading(label.text, product.use);
-  const head = headInUse(remembered);
   const remove = async () => {
-    if (!(await world.change(...removing(world, product.id))).ok) return;
-    world.say(t('products.removed', { name: product.name }), true);
-    onClose();
+    if ((await world.act({ act: 'remove', product: product.id })).ok) onClose();
   };
   const used = remembered.routines.filter(({ steps }) => steps.some((step) => step.product === product.id));
   return (
@@ -45,7 +40,12 @@ export function ProductDetail({ world, product, onClose }: Props) {
           <Verdict
             world={world}
             reading={reading}
-            weighed={head && weigh(world, head, reading, product.kind, product.use)}
+            checks={judgeProduct(world, {
+              reading,
+              kind: product.kind,
+              use: product.use,
+              product: product.id,
+            })}
           />
         )}
         <Check
@@ -178,9 +178,8 @@ function Merge({ world, product }: { world: World; product: Product }) {
     .toSorted((a, b) => Number(b.likely) - Number(a.likely) || (a.each.name < b.each.name ? -1 : 1));
   if (others.length === 0) return null;
   const merge = async () => {
-    if (!chosen || !(await world.change(...merging(world, product, chosen))).ok) return;
-    setOther(undefined);
-    world.say(t('products.merged', { name: product.name, other: chosen.name }), true);
+    if (chosen && (await world.act({ act: 'merge', kept: product.id, other: chosen.id })).ok)
+      setOther(undefined);
   };
   return (
     <Disclosure summary={t('products.merge')}>

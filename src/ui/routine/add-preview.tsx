@@ -1,72 +1,44 @@
 import { useState } from 'preact/hooks';
 import type { Said } from '../../core/judge/finding.ts';
-import { previewAdd } from '../../core/plan/preview.ts';
-import { type ProductFacts, type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
-import { findSame, keepMet } from '../../core/product/same-product.ts';
+import { type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { previewIn } from '../../use/judge-product.ts';
+import type { Met } from '../../use/knowing.ts';
+import { knownProduct } from '../../use/met-product.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Note } from '../parts/note.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
-import { dayInput } from './day-input.ts';
-
-export type Met = { text: string; facts: ProductFacts };
-
-/** What `world.go('routine', 'add:…')` carries; undefined for anything else, however broken. */
-export function metOf(detail: string | undefined): Met | undefined {
-  if (!detail?.startsWith('add:')) return undefined;
-  try {
-    const { text, facts } = JSON.parse(detail.slice(4)) as Partial<Met>;
-    return typeof text === 'string' && typeof facts?.name === 'string' ? { text, facts } : undefined;
-  } catch {
-    return undefined;
-  }
-}
 
 /** A product met on a page, before it joins the routine: what stacks, what it settles, what it displaces. */
 export function AddPreview(props: { world: World; routine: Routine; met: Met; onDone: () => void }) {
   const { world, routine, met } = props;
   const { t, remembered } = world;
-  const kept = findSame(remembered.products, met);
-  const [kind, setKind] = useState<ProductKind | undefined>(met.facts.kind ?? kept?.kind);
+  const known = knownProduct(remembered, met);
+  const [kind, setKind] = useState<ProductKind | undefined>(known.kind);
   const [how, setHow] = useState<'fill' | 'beside'>('fill');
-  const use = (kind === met.facts.kind ? met.facts.use : undefined) ?? (kind && usualUse[kind]);
+  const use = kind === known.kind ? known.use : kind && usualUse[kind];
   const reading = world.reading(met.text, use);
-  const id = kept?.id ?? 'met';
   const preview =
-    kind && use && reading
-      ? previewAdd({
-          ...dayInput(world, routine),
-          adding: {
-            step: { id: 'adding', kind, use, product: id, optional: false, cadence: { every: 'wash' } },
-            reading,
-            how,
-          },
-        })
+    kind && reading
+      ? previewIn(world, routine, { reading, kind, use, product: known.kept?.id, how })
       : undefined;
   const sameKind = routine.steps.filter((step) => step.kind === kind && step.product !== undefined);
 
   const add = async () => {
-    if (!preview || !kind || !use) return;
-    const facts = { ...met.facts, kind, use };
-    const now = world.now?.() ?? world.today;
-    const { product } = keepMet(remembered.products, { facts, text: met.text, now }, world.newId());
-    const step = world.newId();
-    const steps = preview.routine.steps.map((one) => ({
-      ...one,
-      id: one.id === 'adding' ? step : one.id,
-      ...(one.product === id && { product: product.id }),
-    }));
-    const { ok } = await world.change(
-      { do: 'put', thing: 'products', value: { ...product, kind, use } },
-      { do: 'put', thing: 'routines', value: { ...routine, steps } },
-      { do: 'set', settings: { routineInUse: routine.id } },
-    );
-    if (!ok) return;
-    world.say(t('routine.add.done', { name: met.facts.name, routine: routine.name }), true);
-    props.onDone();
+    if (!kind) return;
+    const ids = { product: known.kept?.id ?? world.newId(), step: world.newId() };
+    const { ok } = await world.act({
+      act: 'add',
+      met: { ...met, facts: known.facts },
+      kind,
+      how,
+      routine,
+      ids,
+    });
+    if (ok) props.onDone();
   };
 
   return (

@@ -1,9 +1,9 @@
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import { exposureOf } from '../../core/wash-day/retained.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { productById } from '../../use/products.ts';
 import { chartRows, staysWords } from '../charts/wash-day-rows.ts';
 import type { World } from '../world.ts';
-import { productOf } from './day-input.ts';
 import { productsWords } from './findings.tsx';
 import { cadenceWords } from './step-editor.tsx';
 
@@ -20,7 +20,7 @@ export const fileName = (name: string, ending: string) =>
 export const productNames = (world: World, routine: Routine) =>
   new Map(
     routine.steps.flatMap(({ product }) =>
-      product ? [[product, productOf(world, product)?.name ?? ''] as const] : [],
+      product ? [[product, productById(world.remembered, product)?.name ?? ''] as const] : [],
     ),
   );
 

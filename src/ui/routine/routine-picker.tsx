@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
+import type { Said } from '../../core/judge/finding.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { copyOf, keepRoutine, newRoutine } from '../../use/routines.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { NumberField, TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
-import { copyOf, keepRoutine, newRoutine } from './routine-changes.ts';
 
 /** Which routine of which head, its name and rhythm, and copies and new ones. */
 export function RoutinePicker(props: {
@@ -20,16 +22,18 @@ export function RoutinePicker(props: {
   const [name, setName] = useState<string | undefined>();
   const use = (id: string | undefined) =>
     id && void world.change({ do: 'set', settings: { routineInUse: id } });
+  const keep = (changed: Routine, say?: Said) => carryOut(world, keepRoutine(remembered, changed, say));
   const rename = () => {
     const wanted = name?.trim();
     setName(undefined);
     if (wanted && wanted !== routine.name)
-      void keepRoutine(world, { ...routine, name: wanted }, t('routine.renamed', { name: wanted }));
+      void keep({ ...routine, name: wanted }, { key: 'routine.renamed', values: { name: wanted } });
   };
-  const remove = async () => {
-    const { ok } = await world.change({ do: 'remove', thing: 'routines', id: routine.id });
-    if (ok) world.say(t('routine.removed', { name: routine.name }), true);
-  };
+  const remove = () =>
+    carryOut(world, {
+      changes: [{ do: 'remove', thing: 'routines', id: routine.id }],
+      say: { key: 'routine.removed', values: { name: routine.name } },
+    });
   return (
     <div class="stack">
       {remembered.heads.length > 1 && (
@@ -67,30 +71,25 @@ export function RoutinePicker(props: {
           max={60}
           wrong={t('routine.whole-number')}
           onNumber={(washEvery) =>
-            washEvery !== undefined &&
-            Number.isInteger(washEvery) &&
-            void keepRoutine(world, { ...routine, washEvery })
+            washEvery !== undefined && Number.isInteger(washEvery) && void keep({ ...routine, washEvery })
           }
         />
         <div class="actions">
           <Button
             onClick={() =>
-              void keepRoutine(
-                world,
-                copyOf(world, routine, t('routine.copy-of', { name: routine.name })),
-                t('routine.copied', { name: routine.name }),
-              )
+              void keep(copyOf(world, routine, t('routine.copy-of', { name: routine.name })), {
+                key: 'routine.copied',
+                values: { name: routine.name },
+              })
             }
           >
             {t('routine.copy')}
           </Button>
           <Button
             onClick={() =>
-              void keepRoutine(
-                world,
-                newRoutine(world, head.id, t('routine.nth', { n: routines.length + 1 })),
-                t('routine.begun'),
-              )
+              void keep(newRoutine(world, head.id, t('routine.nth', { n: routines.length + 1 })), {
+                key: 'routine.begun',
+              })
             }
           >
             {t('routine.another')}

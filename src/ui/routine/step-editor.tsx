@@ -1,12 +1,12 @@
 import { productKinds, usualUse } from '../../core/product/product.ts';
 import type { Cadence, Step } from '../../core/wash-day/routine.ts';
+import { productById } from '../../use/products.ts';
+import { filled } from '../../use/routines.ts';
 import { Button } from '../parts/button.tsx';
 import { Check, Choice } from '../parts/choice.tsx';
 import { NumberField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
-import { productOf } from './day-input.ts';
-import { filled } from './routine-changes.ts';
 
 /** Everything that may be said of one step. */
 export function StepEditor(props: {
@@ -95,8 +95,8 @@ function ProductChoice({
       label={t('routine.step.product')}
       empty={t('routine.step.no-product')}
       options={products}
-      value={productOf(world, step.product)?.id}
-      onChange={(id) => onChange(filled(step, productOf(world, id)))}
+      value={productById(world.remembered, step.product)?.id}
+      onChange={(id) => onChange(filled(step, productById(world.remembered, id)))}
     />
   );
 }

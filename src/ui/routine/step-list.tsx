@@ -1,10 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Finding } from '../../core/judge/finding.ts';
+import type { Finding, Said } from '../../core/judge/finding.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { copyOf, keepRoutine, movedStep, withNewStep, withoutStep, withStep } from '../../use/routines.ts';
+import { carryOut } from '../carry-out.ts';
 import type { World } from '../world.ts';
 import { AddStep } from './add-step.tsx';
-import { copyOf, keepRoutine, movedStep, withNewStep, withoutStep, withStep } from './routine-changes.ts';
 import { StepRow } from './step-row.tsx';
 
 /**
@@ -28,6 +29,12 @@ export function StepList(props: {
     return step ? t(`routine.kind.${step.kind}`) : '';
   };
 
+  const keep = (changed: Routine, say: Said) => carryOut(world, keepRoutine(world.remembered, changed, say));
+  const said = (what: 'changed' | 'duplicated' | 'removed', id: string): Said => ({
+    key: `routine.step.${what}`,
+    values: { kind: nameOf(id) },
+  });
+
   // A moved row loses the focus in the browser: it is given back to the control that moved it.
   useEffect(() => {
     const { id, by } = moved.current ?? {};
@@ -40,8 +47,8 @@ export function StepList(props: {
     const at = Math.max(0, Math.min(routine.steps.length - 1, to));
     if (at === from) return;
     moved.current = { id, by };
-    const said = t('routine.step.moved', { kind: nameOf(id), place: at + 1, n: routine.steps.length });
-    await keepRoutine(world, movedStep(routine, id, at), said);
+    const values = { kind: nameOf(id), place: at + 1, n: routine.steps.length };
+    await keep(movedStep(routine, id, at), { key: 'routine.step.moved', values });
   };
 
   /** Place in the order that a height on the screen stands for, the dragged row left out. */
@@ -109,40 +116,23 @@ export function StepList(props: {
             onToggle={() => setOpen(open === step.id ? undefined : step.id)}
             onMove={(to, by) => void move(step.id, to, by)}
             onDrag={(event) => startDrag(step.id, event)}
-            onChange={(changed) =>
-              void keepRoutine(
-                world,
-                withStep(routine, changed),
-                t('routine.step.changed', { kind: nameOf(step.id) }),
-              )
-            }
+            onChange={(changed) => void keep(withStep(routine, changed), said('changed', step.id))}
             onDuplicate={() => {
               const copy = copyOf(world, { ...routine, steps: [step] }, '').steps[0]!;
               const steps = routine.steps.toSpliced(index + 1, 0, copy);
-              void keepRoutine(
-                world,
-                { ...routine, steps },
-                t('routine.step.duplicated', { kind: nameOf(step.id) }),
-              );
+              void keep({ ...routine, steps }, said('duplicated', step.id));
             }}
-            onRemove={() =>
-              void keepRoutine(
-                world,
-                withoutStep(routine, step.id),
-                t('routine.step.removed', { kind: nameOf(step.id) }),
-              )
-            }
+            onRemove={() => void keep(withoutStep(routine, step.id), said('removed', step.id))}
           />
         ))}
       </ol>
       <AddStep
         t={t}
         onAdd={(kind) =>
-          void keepRoutine(
-            world,
-            withNewStep(world, routine, kind),
-            t('routine.step.added', { kind: t(`routine.kind.${kind}`) }),
-          )
+          void keep(withNewStep(world, routine, kind), {
+            key: 'routine.step.added',
+            values: { kind: t(`routine.kind.${kind}`) },
+          })
         }
       />
     </section>

@@ -2,12 +2,12 @@ import type { GlyphName } from '../../contract/paint-order.ts';
 import { type Finding, worstOf } from '../../core/judge/finding.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine, Step } from '../../core/wash-day/routine.ts';
+import { productById } from '../../use/products.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
-import { productOf } from './day-input.ts';
 import { Findings, ofProduct } from './findings.tsx';
 import { cadenceWords, StepEditor } from './step-editor.tsx';
 
@@ -33,7 +33,7 @@ export function StepRow(props: {
   const { world, routine, step, place, input } = props;
   const { t } = world;
   const kind = t(`routine.kind.${step.kind}`);
-  const product = productOf(world, step.product);
+  const product = productById(world.remembered, step.product);
   const reading = input.readings.get(step.id);
   const there = new Set(reading?.mentions.flatMap(glyphsOf));
   const glyphs = glyphOrder.filter((name) => there.has(name));

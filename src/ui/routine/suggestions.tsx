@@ -3,14 +3,16 @@ import { applyMoves, type Fill, type Move } from '../../core/plan/moves.ts';
 import type { Suggestions as Answer, Suggestion } from '../../core/plan/suggest.ts';
 import type { Wish } from '../../core/plan/wish.ts';
 import type { WashDay, WashDayInput } from '../../core/wash-day/add-up.ts';
+import { productById } from '../../use/products.ts';
+import { keepRoutine } from '../../use/routines.ts';
+import { candidatesOf } from '../../use/wash-day-input.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 import { askSuggest } from './ask-suggest.ts';
-import { candidatesOf, productOf } from './day-input.ts';
-import { keepRoutine } from './routine-changes.ts';
 import { cadenceWords } from './step-editor.tsx';
 
 /** The smallest change that settles every clash, one press to take it; or what kind of product would. */
@@ -97,7 +99,7 @@ function Offer(props: { world: World; input: WashDayInput; suggestion: Suggestio
   const wishes = moves.flatMap((move) => wishOf(move) ?? []);
   const take = () => {
     const routine = applyMoves(input.routine, moves, world.practice.washDay.kinds.order, world.newId);
-    void keepRoutine(world, routine, t('routine.suggest.taken'));
+    void carryOut(world, keepRoutine(world.remembered, routine, { key: 'routine.suggest.taken' }));
   };
   return (
     <div class="offer">
@@ -121,10 +123,7 @@ function Offer(props: { world: World; input: WashDayInput; suggestion: Suggestio
           </Button>
         )}
         {wishes.map((wish) => (
-          <Button
-            key={JSON.stringify(wish)}
-            onClick={() => world.go('products', `wish:${JSON.stringify(wish)}`)}
-          >
+          <Button key={JSON.stringify(wish)} onClick={() => world.go('products', { wish })}>
             {t('routine.suggest.look-for', { what: wishWords(world, wish) })}
           </Button>
         ))}
@@ -140,11 +139,13 @@ export const wishWords = ({ t }: Pick<World, 't'>, wish: Wish): string =>
 function moveWords(world: World, { routine }: WashDayInput, move: Move): string {
   const { t } = world;
   const step = routine.steps.find(({ id }) => id === move.step);
-  const old = productOf(world, step?.product)?.name;
+  const old = productById(world.remembered, step?.product)?.name;
   const kind = t(`routine.kind.${'kind' in move ? move.kind : step!.kind}`);
   const fillWords = (fill: Fill) => {
     if ('wish' in fill) return t('routine.suggest.a', { what: wishWords(world, fill.wish) });
-    const names = [fill.product, ...fill.alternatives].flatMap((id) => productOf(world, id)?.name ?? []);
+    const names = [fill.product, ...fill.alternatives].flatMap(
+      (id) => productById(world.remembered, id)?.name ?? [],
+    );
     return names.length > 1
       ? t('routine.suggest.or', { name: names[0]!, others: names.slice(1).join(', ') })
       : (names[0] ?? '');

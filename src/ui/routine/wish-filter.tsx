@@ -1,17 +1,14 @@
-import { fulfils, type Wish, wishes } from '../../core/plan/wish.ts';
+import { fulfils, type Wish } from '../../core/plan/wish.ts';
 import type { Product } from '../../core/product/product.ts';
+import { readingOf } from '../../use/wash-day-input.ts';
 import { Button } from '../parts/button.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
-import { readingOf } from './day-input.ts';
 import { wishWords } from './suggestions.tsx';
 
-/** The wish that `world.go('products', 'wish:…')` carries; undefined for anything else, however broken. */
-export function wishFrom({ detail, practice }: Pick<World, 'detail' | 'practice'>): Wish | undefined {
-  if (!detail?.startsWith('wish:')) return undefined;
-  // Only wishes that the rules make themselves.
-  return wishes(practice.washDay).find((wish) => JSON.stringify(wish) === detail.slice(5));
-}
+/** The wish that the place was opened for. */
+export const wishFrom = ({ detail }: Pick<World, 'detail'>): Wish | undefined =>
+  detail && 'wish' in detail ? detail.wish : undefined;
 
 /** Products that are, or may be, such a one. */
 export const wished = (world: World, products: readonly Product[], wish: Wish) =>

@@ -20,10 +20,7 @@ export function ReadNames({ world }: { world: World }) {
             <Button
               look="quiet"
               label={t('panel.read-as.drop.what', { printed })}
-              onClick={async () => {
-                const { ok } = await world.change({ do: 'read-as', printed, name: null });
-                if (ok) world.say(t('panel.read-as.dropped', { printed }), true);
-              }}
+              onClick={() => void world.act({ act: 'read-as', printed, name: null })}
             >
               {t('panel.read-as.drop')}
             </Button>

@@ -1,9 +1,11 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
+import type { ProductKind } from '../../core/product/product.ts';
 import '../hair/hair.css';
-import { keepHead, newHead } from '../hair/head-changes.ts';
+import { keepHead, newHead } from '../../use/heads.ts';
+import { headInUse } from '../../use/in-use.ts';
+import { carryOut } from '../carry-out.ts';
 import { Questions } from '../hair/questions.tsx';
-import { headInUse } from '../heads.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
@@ -60,6 +62,7 @@ function Try({ world }: { world: World }) {
   const { t } = world;
   const [text, setText] = useState(t('welcome.sample'));
   const [read, setRead] = useState<string | undefined>();
+  const [kind, setKind] = useState<ProductKind | undefined>();
   return (
     <section class="stack">
       <h2>{t('welcome.try')}</h2>
@@ -75,7 +78,14 @@ function Try({ world }: { world: World }) {
           {t('panel.paste.read')}
         </Button>
       </div>
-      {read && <ListReading key={read} world={world} text={read} facts={{ name: t('welcome.try.name') }} />}
+      {read && (
+        <ListReading
+          key={`${read}`}
+          world={world}
+          met={{ text: read, facts: { name: t('welcome.try.name'), ...(kind && { kind }) } }}
+          onKind={setKind}
+        />
+      )}
     </section>
   );
 }
@@ -126,7 +136,12 @@ function Hair({ world }: { world: World }) {
     <section class="stack">
       <h2>{t('welcome.hair')}</h2>
       <p>{t('welcome.hair.why')}</p>
-      <Questions key={asked.id} head={asked} t={t} onAnswer={(changed) => void keepHead(world, changed)} />
+      <Questions
+        key={asked.id}
+        head={asked}
+        t={t}
+        onAnswer={(changed) => void carryOut(world, keepHead(world.remembered, changed))}
+      />
     </section>
   );
 }

@@ -110,7 +110,6 @@ export type Arguments = {
   'page.verdict.head': { who: Value };
   'page.verdict.routine': { who: Value };
   'panel.action.compare-now': { name: Value };
-  'panel.action.kept-now': { name: Value };
   'panel.found.alias': { name: Value };
   'panel.found.pattern': { name: Value };
   'panel.found.read-as': { name: Value };

@@ -1,0 +1,35 @@
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { practice } from '../../dictionary/practice.ts';
+import type { Use } from '../../src/core/names/entry.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { createNameSearch } from '../../src/core/names/search-names.ts';
+import { type ReadAs, readLabel } from '../../src/core/reading/reading.ts';
+import type { Remembered } from '../../src/store/remembered.ts';
+import type { Knowing } from '../../src/use/knowing.ts';
+import { dayOf } from '../../src/use/today.ts';
+
+export { practice };
+
+/** Labels are read here and nowhere else: the dictionary is too large for pages and panels. */
+export function createReadings() {
+  const lookup = createLookup(entries, patterns, limits);
+  const searchNames = createNameSearch(entries, lookup.close);
+  const read = (text: string, use?: Use, readAs?: ReadAs) =>
+    readLabel(text, lookup, { ...(use && { use }), ...(readAs && { readAs }) });
+  return {
+    lookup,
+    read,
+    /** Names and aliases like what is typed, each with what is known of it. */
+    lookUp: (typed: string) =>
+      searchNames(typed).map((hit) => ({ ...hit, known: lookup.known(lookup.find(hit.name)) })),
+    /** What judgements look at, by what is remembered now. */
+    knowing: (remembered: Remembered): Knowing => ({
+      remembered,
+      practice,
+      today: dayOf(new Date()),
+      reading: (text, use) => read(text, use, remembered.readAs),
+    }),
+  };
+}
+
+export type Readings = ReturnType<typeof createReadings>;

@@ -1,0 +1,56 @@
+import { browser } from 'wxt/browser';
+import { ask } from '../../src/contract/messages.ts';
+import { makeMenus } from './menus.ts';
+import { openPanel } from './panel.ts';
+import type { Parts } from './parts.ts';
+import { pickList } from './pick.ts';
+
+/** What the browser tells: presses on toolbar, menu and keys, grants, tabs that move on. */
+export function listenToBrowser(parts: Parts) {
+  listenToPresses(parts);
+  listenToStart(parts);
+  const { reach, tabPages } = parts;
+  browser.permissions.onAdded.addListener(() => void reach.sync());
+  browser.permissions.onRemoved.addListener(() => void reach.sync());
+  browser.tabs.onRemoved.addListener((tab) => void tabPages.drop(tab));
+  browser.tabs.onUpdated.addListener((tab, { status }) => {
+    if (status === 'loading') void tabPages.drop(tab);
+  });
+}
+
+function listenToPresses({ keeper, reach, tell }: Parts) {
+  browser.action.onClicked.addListener((tab) => {
+    if (tab.id === undefined) return;
+    void openPanel(tab.id, 'page');
+    void reach.read(tab.id).catch(() => undefined);
+  });
+  browser.contextMenus.onClicked.addListener(({ menuItemId, selectionText = '' }, tab) => {
+    const id = tab?.id;
+    if (id === undefined) return;
+    if (menuItemId !== 'selection') return void pickList(id, keeper);
+    void openPanel(id, 'page');
+    const page = { sendMessage: (message: unknown) => browser.tabs.sendMessage(id, message) };
+    void reach.read(id).then(() => ask(page, 'read-selection', { text: selectionText }));
+  });
+  browser.commands.onCommand.addListener((command, tab) => {
+    if (command !== 'jump-to-strip' || tab?.id === undefined) return;
+    const id = tab.id;
+    void tell(id, 'jump').catch(() => reach.read(id));
+  });
+}
+
+function listenToStart({ keeper, reach }: Parts) {
+  browser.runtime.onInstalled.addListener(({ reason }) => {
+    void reach.sync();
+    // Once, and not in the build that tests and the demo drive: there a tab of its own would come in between.
+    if (reason === 'install' && import.meta.env.MODE !== 'localhost')
+      void browser.tabs.create({ url: 'welcome.html' });
+    void browser.action.setBadgeBackgroundColor({ color: '#6b2a5b' });
+    void browser.action.setBadgeTextColor({ color: '#ffffff' });
+    void makeMenus(keeper);
+  });
+  browser.runtime.onStartup.addListener(() => {
+    void reach.sync();
+    void keeper.sweep();
+  });
+}

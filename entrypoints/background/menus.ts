@@ -1,0 +1,16 @@
+import { browser } from 'wxt/browser';
+import type { Keeper } from '../../src/store/keeper.ts';
+import { wordsOf } from './words.ts';
+
+/** The context menu, in the reader's language. */
+export async function makeMenus(keeper: Keeper): Promise<void> {
+  const t = await wordsOf(await keeper.remembered());
+  browser.contextMenus.removeAll(() => {
+    browser.contextMenus.create({
+      id: 'selection',
+      contexts: ['selection'],
+      title: t('page.menu.selection'),
+    });
+    browser.contextMenus.create({ id: 'pick', contexts: ['page'], title: t('page.menu.pick') });
+  });
+}

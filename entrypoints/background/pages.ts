@@ -1,0 +1,62 @@
+import { browser } from 'wxt/browser';
+import sources from '../../dictionary/sources.json' with { type: 'json' };
+import type { FoundText, ListOrder, Messages } from '../../src/contract/messages.ts';
+import { withKind } from '../../src/core/product/kind.ts';
+import { listsIn } from '../../src/find/lists-in.ts';
+import { factsOf } from '../../src/find/product-facts.ts';
+import type { Keeper } from '../../src/store/keeper.ts';
+import { orderOf } from '../../src/ui/describe/order.ts';
+import { mayRead, readPage } from '../../src/use/read-page.ts';
+import type { Readings } from './knowing.ts';
+import { badgeOf, type TabPages } from './tab-pages.ts';
+import { wordsOf } from './words.ts';
+
+type Sent = Messages['page-lists']['request'];
+type Place = { tab: number; frame: number };
+
+/** Reads what a page sent, keeps what its tab shows, and says how to paint it. */
+export function createPages(keeper: Keeper, readings: Readings, pages: TabPages) {
+  const show = async (tab: number) =>
+    browser.action.setBadgeText({ tabId: tab, text: badgeOf(await pages.get(tab)) });
+
+  const bringPainter = ({ tab, frame }: Place) =>
+    browser.scripting.executeScript({
+      target: { tabId: tab, frameIds: [frame] },
+      files: ['painter.js'],
+    });
+
+  return {
+    show,
+    async read({ texts, clues, canPaint, url, title }: Sent, at: Place): Promise<ListOrder[]> {
+      const remembered = await keeper.remembered();
+      if (!mayRead({ remembered }, url)) return [];
+      const t = await wordsOf(remembered);
+      const found = listsIn(texts, at.frame === 0 ? clues : undefined);
+      const facts = found.length > 0 ? factsOf(clues) : undefined;
+      const lists = found.map(({ places: _, product, ...text }, id): FoundText => {
+        const named = product ?? facts;
+        return { ...text, id, ...(named && { product: withKind({ ...facts, ...named }) }) };
+      });
+      const read = readPage(readings.knowing(remembered), readings.lookup, { url, title, lists });
+      const shown = read.map(({ list, proteins }) => ({ ...list, proteins }));
+      // The page waits for its painter only; badge and panel follow.
+      void pages.put(at.tab, at.frame, { url, title, lists: shown }).then(() => show(at.tab));
+      if (read.length > 0 && !canPaint) await bringPainter(at);
+      return read.map((each) => ({
+        ...orderOf(each, remembered.settings, sources, t),
+        places: found[each.list.id]!.places,
+      }));
+    },
+    async left({ tab, frame }: Place, url: string, title: string): Promise<void> {
+      await pages.put(tab, frame, { url, title, lists: [] });
+      await show(tab);
+    },
+    /** Nothing of this tab is read any more. */
+    async drop(tab: number): Promise<void> {
+      await pages.drop(tab);
+      await show(tab).catch(() => undefined);
+    },
+  };
+}
+
+export type Pages = ReturnType<typeof createPages>;

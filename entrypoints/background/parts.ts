@@ -1,0 +1,17 @@
+import type { Keeper } from '../../src/store/keeper.ts';
+import type { Acting } from '../../src/use/acting.ts';
+import type { Readings } from './knowing.ts';
+import type { Pages } from './pages.ts';
+import type { createReach } from './reach.ts';
+import type { TabPages } from './tab-pages.ts';
+
+/** What the background is made of: each answers one question, the wiring hands them round. */
+export type Parts = {
+  keeper: Keeper;
+  readings: Readings;
+  tabPages: TabPages;
+  pages: Pages;
+  acting: Acting;
+  reach: ReturnType<typeof createReach>;
+  tell(tab: number, name: 'again' | 'stop' | 'jump'): Promise<unknown>;
+};

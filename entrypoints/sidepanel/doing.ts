@@ -1,0 +1,58 @@
+import type { Acted, MessageName, Messages } from '../../src/contract/messages.ts';
+import type { Act } from '../../src/use/acts.ts';
+import type { State } from './state.ts';
+
+type Asked = <N extends MessageName>(
+  name: N,
+  request: Messages[N]['request'],
+) => Promise<Messages[N]['reply']>;
+
+/** What the panel has done: the background does it, the panel says what came of it. */
+export function createDoing(
+  state: State,
+  asked: Asked,
+  after: { drawSoon(): void; recall(): Promise<void> },
+) {
+  let nth = 0;
+  let toldFull = false;
+
+  function say(words: string, canUndo = false) {
+    state.said = { words, canUndo, nth: ++nth };
+    after.drawSoon();
+  }
+
+  async function tell(acting: Promise<Acted>): Promise<Acted> {
+    const { t } = state;
+    const acted = await acting.catch((): Acted => ({ ok: false, reason: 'shell.no-background' }));
+    if (!acted.ok) {
+      say(t('shell.not-kept', { reason: t(acted.reason) }));
+      return acted;
+    }
+    await after.recall();
+    if (acted.nearlyFull && !toldFull) {
+      toldFull = true;
+      say(t('keeping.room.nearly'));
+    } else if (acted.say) say(t(acted.say.key, acted.say.values), acted.undo !== undefined);
+    return acted;
+  }
+
+  return {
+    say,
+    act: (act: Act) => tell(asked('act', { act, id: crypto.randomUUID() })),
+    async undo() {
+      const last = state.undos.at(-1);
+      return last !== undefined && (await tell(asked('undo', { key: last.key }))).ok;
+    },
+    async forget() {
+      const done = await asked('forget', null).then(
+        () => true,
+        () => false,
+      );
+      if (done) {
+        localStorage.clear();
+        await after.recall();
+      }
+      return done;
+    },
+  };
+}

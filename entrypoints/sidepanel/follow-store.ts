@@ -1,0 +1,53 @@
+import type { Remembered } from '../../src/store/remembered.ts';
+import { isUndoKey, undosIn } from '../../src/store/undo-stack.ts';
+import { bestLanguage, wordsFor } from '../../src/ui/words/languages.ts';
+import type { State } from './state.ts';
+
+/** A file of the extension itself: no network. */
+const readWords = async (url: string) => (await fetch(url)).json();
+
+/** Keeps the panel's view of what is remembered, in the reader's language, and of what can be undone. */
+export function followStore(
+  browser: typeof chrome,
+  state: State,
+  on: { remembered(): Promise<Remembered>; failed(): void; drawSoon(): void },
+) {
+  let recalling: Promise<void> | undefined;
+  let again = false;
+
+  /** What is remembered, anew; asked again once when it changed meanwhile. */
+  function recall(): Promise<void> {
+    if (recalling) {
+      again = true;
+      return recalling;
+    }
+    recalling = recallOnce().finally(() => {
+      recalling = undefined;
+      if (again) {
+        again = false;
+        void recall();
+      }
+    });
+    return recalling;
+  }
+
+  async function recallOnce() {
+    try {
+      state.remembered = await on.remembered();
+      state.undos = undosIn(await browser.storage.session.get(null));
+    } catch {
+      on.failed();
+    }
+    const language = bestLanguage([state.remembered.settings.language, browser.i18n.getUILanguage()]);
+    if (state.t.lang !== language)
+      state.t = await wordsFor(language, (of) => readWords(browser.runtime.getURL(`/words/${of}.json`)));
+    state.loaded = true;
+    on.drawSoon();
+  }
+
+  browser.storage.local.onChanged.addListener(() => void recall());
+  browser.storage.session.onChanged.addListener((changes) => {
+    if (Object.keys(changes).some(isUndoKey)) void recall();
+  });
+  return { recall };
+}

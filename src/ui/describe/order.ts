@@ -1,0 +1,37 @@
+import type { PaintOrder } from '../../contract/paint-order.ts';
+import type { Settings } from '../../store/remembered.ts';
+import type { ReadList } from '../../use/read-page.ts';
+import type { Translate } from '../words/index.ts';
+import { sayOnce } from './draw.ts';
+import { drawStrip } from './draw-strip.ts';
+import { marksOf } from './mark.ts';
+import { stripOf } from './strip.ts';
+
+const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
+
+/** How to paint one list that was read and judged. */
+export function orderOf(
+  { list, reading, known, checks, proteins }: ReadList,
+  { underline, glyphSize }: Settings,
+  sources: Record<string, { title: string }>,
+  t: Translate,
+): PaintOrder {
+  const words = stripOf(reading, { product: list.product?.name, checks, kept: Boolean(known.kept) }, t);
+  const strip = drawStrip(words, t);
+  const { said, shared } = sayOnce((each) => ({
+    marks: marksOf(reading, t, sources)
+      .filter(({ line }) => (line === 'moisture' ? underline.moisture : underline.protein))
+      .map((mark) => ({ ...mark, glyph: each(mark.glyph), card: mark.card.map(each) })),
+    strip: { ...strip, open: strip.open.map(each), folded: strip.folded.map(each) },
+  }));
+  return {
+    list: list.id,
+    lang: t.lang,
+    dir: t.dir,
+    proteinMentions: proteins,
+    names: t('page.painter.names'),
+    glyphSize: glyphSizes[glyphSize],
+    ...said,
+    shared,
+  };
+}

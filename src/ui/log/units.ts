@@ -1,0 +1,5 @@
+/** Celsius as the reader writes it, and back. */
+export const toUnits = (celsius: number, imperial: boolean) =>
+  imperial ? Math.round((celsius * 9) / 5 + 32) : Math.round(celsius * 10) / 10;
+export const toCelsius = (degrees: number, imperial: boolean) =>
+  imperial ? Math.round(((degrees - 32) * 50) / 9) / 10 : degrees;

@@ -1,0 +1,23 @@
+import type { Said } from '../core/judge/finding.ts';
+import type { Practice } from '../core/judge/practice.ts';
+import type { Use } from '../core/names/entry.ts';
+import type { ProductFacts } from '../core/product/product.ts';
+import type { Reading } from '../core/reading/reading.ts';
+import type { Change, Remembered } from '../store/remembered.ts';
+
+/** All that a judgement may look at. A world of the panel is one; the background makes one of its lookup. */
+export type Knowing = {
+  remembered: Remembered;
+  /** Numbers of the dictionary that the rules go by. */
+  practice: Practice;
+  /** ISO date of the reader's own day. */
+  today: string;
+  /** A label read; undefined while somebody else is still reading it. */
+  reading(text: string, use?: Use): Reading | undefined;
+};
+
+/** A list that was met on a page, or pasted, with what is told of its product. */
+export type Met = { text: string; facts: ProductFacts };
+
+/** What an act comes to: what is to be changed, and what to say when it is. */
+export type Decided = { changes: Change[]; say?: Said };

@@ -1,0 +1,39 @@
+import type { FoundText, TabPage } from '../contract/messages.ts';
+import type { Use } from '../core/names/entry.ts';
+import { type Product, type ProductFacts, type ProductKind, usualUse } from '../core/product/product.ts';
+import { findSame } from '../core/product/same-product.ts';
+import type { Remembered } from '../store/remembered.ts';
+import type { Met } from './knowing.ts';
+import { correctedKind } from './sites.ts';
+
+/** A list of a page with its product: at least a name, and where it was met. */
+export function metOnPage(
+  { text, product }: Pick<FoundText, 'text' | 'product'>,
+  page: Pick<TabPage, 'url' | 'title'> | null,
+): Met {
+  const url = product?.url ?? page?.url;
+  return { text, facts: { ...(product ?? { name: page?.title ?? '' }), ...(url && { url }) } };
+}
+
+/** As what a product that was met is judged. */
+export const judgedAs = ({ kept, kind, use }: KnownProduct) => ({ kind, use, product: kept?.id });
+
+/** What the program knows of a product that was met, the reader's own word before the page's. */
+export type KnownProduct = {
+  /** The product kept that this one is. */
+  kept: Product | undefined;
+  kind: ProductKind | undefined;
+  use: Use | undefined;
+  /** What the page says, with that kind and use. */
+  facts: ProductFacts;
+};
+
+export function knownProduct(remembered: Remembered, met: Met): KnownProduct {
+  const { facts } = met;
+  const kept = findSame(remembered.products, met);
+  const corrected = correctedKind(remembered, facts);
+  const kind = kept?.kind ?? corrected ?? facts.kind;
+  const told = kind === facts.kind ? facts.use : undefined;
+  const use = kept?.use ?? told ?? (kind ? usualUse[kind] : facts.use);
+  return { kept, kind, use, facts: { ...facts, ...(kind && { kind }), ...(use && { use }) } };
+}

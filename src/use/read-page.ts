@@ -1,0 +1,39 @@
+import type { FoundText, TabPage } from '../contract/messages.ts';
+import type { Lookup } from '../core/names/lookup.ts';
+import { isProtein, type Reading } from '../core/reading/reading.ts';
+import { type Check, judgeProduct } from './judge-product.ts';
+import type { Knowing } from './knowing.ts';
+import { judgedAs, type KnownProduct, knownProduct, metOnPage } from './met-product.ts';
+import { markOfText, siteOf } from './sites.ts';
+
+/** One cosmetic list of a page, read and judged. */
+export type ReadList = {
+  list: FoundText;
+  reading: Reading;
+  known: KnownProduct;
+  checks: Check[];
+  proteins: number;
+};
+
+/** The reader pointed at this text: it is read as a list whatever its names. */
+const pointedAt = ['selection', 'chosen'];
+
+/** Whether anything may be read on this page, by the reader's own word. */
+export const mayRead = ({ remembered: { sites } }: Pick<Knowing, 'remembered'>, url: string): boolean =>
+  !siteOf(sites, url)?.paused;
+
+/** Reads and judges the lists found on a page; what is no cosmetic list, or was said to be none, is left out. */
+export function readPage(knowing: Knowing, lookup: Pick<Lookup, 'thresholds'>, page: TabPage): ReadList[] {
+  if (!mayRead(knowing, page.url)) return [];
+  const notLists = siteOf(knowing.remembered.sites, page.url)?.notLists ?? [];
+  return page.lists.flatMap((list) => {
+    if (notLists.includes(markOfText(list.text))) return [];
+    const known = knownProduct(knowing.remembered, metOnPage(list, page));
+    const reading = knowing.reading(list.text, known.use);
+    if (!reading) return [];
+    const isList = !reading.refused && reading.read >= lookup.thresholds.listAtLeast;
+    if (!isList && !pointedAt.includes(list.via)) return [];
+    const checks = judgeProduct(knowing, { reading, ...judgedAs(known) });
+    return [{ list, reading, known, checks, proteins: reading.mentions.filter(isProtein).length }];
+  });
+}

@@ -1,0 +1,55 @@
+import type { Candidate } from '../core/plan/suggest.ts';
+import { type Product, usualUse } from '../core/product/product.ts';
+import type { Reading } from '../core/reading/reading.ts';
+import type { WashDayInput } from '../core/wash-day/add-up.ts';
+import type { Routine, Step } from '../core/wash-day/routine.ts';
+import { allowanceFor } from './in-use.ts';
+import type { Knowing } from './knowing.ts';
+import { productById } from './products.ts';
+
+/** The newest label of a product, read for a use; undefined while it is read or where there is none. */
+export function readingOf(
+  knowing: Knowing,
+  product: Product | undefined,
+  use: Step['use'] | undefined,
+): Reading | undefined {
+  const text = product?.labels[0]?.text;
+  return text ? knowing.reading(text, use) : undefined;
+}
+
+/** All that the rules need to know of one routine: the one place where a wash day is put together. */
+export function washDayInput(knowing: Knowing, routine: Routine): WashDayInput {
+  const { remembered, today, practice } = knowing;
+  const head = remembered.heads.find(({ id }) => id === routine.head);
+  const readings = new Map(
+    routine.steps.map(({ id, product, use }) => [
+      id,
+      readingOf(knowing, productById(remembered, product), use),
+    ]),
+  );
+  return {
+    routine,
+    readings,
+    head,
+    allowance: allowanceFor(knowing, head),
+    log: remembered.log,
+    today,
+    practice,
+  };
+}
+
+/** Whether a label of the routine is still being read: then the findings would speak too early. */
+export const stillReading = ({ remembered }: Knowing, { routine, readings }: WashDayInput): boolean =>
+  routine.steps.some(
+    ({ id, product }) => productById(remembered, product)?.labels[0]?.text && readings.get(id) === undefined,
+  );
+
+/** Products that could stand in a routine: on hand, and the considered ones where they are wanted. */
+export const candidatesOf = (knowing: Knowing, considered: boolean): Candidate[] =>
+  knowing.remembered.products.flatMap((product) => {
+    const { id, kind, owned } = product;
+    if (!kind || !(owned || considered)) return [];
+    const use = product.use ?? usualUse[kind];
+    const reading = readingOf(knowing, product, use);
+    return reading ? [{ product: id, kind, use, reading, owned }] : [];
+  });
