@@ -1,5 +1,6 @@
 /** The one layout of dictionary files: one entry a line, sorted by name, fields in the order of the schema. */
 import type { z } from 'zod';
+import type { UseLevels } from '../src/core/amounts/use-levels.ts';
 import type { Limits } from '../src/core/names/entry.ts';
 import { entrySchema, patternSchema } from './schema.ts';
 
@@ -27,6 +28,25 @@ export function formatWords(words: Record<string, readonly string[]>): string {
     ([name, list]) => `  ${JSON.stringify(name)}: ${JSON.stringify([...new Set(list)].sort())}`,
   );
   return `{\n${rows.join(',\n')}\n}\n`;
+}
+
+/** Text of amounts/use-levels.json: one class, one shared sum, one kind a line. Their order is their meaning. */
+export function formatUseLevels({ bases, classes, frames, kinds, ...rest }: UseLevels): string {
+  const list = (values: readonly object[], indent: string) =>
+    `[\n${values.map((value) => `${indent}  ${compact(value)}`).join(',\n')}\n${indent}]`;
+  const record = (values: object) =>
+    `{\n${Object.entries(values)
+      .map(([key, value]) => `    ${JSON.stringify(key)}: ${compact(value)}`)
+      .join(',\n')}\n  }`;
+  const drawn = frames.map(({ id, shares }) => `    { "id": "${id}", "shares": ${list(shares, '    ')} }`);
+  const fields = [
+    `"bases": ${record(bases)}`,
+    `"classes": ${list(classes, '  ')}`,
+    `"frames": [\n${drawn.join(',\n')}\n  ]`,
+    `"kinds": ${record(kinds)}`,
+    ...Object.entries(rest).map(([key, value]) => `${JSON.stringify(key)}: ${compact(value)}`),
+  ];
+  return `{\n${fields.map((field) => `  ${field}`).join(',\n')}\n}\n`;
 }
 
 /** Text of sources.json. The order in which they came is kept. */

@@ -1,5 +1,7 @@
 /** The dictionary as data: `entries`, `patterns` and `limits` are what `createLookup` takes. */
+import type { UseLevels } from '../src/core/amounts/use-levels.ts';
 import type { Entry, Limits, Pattern } from '../src/core/names/entry.ts';
+import useLevels from './amounts/use-levels.json' with { type: 'json' };
 import acidsAndAlkalis from './entries/acids-and-alkalis.json' with { type: 'json' };
 import actives from './entries/actives.json' with { type: 'json' };
 import algaeAndFungi from './entries/algae-and-fungi.json' with { type: 'json' };
@@ -76,4 +78,5 @@ export const entries = [
   waxes,
 ].flat() as Entry[];
 export const patterns = expand(patternsFile as Pattern[], patternWords);
-export const limits: Limits = limitsFile;
+/** Ceilings, thresholds and usual shares. */
+export const limits: Limits = { ...limitsFile, usual: useLevels as unknown as UseLevels };

@@ -5,5 +5,5 @@ import washDay from './wash-day.json' with { type: 'json' };
 
 export const practice: Practice = {
   allowance: allowance as AllowancePractice,
-  washDay: washDay as WashDayPractice,
+  washDay: washDay as unknown as WashDayPractice,
 };

@@ -14,7 +14,7 @@ const optional = z.exactOptional;
 const sources = few(z.string()).describe('Keys into sources.json. A fact without a source is left out.');
 const range = z.strictObject({ min: z.number().nonnegative(), max: z.number().positive() });
 
-const protein = z.strictObject({
+export const protein = z.strictObject({
   kind: z.enum([
     'amino-acid',
     'peptide',
@@ -32,7 +32,7 @@ const protein = z.strictObject({
 });
 
 const moisture = few(z.enum(['humectant', 'emollient', 'occlusive']));
-const roles = few(
+export const roles = few(
   z.enum([
     'water',
     'film-forming-humectant',

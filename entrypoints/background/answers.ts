@@ -37,7 +37,7 @@ const toPages = ({ pages, tabPages, acting, reach }: Parts): Answers => ({
 });
 
 const toViews = ({ keeper, readings, tabPages, acting, reach }: Parts): Answers => ({
-  read: (texts) => texts.map(({ text, use, readAs }) => readings.read(text, use, readAs)),
+  read: (texts) => texts.map(({ text, ...as }) => readings.read(text, as)),
   'look-up': (typed) => readings.lookUp(typed),
   close: (names) => names.map((name) => readings.lookup.close(name, 3)),
   'tab-page': ({ tab }) => tabPages.get(tab),

@@ -1,9 +1,9 @@
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
-import type { Use } from '../../src/core/names/entry.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { createNameSearch } from '../../src/core/names/search-names.ts';
-import { type ReadAs, readLabel } from '../../src/core/reading/reading.ts';
+import { readAsOf } from '../../src/core/product/read-as.ts';
+import { type ReadOptions, readLabel } from '../../src/core/reading/reading.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
 import type { Knowing } from '../../src/use/knowing.ts';
 import { dayOf } from '../../src/use/today.ts';
@@ -14,8 +14,7 @@ export { practice };
 export function createReadings() {
   const lookup = createLookup(entries, patterns, limits);
   const searchNames = createNameSearch(entries, lookup.close);
-  const read = (text: string, use?: Use, readAs?: ReadAs) =>
-    readLabel(text, lookup, { ...(use && { use }), ...(readAs && { readAs }) });
+  const read = (text: string, as: ReadOptions) => readLabel(text, lookup, as);
   return {
     lookup,
     read,
@@ -27,7 +26,7 @@ export function createReadings() {
       remembered,
       practice,
       today: dayOf(new Date()),
-      reading: (text, use) => read(text, use, remembered.readAs),
+      reading: (text, as) => read(text, { ...readAsOf(as), readAs: remembered.readAs }),
     }),
   };
 }

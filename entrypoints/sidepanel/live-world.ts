@@ -1,6 +1,7 @@
 import { practice } from '../../dictionary/practice.ts';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import { ask, type MessageName, type Messages, type PanelGo } from '../../src/contract/messages.ts';
+import { readAsOf } from '../../src/core/product/read-as.ts';
 import { removedOf } from '../../src/store/undo-stack.ts';
 import type { Said } from '../../src/ui/parts/toast.tsx';
 import { isPlace } from '../../src/ui/shell.tsx';
@@ -83,8 +84,10 @@ export function openPanel(
     now: () => new Date().toISOString(),
     remembered: state.remembered,
     page: state.page,
-    reading: (text, use, readAs = state.remembered.readAs) =>
-      reading(text, use, Object.keys(readAs).length ? readAs : undefined),
+    reading: (text, as) => {
+      const { readAs } = state.remembered;
+      return reading(text, { ...readAsOf(as), ...(Object.keys(readAs).length > 0 && { readAs }) });
+    },
     close: (names) => asked('close', names).catch(() => names.map(() => [])),
     lookUp: (typed) => asked('look-up', typed).catch(() => []),
     act: doing.act,

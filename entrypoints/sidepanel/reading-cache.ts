@@ -1,7 +1,6 @@
-import type { Use } from '../../src/core/names/entry.ts';
-import type { ReadAs, Reading } from '../../src/core/reading/reading.ts';
+import type { Reading, ReadOptions } from '../../src/core/reading/reading.ts';
 
-type Asked = { text: string; use?: Use; readAs?: ReadAs };
+type Asked = { text: string } & ReadOptions;
 
 /** Readings by what was asked: known ones at once; all that a drawing lacked is asked for in one message. */
 export function readingCache(
@@ -28,8 +27,8 @@ export function readingCache(
       for (const each of asked) pending.delete(JSON.stringify(each));
     }
   };
-  return (text: string, use?: Use, readAs?: ReadAs): Reading | undefined => {
-    const asked: Asked = { text, ...(use && { use }), ...(readAs && { readAs }) };
+  return (text: string, as: ReadOptions = {}): Reading | undefined => {
+    const asked: Asked = { text, ...as };
     const key = JSON.stringify(asked);
     const reading = known.get(key);
     if (reading || pending.has(key)) return reading;

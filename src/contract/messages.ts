@@ -1,9 +1,8 @@
 import type { Said } from '../core/judge/finding.ts';
-import type { Use } from '../core/names/entry.ts';
 import type { Known } from '../core/names/lookup.ts';
 import type { NameHit } from '../core/names/search-names.ts';
 import type { ProductFacts } from '../core/product/product.ts';
-import type { ReadAs, Reading } from '../core/reading/reading.ts';
+import type { Reading, ReadOptions } from '../core/reading/reading.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Act } from '../use/acts.ts';
 import type { PaintOrder, StripAction } from './paint-order.ts';
@@ -106,7 +105,7 @@ export type Messages = {
   /** Views → background: takes back the act whose undo has this key. */
   undo: { request: { key: string }; reply: Acted };
   /** Views → background: texts to read. */
-  read: { request: { text: string; use?: Use; readAs?: ReadAs }[]; reply: Reading[] };
+  read: { request: ({ text: string } & ReadOptions)[]; reply: Reading[] };
   /** Views → background: close spellings of unknown names. */
   close: { request: string[]; reply: string[][] };
   /** Views → background: names and aliases like what is typed, each with what is known of it. */

@@ -1,8 +1,9 @@
 import type { Acted, KnownName, ListRef, TabPage } from '../contract/messages.ts';
 import type { Practice } from '../core/judge/practice.ts';
-import type { Use } from '../core/names/entry.ts';
+
 import type { Wish } from '../core/plan/wish.ts';
-import type { ReadAs, Reading } from '../core/reading/reading.ts';
+import type { ReadFor } from '../core/product/read-as.ts';
+import type { Reading } from '../core/reading/reading.ts';
 import type { StoreDoor } from '../store/panel-store.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Removed } from '../store/undo-stack.ts';
@@ -60,7 +61,7 @@ export type World = {
   /** The page of the tab in view, or null where nothing was read. */
   page: TabPage | null;
   /** A reading at once if it is known; otherwise it is asked for and the view drawn again. */
-  reading(text: string, use?: Use, readAs?: ReadAs): Reading | undefined;
+  reading(text: string, as?: ReadFor): Reading | undefined;
   close(names: string[]): Promise<string[][]>;
   /** Names of the dictionary like what is typed, best first. */
   lookUp(typed: string): Promise<KnownName[]>;

@@ -1,7 +1,7 @@
 import type { Said } from '../core/judge/finding.ts';
 import type { Practice } from '../core/judge/practice.ts';
-import type { Use } from '../core/names/entry.ts';
 import type { ProductFacts } from '../core/product/product.ts';
+import type { ReadFor } from '../core/product/read-as.ts';
 import type { Reading } from '../core/reading/reading.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 
@@ -13,7 +13,7 @@ export type Knowing = {
   /** ISO date of the reader's own day. */
   today: string;
   /** A label read; undefined while somebody else is still reading it. */
-  reading(text: string, use?: Use): Reading | undefined;
+  reading(text: string, as?: ReadFor): Reading | undefined;
 };
 
 /** A list that was met on a page, or pasted, with what is told of its product. */

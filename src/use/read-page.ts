@@ -29,7 +29,7 @@ export function readPage(knowing: Knowing, lookup: Pick<Lookup, 'thresholds'>, p
   return page.lists.flatMap((list) => {
     if (notLists.includes(markOfText(list.text))) return [];
     const known = knownProduct(knowing.remembered, metOnPage(list, page));
-    const reading = knowing.reading(list.text, known.use);
+    const reading = knowing.reading(list.text, known);
     if (!reading) return [];
     const isList = !reading.refused && reading.read >= lookup.thresholds.listAtLeast;
     if (!isList && !pointedAt.includes(list.via)) return [];

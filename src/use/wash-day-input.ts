@@ -1,20 +1,17 @@
 import type { Candidate } from '../core/plan/suggest.ts';
 import { type Product, usualUse } from '../core/product/product.ts';
+import type { ReadFor } from '../core/product/read-as.ts';
 import type { Reading } from '../core/reading/reading.ts';
 import type { WashDayInput } from '../core/wash-day/add-up.ts';
-import type { Routine, Step } from '../core/wash-day/routine.ts';
+import type { Routine } from '../core/wash-day/routine.ts';
 import { allowanceFor } from './in-use.ts';
 import type { Knowing } from './knowing.ts';
 import { productById } from './products.ts';
 
-/** The newest label of a product, read for a use; undefined while it is read or where there is none. */
-export function readingOf(
-  knowing: Knowing,
-  product: Product | undefined,
-  use: Step['use'] | undefined,
-): Reading | undefined {
+/** The newest label of a product, read for a kind and use; undefined while it is read or where there is none. */
+export function readingOf(knowing: Knowing, product: Product | undefined, as: ReadFor): Reading | undefined {
   const text = product?.labels[0]?.text;
-  return text ? knowing.reading(text, use) : undefined;
+  return text ? knowing.reading(text, as) : undefined;
 }
 
 /** All that the rules need to know of one routine: the one place where a wash day is put together. */
@@ -22,10 +19,7 @@ export function washDayInput(knowing: Knowing, routine: Routine): WashDayInput {
   const { remembered, today, practice } = knowing;
   const head = remembered.heads.find(({ id }) => id === routine.head);
   const readings = new Map(
-    routine.steps.map(({ id, product, use }) => [
-      id,
-      readingOf(knowing, productById(remembered, product), use),
-    ]),
+    routine.steps.map((step) => [step.id, readingOf(knowing, productById(remembered, step.product), step)]),
   );
   return {
     routine,
@@ -50,6 +44,6 @@ export const candidatesOf = (knowing: Knowing, considered: boolean): Candidate[]
     const { id, kind, owned } = product;
     if (!kind || !(owned || considered)) return [];
     const use = product.use ?? usualUse[kind];
-    const reading = readingOf(knowing, product, use);
+    const reading = readingOf(knowing, product, { kind, use });
     return reading ? [{ product: id, kind, use, reading, owned }] : [];
   });

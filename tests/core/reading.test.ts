@@ -51,7 +51,8 @@ const limits: Limits = {
   },
 };
 const lookup = createLookup(entries, patterns, limits);
-const read = (text: string, use?: 'rinse-off' | 'leave-on') => readLabel(text, lookup, use ? { use } : {});
+const read = (text: string, use?: 'rinse-off' | 'leave-on') =>
+  readLabel(text, lookup, use ? { use, market: 'eu' } : { market: 'eu' });
 
 describe('strengths', () => {
   it.each([

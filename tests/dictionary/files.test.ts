@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { useLevelsSchema } from '../../dictionary/amounts/schema.ts';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { entrySchema, limitsSchema, patternSchema, sourcesSchema } from '../../dictionary/schema.ts';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
@@ -14,7 +15,9 @@ it('every entry, pattern and limit has the shape of the schema', () => {
     return parsed.success ? [] : [`${'id' in each ? each.id : each.name}: ${parsed.error.message}`];
   });
   expect(wrong).toEqual([]);
-  expect(limitsSchema.safeParse(limits).error).toBeUndefined();
+  const { usual, ...ceilings } = limits;
+  expect(limitsSchema.safeParse(ceilings).error).toBeUndefined();
+  expect(useLevelsSchema.safeParse(usual).error).toBeUndefined();
   expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
 });
 

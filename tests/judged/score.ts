@@ -133,6 +133,7 @@ const scorers: Record<string, Scorer> = {
     const at = { row: named(row, 'label', 'ingredient'), why: `${low}–${high} for ${least}–${most}` };
     return [
       { ...at, of: 'bands meet', right: low <= most && high >= least },
+      { ...at, of: 'upper end within three times', right: high <= 3 * most && high >= most / 3 },
       { ...at, of: 'middle inside', right: low <= middle && middle <= high },
     ];
   },

@@ -1,6 +1,7 @@
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
+import { readAsOf } from '../../src/core/product/read-as.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change, Remembered } from '../../src/store/remembered.ts';
@@ -37,7 +38,7 @@ export async function keptWorld(over: Partial<World> = {}, start: Change[] = [])
     now: () => `2026-03-01T12:00:00.${String(nth).padStart(3, '0')}Z`,
     remembered,
     page: null,
-    reading: (text, use) => readLabel(text, lookup, use ? { use } : {}),
+    reading: (text, as) => readLabel(text, lookup, readAsOf(as)),
     lookUp: async () => [],
     close: async () => [],
     act: async (act) => {

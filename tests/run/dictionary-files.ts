@@ -6,6 +6,7 @@ import {
   formatLimits,
   formatPatterns,
   formatSources,
+  formatUseLevels,
   formatWords,
 } from '../../dictionary/format.ts';
 import { root } from './steps.ts';
@@ -22,6 +23,7 @@ export function dictionaryFiles(): DataFile[] {
     ['patterns.json', formatPatterns] as const,
     ['pattern-words.json', formatWords] as const,
     ['limits.json', formatLimits] as const,
+    ['amounts/use-levels.json', formatUseLevels] as const,
     ['sources.json', formatSources] as const,
   ].map(([path, format]) => {
     const text = readFileSync(join(folder, path), 'utf8');

@@ -33,9 +33,10 @@ export function readDictionary(): Dictionary {
     patterns: expand(JSON.parse(read('patterns.json')), JSON.parse(read('pattern-words.json'))),
     limits: JSON.parse(read('limits.json')),
     sources: Object.keys(JSON.parse(read('sources.json'))),
-    elsewhere: json('.')
-      .filter((file) => !own.includes(file))
-      .map(read),
+    elsewhere: [
+      ...json('.').filter((file) => !own.includes(file)),
+      ...json('amounts').map((file) => `amounts/${file}`),
+    ].map(read),
   };
 }
 

@@ -41,7 +41,7 @@ const lookup = createLookup(
   },
 );
 const t = translator('en');
-const read = (text: string) => readLabel(text, lookup);
+const read = (text: string) => readLabel(text, lookup, { market: 'eu' });
 const sums = (text: string) => sumsOf(read(text), t);
 
 describe('the strip sums up', () => {

@@ -3,6 +3,7 @@ import sources from '../../dictionary/sources.json' with { type: 'json' };
 import type { Entry } from '../../src/core/names/entry.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { createNameSearch } from '../../src/core/names/search-names.ts';
+import { readAsOf } from '../../src/core/product/read-as.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
@@ -80,8 +81,8 @@ export function fakeWorld(over: Partial<World> = {}): { world: World; told: Told
     today: '2026-11-25',
     remembered: nothing,
     page: null,
-    reading: (text, use, readAs) =>
-      readLabel(text, lookup, { ...(use && { use }), readAs: readAs ?? world.remembered.readAs }),
+    reading: (text, as) =>
+      readLabel(text, lookup, { market: 'eu', readAs: world.remembered.readAs, ...readAsOf(as) }),
     close: async (names) => names.map((name) => lookup.close(name)),
     lookUp: async (typed) =>
       searchNames(typed).map((hit) => ({ ...hit, known: lookup.known(lookup.find(hit.name)) })),

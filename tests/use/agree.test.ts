@@ -41,7 +41,7 @@ function shown(remembered = { ...nothing, heads: [head], routines: [routine] }) 
   const by = knowing(remembered);
   const [strip] = readPage(by, lookup, page);
   const known = knownProduct(remembered, met);
-  const reading = by.reading(text, known.use)!;
+  const reading = by.reading(text, known)!;
   return { strip: strip!, panel: judgeProduct(by, { reading, ...judgedAs(known) }), known };
 }
 

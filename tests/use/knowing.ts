@@ -1,6 +1,7 @@
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
+import { readAsOf } from '../../src/core/product/read-as.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { type Change, defaultSettings, type Remembered, type Thing } from '../../src/store/remembered.ts';
 import { type Act, decide } from '../../src/use/acts.ts';
@@ -25,7 +26,7 @@ export const knowing = (remembered: Partial<Remembered> = {}): Knowing => {
     remembered: all,
     practice,
     today: '2026-03-01',
-    reading: (text, use) => readLabel(text, lookup, { readAs: all.readAs, ...(use && { use }) }),
+    reading: (text, as) => readLabel(text, lookup, { readAs: all.readAs, ...readAsOf(as) }),
   };
 };
 

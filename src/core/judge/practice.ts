@@ -1,3 +1,4 @@
+import type { BringsPractice } from '../amounts/brings.ts';
 import type { Allowance, DamageKind, Porosity, Thickness } from '../hair/head.ts';
 import type { Range, Role } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
@@ -61,9 +62,7 @@ export type StretchPractice = {
 };
 
 /** dictionary/wash-day.json: amounts, retention and thresholds of the routine rules, each with its source. */
-export type WashDayPractice = {
-  /** Grams used and share retained by kind of product; `source` says which row of the exposure table stands in. */
-  exposure: Record<ProductKind, { grams: number; retention: number; source: string }>;
+export type WashDayPractice = BringsPractice & {
   /** What the kinds do in a wash day. */
   kinds: {
     /** Counted as a strengthening treatment: spaced by the allowance, shampooed out, followed up. */

@@ -1,5 +1,7 @@
 /** The dictionary's shapes as `core` sees them. Facts reach `core` as arguments of these types. */
 
+import type { UseLevels } from '../amounts/use-levels.ts';
+
 /** Inclusive range; the unit is named where the range is used. */
 export type Range = { min: number; max: number };
 
@@ -137,4 +139,9 @@ export type Thresholds = {
   sources?: Record<string, string>;
 };
 
-export type Limits = { limits: Limit[]; thresholds: Thresholds };
+export type Limits = {
+  limits: Limit[];
+  thresholds: Thresholds;
+  /** Usual shares by class and kind: dictionary/amounts. Without them no likely share is told. */
+  usual?: UseLevels;
+};

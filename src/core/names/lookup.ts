@@ -1,3 +1,5 @@
+import { createClassOf } from '../amounts/classes.ts';
+import type { UseClass, UseLevels } from '../amounts/use-levels.ts';
 import { createClose } from './close-spellings.ts';
 import type {
   Allergen,
@@ -41,6 +43,9 @@ export type Lookup = {
   /** The legal ceiling in percent of a found name for a use, if any. Unknown use takes the larger of the two. */
   ceiling(found: Found, use?: Use): number | undefined;
   thresholds: Thresholds;
+  /** The class of use of a found name, where one takes it. */
+  useOf(found: Found): UseClass | undefined;
+  usual?: UseLevels;
 };
 
 /** Builds the lookup from the dictionary. Pure; entries, patterns and limits are plain data. */
@@ -106,21 +111,26 @@ export function createLookup(
     return hit && { found: { how: hit.how, name: hit.entry.name }, fact: hit.entry };
   };
 
+  const classOf = createClassOf(limits.usual?.classes ?? []);
+  const known = (found: Found): Known => {
+    if (found.how === 'told') return knownAs(found.as);
+    const fact = found.how === 'none' ? undefined : meet(found.name).fact;
+    return {
+      ...(fact?.protein ? { protein: fact.protein } : {}),
+      moisture: fact?.moisture ?? [],
+      roles: fact?.roles ?? [],
+      allergens: fact?.allergens ?? [],
+      functions: (fact && 'functions' in fact && fact.functions) || [],
+      sources: fact?.sources ?? [],
+    };
+  };
+
   return {
     thresholds: limits.thresholds,
+    ...(limits.usual && { usual: limits.usual }),
     find: (raw) => meet(raw).found,
-    known(found) {
-      if (found.how === 'told') return knownAs(found.as);
-      const fact = found.how === 'none' ? undefined : meet(found.name).fact;
-      return {
-        ...(fact?.protein ? { protein: fact.protein } : {}),
-        moisture: fact?.moisture ?? [],
-        roles: fact?.roles ?? [],
-        allergens: fact?.allergens ?? [],
-        functions: (fact && 'functions' in fact && fact.functions) || [],
-        sources: fact?.sources ?? [],
-      };
-    },
+    known,
+    useOf: (found) => classOf(found, known(found)),
     close: (raw, most = 3) => close(normalName(nameForms(raw)[1] ?? raw), most),
     ceiling(found, use) {
       const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));

@@ -1,10 +1,13 @@
 import { type Amount, shareBounds } from '../amounts/bounds.ts';
+import { type Likely, likelyShares } from '../amounts/likely.ts';
+import type { Market } from '../amounts/market.ts';
 import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
 import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { ToldAs } from '../names/told-as.ts';
+import type { ProductKind } from '../product/product.ts';
 
-/** none · trace: every such mention at most 1 % · leading: one among the first five ahead of the one-percent line · present: between · unknown: too much unread. */
+/** none · trace: every such mention likely at most 1 % · leading: one among the first five ahead of the one-percent line · present: between · unknown: too much unread. */
 export type Strength = 'none' | 'trace' | 'present' | 'leading' | 'unknown';
 
 export type Mention = {
@@ -17,16 +20,18 @@ export type Mention = {
   moisture: MoistureRole[];
   roles: Role[];
   allergens: Allergen[];
+  /** Class of use whose usual shares hold for it. */
+  useClass?: string;
   /** Percent by weight that the label allows. */
   share: Range;
   /** The share as printed on the label, in percent. */
   printed?: number;
-};
+} & Likely;
 
 export type Reading = {
   mentions: Mention[];
   order: 'descending' | 'uninformative';
-  /** Index from which every mention is at most 1 %. */
+  /** Index from which every mention is likely at most 1 %. */
   onePercentFrom?: number;
   protein: Strength;
   moisture: Strength;
@@ -41,13 +46,21 @@ export type Reading = {
 /** How a reader had an unknown name read: printed name → dictionary name, or what it is. */
 export type ReadAs = Record<string, string | ToldAs>;
 
-export type ReadOptions = { use?: Use; readAs?: ReadAs };
+export type ReadOptions = {
+  use?: Use;
+  /** Chooses the frame that likely shares keep to. */
+  kind?: ProductKind;
+  /** Ceilings of EU law narrow what the label allows only where the product is known to be sold under it. */
+  market?: Market;
+  readAs?: ReadAs;
+};
 
 /**
  * The one door: a label's text becomes a Reading. Never throws on any text; text that is too long, or in
  * which no list can be seen, is refused and says so.
  *
- * `options.use` chooses the legal ceilings (rinse-off or leave-on); without it the larger one holds.
+ * `options.use` chooses the legal ceilings (rinse-off or leave-on); without it the larger one holds. They enter
+ * what the label allows only in a market where they are law; likely shares keep to them everywhere.
  */
 export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {}): Reading {
   if (text.length > lookup.thresholds.longestText) return refusal('too-long');
@@ -61,7 +74,7 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
   label.parts = spoken.map(({ part }) => part);
   const mentions = spoken.map(({ part, found }) => mentionOf(part, found, lookup));
   const order = saysNothing(label, lookup) ? 'uninformative' : 'descending';
-  const assumesLimits = setShares(label.parts, mentions, order, lookup, options.use);
+  const assumesLimits = setShares(label.parts, mentions, order, lookup, options);
   const onePercentFrom = order === 'descending' ? freeFrom(mentions, lookup.thresholds.freeBelow) : undefined;
   const read = mentions.filter(({ found }) => found.how !== 'none').length / mentions.length;
   const partial: Omit<Reading, 'protein' | 'moisture'> = {
@@ -77,6 +90,9 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
     moisture: strengthOf(partial, ({ moisture }) => moisture.length > 0, lookup),
   };
 }
+
+/** The share to reckon with, in percent: likely where practice tells one, else what the label allows. */
+export const shareOf = ({ likely, share }: Pick<Mention, 'likely' | 'share'>): Range => likely ?? share;
 
 /** Conditioning protein: neither merely protein-bearing (cannot tell) nor a surfactant built on protein. */
 export function isProtein(mention: Pick<Mention, 'protein'>): boolean {
@@ -134,6 +150,7 @@ function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
 
 function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
   const known = lookup.known(found);
+  const use = lookup.useOf(found);
   return {
     raw: part.raw,
     from: part.from,
@@ -144,6 +161,7 @@ function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
     moisture: isProtein(known) ? [] : known.moisture,
     roles: known.roles,
     allergens: known.allergens,
+    ...(use && { useClass: use.id }),
     share: { min: 0, max: 100 },
     ...(part.percent === undefined ? {} : { printed: part.percent }),
   };
@@ -167,7 +185,7 @@ function setShares(
   mentions: Mention[],
   order: Reading['order'],
   lookup: Lookup,
-  use: Use | undefined,
+  { use, kind, market }: ReadOptions,
 ): boolean {
   let narrowed = false;
   const listOf = ({ list, within }: LabelPart) => (within === undefined ? `${list}` : `${list} in ${within}`);
@@ -193,10 +211,29 @@ function setShares(
     };
     // A label that contradicts a ceiling is not sold under it; one that contradicts itself keeps its order only.
     const plain = bounds(false, true) ?? bounds(false, false);
-    const lawful = bounds(true, true);
+    const lawful = market === 'eu' ? bounds(true, true) : plain;
     const shares = lawful ?? plain ?? amounts.map(() => ({ min: 0, max: 100 }));
     narrowed ||= lawful !== null && plain !== null && lawful.some(({ max }, i) => max < plain[i]!.max);
     for (const [i, { index }] of amounts.entries()) mentions[index]!.share = shares[i]!;
+    if (!lookup.usual) continue;
+    const likely = likelyShares(
+      amounts.map(({ index, loose, ceiling }, i) => ({
+        index,
+        use: lookup.useOf(mentions[index]!.found),
+        share: shares[i]!,
+        loose,
+        ...(ceiling !== undefined && { ceiling }),
+      })),
+      lookup.usual,
+      {
+        ordered: order === 'descending',
+        line: lookup.thresholds.freeBelow,
+        front: lookup.thresholds.leadingWithin,
+        ...(use && { use }),
+        ...(kind && { kind }),
+      },
+    );
+    for (const [i, { index }] of amounts.entries()) Object.assign(mentions[index]!, likely[i]!);
   }
   // What stands in brackets is a share of the name before them.
   for (const [index, { within }] of parts.entries()) {
@@ -204,8 +241,22 @@ function setShares(
     const { share } = mentions[index]!;
     if (within !== undefined && whole)
       mentions[index]!.share = { min: (share.min * whole.min) / 100, max: (share.max * whole.max) / 100 };
+    if (within !== undefined)
+      likelyWithin(
+        mentions[index]!,
+        mentions.find((each) => each.from === within),
+      );
   }
   return narrowed;
+}
+
+/** A part has at most what the whole has. */
+function likelyWithin(part: Mention, whole: Mention | undefined) {
+  if (!whole?.likely) return;
+  const max = Math.min(part.share.max, whole.likely.max);
+  part.likely = { min: Math.min(part.share.min, max), max };
+  part.usual = Math.min(max, whole.usual ?? max);
+  part.likelyWhy = whole.likelyWhy!;
 }
 
 /** Drug-style and alphabetical lists, and single names, say nothing about amounts. */
@@ -219,7 +270,9 @@ function saysNothing(label: Label, lookup: Lookup): boolean {
 }
 
 function freeFrom(mentions: Mention[], line: number): number | undefined {
-  const last = mentions.findLastIndex(({ share, roles }) => share.max > line && !roles.includes('colourant'));
+  const last = mentions.findLastIndex(
+    (each) => shareOf(each).max > line && !each.roles.includes('colourant'),
+  );
   return last + 1 < mentions.length ? last + 1 : undefined;
 }
 
@@ -234,7 +287,7 @@ function strengthOf(
   if (reading.order === 'descending' && doses.some((index) => index < ahead)) return 'leading';
   if (reading.read < thresholds.readAtLeast) return 'unknown';
   if (indexes.length === 0) return 'none';
-  return doses.some((index) => reading.mentions[index]!.share.max > thresholds.freeBelow)
+  return doses.some((index) => shareOf(reading.mentions[index]!).max > thresholds.freeBelow)
     ? 'present'
     : 'trace';
 }

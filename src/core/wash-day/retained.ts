@@ -1,6 +1,6 @@
+import { exposureOf } from '../amounts/brings.ts';
 import type { WashDayPractice } from '../judge/practice.ts';
 import type { MoistureRole, ProteinSize, Range } from '../names/entry.ts';
-import { usualUse } from '../product/product.ts';
 import { isProtein, type Mention, type Reading } from '../reading/reading.ts';
 import type { Step } from './routine.ts';
 
@@ -57,17 +57,6 @@ export function staysOf(
 
 const by = <K extends string>(keys: readonly K[], value: (key: K) => Range) =>
   Object.fromEntries(keys.map((key) => [key, value(key)])) as Record<K, Range>;
-
-/** The row that stands in for a step: its kind's, or by use where the reader uses it otherwise than is usual. */
-export function exposureOf(
-  { kind, use, grams }: Pick<Step, 'kind' | 'use' | 'grams'>,
-  practice: WashDayPractice,
-) {
-  const usual = practice.exposure[kind];
-  const row =
-    use === usualUse[kind] ? usual : practice.exposure[use === 'rinse-off' ? 'conditioner' : 'leave-in'];
-  return { grams: grams ?? usual.grams, retention: row.retention, source: row.source };
-}
 
 function staysOfStep(step: Step & { reading: Reading | undefined }, practice: WashDayPractice): StepStays {
   const exposure = exposureOf(step, practice);

@@ -1,6 +1,6 @@
 import type { GlyphName, StripAction } from '../../contract/paint-order.ts';
 import type { Answer } from '../../core/judge/finding.ts';
-import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
+import { isProtein, type Mention, type Reading, shareOf } from '../../core/reading/reading.ts';
 import type { Check } from '../../use/judge-product.ts';
 import type { Translate } from '../words/index.ts';
 import { glyphsOf } from './mark.ts';
@@ -36,7 +36,7 @@ function proteinWords(proteins: Mention[], bearing: number, strength: Reading['p
           size: t(`page.size.${counts[0]?.size}`),
         })
       : counts.map(({ size, n }) => t('page.sums.of-size', { n, size: t(`page.size.${size}`) })).join(', ');
-  const max = Math.max(...proteins.map((each) => each.share.max));
+  const max = Math.max(...proteins.map((each) => shareOf(each).max));
   return [
     t('page.sums.proteins', { n }),
     sizes,

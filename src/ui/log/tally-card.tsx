@@ -24,9 +24,9 @@ export function TallyCard({
   const known = new Map<string, Reading | undefined>();
   const tally = tallyOf(
     entries,
-    (label, { use }) => {
-      const key = use + label;
-      if (!known.has(key)) known.set(key, world.reading(label, use));
+    (label, { use, kind }) => {
+      const key = use + kind + label;
+      if (!known.has(key)) known.set(key, world.reading(label, { kind, use }));
       return known.get(key);
     },
     practice,

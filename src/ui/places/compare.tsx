@@ -48,7 +48,7 @@ export function ComparePlace({ world }: { world: World }) {
   // Where only two fit: the first pinned beside the newest met.
   const shown = all.length <= room ? all : room === narrow ? [all[0]!, all.at(-1)!] : all.slice(0, room);
   const pin = (product: Compared['pin']) => void world.act({ act: 'pin', pin: product });
-  const columns = shown.map((product) => ({ product, reading: world.reading(product.text, product.use) }));
+  const columns = shown.map((product) => ({ product, reading: world.reading(product.text, product) }));
   const readings = columns.map(({ reading }) => reading);
   const names = shown.map(({ name }, column) =>
     shown.some((other, at) => at < column && other.name === name) ? `${name} (${column + 1})` : name,

@@ -1,20 +1,20 @@
 import { labelDifference } from '../../core/label/difference.ts';
-import type { Use } from '../../core/names/entry.ts';
+import type { ReadFor } from '../../core/product/read-as.ts';
 import type { Mention } from '../../core/reading/reading.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 
-type Props = { world: World; before: string; after: string; use?: Use | undefined };
+type Props = { world: World; before: string; after: string; as: ReadFor };
 
 /**
  * What changed between two labels of one product: what came and went in a sentence ("Now with hydrolyzed soy
  * protein"), then name by name, each told by a word and a sign, never by colour alone.
  */
-export function LabelChange({ world, before, after, use }: Props) {
+export function LabelChange({ world, before, after, as }: Props) {
   const { t } = world;
-  const [was, is] = [world.reading(before, use), world.reading(after, use)];
+  const [was, is] = [world.reading(before, as), world.reading(after, as)];
   if (!was || !is) return <Pending t={t} />;
   if (was.refused || is.refused) return <p class="hint">{t('products.change.unread')}</p>;
   const { added, removed, moved } = labelDifference(was.mentions, is.mentions);

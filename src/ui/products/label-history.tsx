@@ -20,7 +20,7 @@ export function LabelHistory(props: { world: World; product: Product; onKeep: (p
   const { world, product, onKeep } = props;
   const { t } = world;
   const [now, before] = product.labels;
-  const reading = now && world.reading(now.text, product.use);
+  const reading = now && world.reading(now.text, product);
   return (
     <Card title={t('products.label.now')}>
       {now ? (
@@ -35,7 +35,7 @@ export function LabelHistory(props: { world: World; product: Product; onKeep: (p
       {now && before && (
         <section class="stack">
           <h4>{t('products.change.since', { date: dayWords(t, before.seen) })}</h4>
-          <LabelChange world={world} before={before.text} after={now.text} use={product.use} />
+          <LabelChange world={world} before={before.text} after={now.text} as={product} />
         </section>
       )}
       {before && (
@@ -46,9 +46,7 @@ export function LabelHistory(props: { world: World; product: Product; onKeep: (p
               <section class="stack earlier" key={label.seen + label.text}>
                 <p class="hint">{seen(world, label)}</p>
                 <p class="label-text">{label.text}</p>
-                {older && (
-                  <LabelChange world={world} before={older.text} after={label.text} use={product.use} />
-                )}
+                {older && <LabelChange world={world} before={older.text} after={label.text} as={product} />}
               </section>
             );
           })}

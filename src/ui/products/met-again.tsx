@@ -19,7 +19,7 @@ export function MetAgain(props: { world: World; kept: Product; text: string; fac
       over={t('products.change.since', { date: dayWords(t, label.seen) })}
       title={t('products.change.met')}
     >
-      <LabelChange world={world} before={label.text} after={text} use={kept.use} />
+      <LabelChange world={world} before={label.text} after={text} as={kept} />
       <div class="actions">
         <Button onClick={() => void world.act({ act: 'keep', met: { facts, text }, id: kept.id })}>
           {t('products.change.keep')}

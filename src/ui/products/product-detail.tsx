@@ -23,7 +23,7 @@ export function ProductDetail({ world, product, onClose }: Props) {
   const { t, remembered } = world;
   const keep = (changed: Product) => void world.change({ do: 'put', thing: 'products', value: changed });
   const [label] = product.labels;
-  const reading = label && world.reading(label.text, product.use);
+  const reading = label && world.reading(label.text, product);
   const remove = async () => {
     if ((await world.act({ act: 'remove', product: product.id })).ok) onClose();
   };

@@ -26,7 +26,7 @@ export function ProductRow(props: { world: World; product: Product; onOpen: (id:
   const { world, product, onOpen } = props;
   const { t } = world;
   const [label] = product.labels;
-  const reading = label && world.reading(label.text, product.use);
+  const reading = label && world.reading(label.text, product);
   const glyphs = reading ? [...new Set(reading.mentions.flatMap(glyphsOf))] : [];
   return (
     <article class={product.owned ? 'product owned' : 'product'}>

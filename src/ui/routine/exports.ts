@@ -1,5 +1,5 @@
+import { exposureOf } from '../../core/amounts/brings.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
-import { exposureOf } from '../../core/wash-day/retained.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { productById } from '../../use/products.ts';
 import { chartRows, staysWords } from '../charts/wash-day-rows.ts';

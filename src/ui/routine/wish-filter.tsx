@@ -14,7 +14,14 @@ export const wishFrom = ({ detail }: Pick<World, 'detail'>): Wish | undefined =>
 export const wished = (world: World, products: readonly Product[], wish: Wish) =>
   products.filter((product) => {
     const use = product.use ?? 'leave-on';
-    return fulfils(readingOf(world, product, use), product.kind, wish, world.practice.washDay) !== 'no';
+    return (
+      fulfils(
+        readingOf(world, product, { kind: product.kind, use }),
+        product.kind,
+        wish,
+        world.practice.washDay,
+      ) !== 'no'
+    );
   });
 
 /** Says that a list shows only what was wished for, and takes the filter away. */

@@ -1,0 +1,62 @@
+/** The shape of use-levels.json. The descriptions are the documentation of each field. */
+import { z } from 'zod';
+import type { UseLevels } from '../../src/core/amounts/use-levels.ts';
+import { protein, roles } from '../schema.ts';
+
+const few = <T extends z.ZodType>(of: T) => z.array(of).min(1);
+const optional = z.exactOptional;
+const id = z.string().regex(/^[a-z0-9-]+$/u);
+const percent = z.number().positive().max(100);
+const kind = z.enum([
+  'pre-wash',
+  'bond-treatment',
+  'protein-treatment',
+  'cleanser',
+  'rinse',
+  'conditioner',
+  'deep-conditioner',
+  'scalp-treatment',
+  'leave-in',
+  'cream',
+  'foam',
+  'gel',
+  'serum',
+  'oil',
+  'hairspray',
+  'refresh-spray',
+  'dry-shampoo',
+]);
+
+const figure = z
+  .tuple([percent.nullable(), percent.nullable(), id])
+  .describe('Highest usual percent in rinse-off and in leave-on products (null: no bound), and its basis.');
+
+const useClass = z.strictObject({
+  id,
+  match: optional(z.string()).describe('Regular expression source over the normal form of a name, flags u.'),
+  not: optional(z.string()),
+  protein: optional(few(protein.shape.kind)),
+  minute: optional(z.literal(true)),
+  roles: optional(roles),
+  front: optional(figure).describe('Among the first names of the list.'),
+  middle: optional(figure).describe('Further back, ahead of the one-percent line. Left out: as in front.'),
+  behind: optional(figure).describe('Behind the one-percent line. Left out: the line itself.'),
+  treatment: optional(figure).describe('In a product made for it.'),
+  bulk: optional(z.literal(true)).describe('May be the body of a product without water: no bound there.'),
+  mark: optional(z.literal(true)).describe('Usual sign that the one-percent line is reached.'),
+});
+
+export const useLevelsSchema = z.strictObject({
+  bases: z
+    .record(id, z.strictObject({ source: z.string(), status: z.enum(['read', 'practice']) }))
+    .describe('What figures rest on: keys into sources.json, and whether the text was read.'),
+  classes: few(useClass).describe('Tried in order: the first that takes a name is its class.'),
+  frames: few(z.strictObject({ id, shares: few(z.strictObject({ of: few(id), atMost: percent })) })).describe(
+    'Highest shared sums by function.',
+  ),
+  kinds: z.record(kind, z.strictObject({ frame: id, needs: optional(few(id)), else: optional(id) })),
+  otherUse: z.strictObject({ 'rinse-off': kind, 'leave-on': kind }),
+  treatments: z.array(kind),
+  markFrom: z.number(),
+  usualPart: z.number().positive().max(1),
+}) satisfies z.ZodType<UseLevels>;

@@ -1,0 +1,173 @@
+import type { Range, Use } from '../names/entry.ts';
+import { type ProductKind, usualUse } from '../product/product.ts';
+import { type Held, type HeldBy, highest, misfits } from './propagate.ts';
+import type { Basis, Figure, Frame, UseClass, UseLevels } from './use-levels.ts';
+
+/** What the likely band of a name rests on. */
+export type LikelyWhy = {
+  /** Key into `UseLevels.bases`; `order` where an earlier name holds it, `unusual` where the label does not fit. */
+  basis: Basis | 'order' | 'unusual';
+  /** Percent: the figure itself. */
+  atMost?: number;
+  /** Class whose figure it is. */
+  of?: string;
+  /** Index of the earlier mention that holds this one down. */
+  after?: number;
+};
+
+export type Likely = { likely?: Range; usual?: number; likelyWhy?: LikelyWhy };
+
+/** A name of one list as usual practice looks at it; `index` is its place among all mentions. */
+export type Listed = {
+  index: number;
+  use: UseClass | undefined;
+  share: Range;
+  /** Colourants and "may contain": outside the order. */
+  loose: boolean;
+  /** Highest share that the law of some market sets, percent. */
+  ceiling?: number;
+};
+
+export type LikelyOptions = { kind?: ProductKind; use?: Use; ordered: boolean; line: number; front: number };
+
+type Own = { most: number; basis?: Basis; of?: string };
+
+/**
+ * Likely shares of one list: each name's own highest usual share, passed down the list to the one-percent line,
+ * within the shared sums of the frame formulation. Within what the label allows; where both cannot hold, none.
+ */
+export function likelyShares(list: readonly Listed[], levels: UseLevels, options: LikelyOptions): Likely[] {
+  const line = options.ordered ? lineAt(list, levels, options.line) : list.length;
+  const wet = list.findIndex(({ use }) => use?.id === 'water' || use?.id === 'plant-water');
+  const watery = wet >= 0 && wet < options.front;
+  const frame = watery || options.kind === 'oil' ? frameOf(list, levels, options) : undefined;
+  const shares = frame?.shares ?? [];
+  const own = list.map((name, place) =>
+    ownOf(
+      name,
+      place < line ? (place < options.front ? 'front' : 'middle') : 'behind',
+      watery,
+      options,
+      levels,
+    ),
+  );
+  const held = list.map(({ share, loose, use }, place): Held => {
+    const sum = shares.findIndex(({ of }) => use !== undefined && of.includes(use.id));
+    return {
+      least: share.min,
+      most: own[place]!.most,
+      chained: options.ordered && !loose && place < line,
+      ...(sum < 0 ? {} : { sum }),
+    };
+  });
+  const caps = shares.map(({ atMost }) => atMost);
+  const unfit = new Set<number>();
+  // A name that does not fit usual practice loses its bound and its part in a shared sum.
+  const free = (places: readonly number[]) => {
+    for (const place of places) {
+      unfit.add(place);
+      held[place]!.most = Number.POSITIVE_INFINITY;
+      delete held[place]!.sum;
+    }
+  };
+  const reckon = () => {
+    free(misfits(held, caps).names);
+    for (const sum of misfits(held, caps).sums) caps[sum] = Number.POSITIVE_INFINITY;
+    return highest(held, caps);
+  };
+  let found = reckon();
+  const bandsOf = () => found.map(({ most }, place) => Math.min(most, list[place]!.share.max));
+  // Usual shares that do not fill the product: the first names are more than is usual.
+  while (bandsOf().reduce((all, most) => all + most, 0) < 100 - 1e-9) {
+    const first = held.findIndex(
+      ({ most, sum }, place) => !unfit.has(place) && (most < 100 || sum !== undefined),
+    );
+    if (first < 0) break;
+    free([first]);
+    found = reckon();
+  }
+  const bands = bandsOf();
+  let usual = Number.POSITIVE_INFINITY;
+  return list.map(({ share }, place): Likely => {
+    const { most, held: by } = found[place]!;
+    if (unfit.has(place)) return { likelyWhy: { basis: 'unusual' } };
+    const { chained } = held[place]!;
+    const part = own[place]!.most * levels.usualPart;
+    if (chained) usual = Math.min(usual, part);
+    if (!Number.isFinite(most) || most >= 100) return {};
+    const likely = { min: share.min, max: Math.max(share.min, bands[place]!) };
+    const reach = Math.min(chained ? usual : part, likely.max * (chained ? 0.8 : levels.usualPart));
+    return {
+      likely,
+      usual: Math.min(likely.max, Math.max(likely.min, reach)),
+      likelyWhy: whyOf(by, own, place, list, caps),
+    };
+  });
+}
+
+function whyOf(
+  by: HeldBy,
+  own: readonly Own[],
+  place: number,
+  list: readonly Listed[],
+  caps: number[],
+): LikelyWhy {
+  if (by.by === 'sum') return { basis: 'frame', atMost: caps[by.sum]! };
+  if (by.by === 'earlier') {
+    const { most, basis, of } = own[by.index]!;
+    return {
+      basis: 'order',
+      after: list[by.index]!.index,
+      ...(basis && { atMost: most }),
+      ...(of && { of }),
+    };
+  }
+  const { most, basis, of } = own[place]!;
+  return { basis: basis ?? 'order', atMost: most, ...(of && { of }) };
+}
+
+/** Place from which the list is likely at most one percent: the first usual sign of it, or where the label says so. */
+function lineAt(list: readonly Listed[], { markFrom }: UseLevels, line: number): number {
+  const mark = list.findIndex(({ use, loose }, place) => use?.mark && !loose && place >= markFrom);
+  const hard = list.findLastIndex(({ share, loose }) => share.max > line && !loose) + 1;
+  return mark < 0 ? hard : Math.min(mark, hard);
+}
+
+function ownOf(
+  { use, ceiling }: Listed,
+  tier: 'front' | 'middle' | 'behind',
+  watery: boolean,
+  { kind, use: used, line }: LikelyOptions,
+  levels: UseLevels,
+): Own {
+  const none: Own = {
+    most: tier === 'behind' ? line : Number.POSITIVE_INFINITY,
+    ...(tier === 'behind' && { basis: 'mark' }),
+  };
+  const lawful = ceiling !== undefined && ceiling < none.most ? { most: ceiling, basis: 'law' } : none;
+  if (!use || (use.bulk && !watery && tier !== 'behind')) return lawful;
+  const treats = tier !== 'behind' && kind !== undefined && levels.treatments.includes(kind);
+  const figure =
+    (treats && use.treatment) ||
+    (tier === 'behind' ? use.behind : tier === 'middle' ? (use.middle ?? use.front) : use.front);
+  const most = figure && percentOf(figure, used);
+  return most === undefined || most >= lawful.most ? lawful : { most, basis: figure![2], of: use.id };
+}
+
+function percentOf([rinseOff, leaveOn]: Figure, use: Use | undefined): number | undefined {
+  if (use === 'rinse-off') return rinseOff ?? undefined;
+  if (use === 'leave-on') return leaveOn ?? undefined;
+  return rinseOff === null || leaveOn === null ? undefined : Math.max(rinseOff, leaveOn);
+}
+
+function frameOf(
+  list: readonly Listed[],
+  levels: UseLevels,
+  { kind, use, front }: LikelyOptions,
+): Frame | undefined {
+  if (!kind) return undefined;
+  const asUsed = use && use !== usualUse[kind] ? levels.otherUse[use] : kind;
+  const { frame, needs, else: other } = levels.kinds[asUsed];
+  const holds = !needs || list.slice(0, front).some((name) => name.use && needs.includes(name.use.id));
+  return levels.frames.find(({ id }) => id === (holds ? frame : other));
+}

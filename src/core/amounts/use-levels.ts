@@ -1,0 +1,52 @@
+import type { ProteinKind, Role, Use } from '../names/entry.ts';
+import type { ProductKind } from '../product/product.ts';
+
+/** What a figure rests on: a key into `UseLevels.bases`. */
+export type Basis = string;
+
+/** Highest usual share in percent, rinse-off and leave-on (null: no bound), and what it rests on. */
+export type Figure = [rinseOff: number | null, leaveOn: number | null, basis: Basis];
+
+/** Ingredients that are used alike. The first class that takes a name is its class. */
+export type UseClass = {
+  id: string;
+  /** Regular expression source over the normal form of a name, flags `u`. */
+  match?: string;
+  not?: string;
+  /** Of one of these kinds of protein. */
+  protein?: ProteinKind[];
+  /** Named peptides used below 10 ppm. */
+  minute?: true;
+  /** Has one of these roles. */
+  roles?: Role[];
+  /** Among the first names; further back; behind the one-percent line. Each falls back on the one before. */
+  front?: Figure;
+  middle?: Figure;
+  behind?: Figure;
+  /** In front in a product made for it. */
+  treatment?: Figure;
+  /** May be the body of a product without water: no bound of its own there. */
+  bulk?: true;
+  /** Usual sign that the one-percent line is reached. */
+  mark?: true;
+};
+
+/** Highest shared sums by function, of the frame formulations told to poison centres. */
+export type Frame = { id: string; shares: { of: string[]; atMost: number }[] };
+
+/** dictionary/amounts/use-levels.json */
+export type UseLevels = {
+  bases: Record<Basis, { source: string; status: 'read' | 'practice' }>;
+  classes: UseClass[];
+  frames: Frame[];
+  /** `frame` where it holds one of `needs` (if any are named) in front, `else` the other. */
+  kinds: Record<ProductKind, { frame: string; needs?: string[]; else?: string }>;
+  /** The kind whose frame stands in where a product is not used as its kind usually is. */
+  otherUse: Record<Use, ProductKind>;
+  /** Kinds in which `treatment` holds. */
+  treatments: ProductKind[];
+  /** A mark among the first this many names is not taken for the one-percent line. */
+  markFrom: number;
+  /** Where a usual share lies between nothing and the highest usual share: 0…1. */
+  usualPart: number;
+};
