@@ -16,6 +16,7 @@ import {
 } from './keys.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
 import { createKnown } from './parsed-cache.ts';
+import { photosApart } from './photos-apart.ts';
 import type { Change, Outcome, Reject, Remembered } from './remembered.ts';
 import * as schemas from './schemas.ts';
 
@@ -45,7 +46,7 @@ const versionSchema = z.object({ version: z.int().check(z.positive()) });
  * for bad values or a full store: they say so in what they return.
  */
 export function createKeeper(
-  area: Area = browser.storage.local as unknown as Area,
+  area: Area = photosApart(browser.storage.local as unknown as Area),
   {
     locks = globalThis.navigator?.locks as Locks | undefined,
     now = () => new Date().toISOString(),
