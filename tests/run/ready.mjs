@@ -14,7 +14,11 @@ const lock = createHash('sha256')
 const fresh = existsSync(node) && existsSync(stamp) && readFileSync(stamp, 'utf8') === lock;
 
 if (!fresh) {
-  console.log('node_modules is missing or stale: npm ci');
+  const { packages } = JSON.parse(readFileSync(`${root}package-lock.json`, 'utf8'));
+  const wanted = Object.keys(packages).filter((at) => at.startsWith('node_modules/'));
+  console.log(
+    `node_modules is missing or stale. To be installed there with npm ci, from the npm registry, as package-lock.json pins them: ${wanted.length} packages, Node ${packages['node_modules/node'].version} among them.`,
+  );
   const npm = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
     cwd: root,
     stdio: 'inherit',
