@@ -2,7 +2,7 @@
 import type { z } from 'zod';
 import type { UseLevels } from '../src/core/amounts/use-levels.ts';
 import type { Limits } from '../src/core/names/entry.ts';
-import { entrySchema, patternSchema } from './schema.ts';
+import { entrySchema, patternSchema, sourceWordsSchema } from './schema.ts';
 
 /** Text of a family file. `format(parse(text)) === text` holds for every file: the tool is the only writer. */
 export function formatEntries(entries: readonly { name: string }[]): string {
@@ -20,6 +20,25 @@ export function formatLimits({ limits, thresholds }: Limits): string {
     .trimEnd()
     .replaceAll('\n', '\n  ');
   return `{\n  "thresholds": ${compact(thresholds)},\n  "limits": ${rows}\n}\n`;
+}
+
+/** Text of allergens.json: one family a block, its phrases sorted, each once. */
+export function formatSourceWords(families: readonly object[]): string {
+  const sorted = families.map((family) =>
+    Object.fromEntries(
+      Object.entries(inOrder(family, sourceWordsSchema)).map(([key, value]) => [
+        key,
+        Array.isArray(value) && key !== 'sources' ? [...new Set(value as string[])].sort() : value,
+      ]),
+    ),
+  );
+  const blocks = sorted.map((family) => {
+    const rows = Object.entries(family).map(
+      ([key, value]) => `    ${JSON.stringify(key)}: ${compact(value)}`,
+    );
+    return `  {\n${rows.join(',\n')}\n  }`;
+  });
+  return `[\n${blocks.join(',\n')}\n]\n`;
 }
 
 /** Text of pattern-words.json: one list a line, its words sorted, each once. */

@@ -1,6 +1,7 @@
 /** The dictionary as data: `entries`, `patterns` and `limits` are what `createLookup` takes. */
 import type { UseLevels } from '../src/core/amounts/use-levels.ts';
-import type { Entry, Limits, Pattern } from '../src/core/names/entry.ts';
+import type { Entry, Limits, Pattern, SourceWords } from '../src/core/names/entry.ts';
+import allergensFile from './allergens.json' with { type: 'json' };
 import useLevels from './amounts/use-levels.json' with { type: 'json' };
 import acidsAndAlkalis from './entries/acids-and-alkalis.json' with { type: 'json' };
 import actives from './entries/actives.json' with { type: 'json' };
@@ -78,5 +79,9 @@ export const entries = [
   waxes,
 ].flat() as Entry[];
 export const patterns = expand(patternsFile as Pattern[], patternWords);
-/** Ceilings, thresholds and usual shares. */
-export const limits: Limits = { ...limitsFile, usual: useLevels as unknown as UseLevels };
+/** Ceilings, thresholds, usual shares, and the words by which any name tells its source. */
+export const limits: Limits = {
+  ...limitsFile,
+  usual: useLevels as unknown as UseLevels,
+  sourceWords: allergensFile as SourceWords[],
+};

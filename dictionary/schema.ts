@@ -1,6 +1,6 @@
 /** The shape of a dictionary file. The descriptions are the documentation of each field. */
 import { z } from 'zod';
-import type { Entry, Limits, Pattern } from '../src/core/names/entry.ts';
+import type { Entry, Limits, Pattern, SourceWords } from '../src/core/names/entry.ts';
 import { cosingFunctions } from './cosing-functions.ts';
 
 const name = z
@@ -59,21 +59,29 @@ export const roles = few(
     'active',
   ]),
 );
-const allergens = few(
-  z.enum([
-    'wheat',
-    'nut',
-    'peanut',
-    'milk',
-    'egg',
-    'soy',
-    'oat',
-    'sesame',
-    'fish',
-    'fragrance',
-    'sensitizer',
-  ]),
-);
+const allergen = z.enum([
+  'wheat',
+  'nut',
+  'peanut',
+  'milk',
+  'egg',
+  'soy',
+  'oat',
+  'sesame',
+  'fish',
+  'shellfish',
+  'gluten-cereal',
+  'lupin',
+  'mustard',
+  'celery',
+  'coconut',
+  'bee-products',
+  'latex',
+  'sulphite',
+  'fragrance',
+  'sensitizer',
+]);
+const allergens = few(allergen);
 
 export const entrySchema = z.strictObject({
   name: name.describe('INCI name in the case labels print.'),
@@ -100,6 +108,22 @@ export const patternSchema = z.strictObject({
   counterexamples: z.array(name).min(1),
 }) satisfies z.ZodType<Pattern>;
 
+const phrases = few(z.string().regex(/^(?!.* {2})\S(.*\S)?$/u, 'one space between words')).describe(
+  'Words over the normal form; * for letters of a word, … for words in between.',
+);
+
+export const sourceWordsSchema = z.strictObject({
+  family: allergen,
+  says: phrases.describe('Names the source outright.'),
+  mayBe: optional(phrases).describe('Names of no named source that may be made from it.'),
+  not: optional(phrases).describe('Look-alikes, taken out of the name first.'),
+  softens: optional(phrases).describe('Beside one of these a named source is only "may be".'),
+  silences: optional(z.strictObject({ words: phrases, unless: phrases })).describe(
+    'Names of a scent: other sources beside them are notes of it, unless one of the second words is there.',
+  ),
+  sources,
+}) satisfies z.ZodType<SourceWords>;
+
 export const limitsSchema = z.strictObject({
   limits: z.array(
     z.strictObject({
@@ -119,7 +143,7 @@ export const limitsSchema = z.strictObject({
     longestText: z.number(),
     sources: optional(z.record(z.string(), z.string())),
   }),
-}) satisfies z.ZodType<Limits>;
+}) satisfies z.ZodType<Omit<Limits, 'sourceWords'>>;
 
 export const sourcesSchema = z.record(
   z.string().regex(/^[a-z0-9-]+$/u),

@@ -22,6 +22,12 @@ it.each<[string, Omit<Avoid, 'id' | 'reacted'>, string]>([
   ['Aqua, Cetearyl Alcohol, Glycerin', { role: 'drying-alcohol' }, 'suits'], // a fatty alcohol is none
   ['Aqua, Phenoxyethanol', { role: 'preservative' }, 'does-not-suit'],
   ['Aqua, Hydrolyzed Wheat Protein', { family: 'wheat' }, 'does-not-suit'],
+  ['Aqua, Cocodimonium Hydroxypropyl Hydrolyzed Corn/Wheat Protein', { family: 'wheat' }, 'does-not-suit'],
+  ['Aqua, Hydrolyzed Vegetable Protein', { family: 'wheat' }, 'cannot-tell'],
+  ['Aqua, Hydrolyzed Vegetable Protein', { family: 'milk' }, 'suits'],
+  ['Aqua, Hydrolyzed Collagen', { family: 'fish' }, 'cannot-tell'],
+  ['Aqua, Hydrolyzed Marine Collagen', { family: 'fish' }, 'does-not-suit'],
+  ['Aqua, Fagopyrum Esculentum (Buckwheat) Seed Extract', { family: 'wheat' }, 'suits'],
   ['Aqua, Fragrance', { name: 'Parfum' }, 'does-not-suit'],
   ['Aqua, Glycerin', { name: 'Parfum' }, 'suits'],
 ])('%s against %j', (label, avoid, wanted) => expect(answer(label, avoid)).toBe(wanted));

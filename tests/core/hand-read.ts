@@ -23,6 +23,7 @@ export type Hand = {
   moisture?: MoistureRole[];
   roles?: Role[];
   allergens?: Allergen[];
+  mayBe?: Allergen[];
   share?: Range;
   unread?: string[];
 };
@@ -99,6 +100,7 @@ export function hand(parts: Hand[], more: Partial<Reading> = {}): Reading {
       moisture: part.moisture ?? [],
       roles: part.roles ?? [],
       allergens: part.allergens ?? [],
+      mayBe: part.mayBe ?? [],
       share: part.share ?? { min: 0, max: 5 },
     };
   });

@@ -1,7 +1,13 @@
 import { expect, it } from 'vitest';
 import { useLevelsSchema } from '../../dictionary/amounts/schema.ts';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
-import { entrySchema, limitsSchema, patternSchema, sourcesSchema } from '../../dictionary/schema.ts';
+import {
+  entrySchema,
+  limitsSchema,
+  patternSchema,
+  sourcesSchema,
+  sourceWordsSchema,
+} from '../../dictionary/schema.ts';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import { dictionaryFiles } from '../run/dictionary-files.ts';
 
@@ -15,9 +21,10 @@ it('every entry, pattern and limit has the shape of the schema', () => {
     return parsed.success ? [] : [`${'id' in each ? each.id : each.name}: ${parsed.error.message}`];
   });
   expect(wrong).toEqual([]);
-  const { usual, ...ceilings } = limits;
+  const { usual, sourceWords = [], ...ceilings } = limits;
   expect(limitsSchema.safeParse(ceilings).error).toBeUndefined();
   expect(useLevelsSchema.safeParse(usual).error).toBeUndefined();
+  for (const family of sourceWords) expect(sourceWordsSchema.safeParse(family).error).toBeUndefined();
   expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
 });
 

@@ -121,7 +121,8 @@ it.each(moisture.flatMap(([role, list]) => names(list).map((name) => [name, role
 
 it.each(allergens.flatMap(([family, list]) => names(list).map((name) => [name, family] as const)))(
   '%s may matter to who avoids %s',
-  (name, family) => expect(known(name).allergens).toContain(family),
+  (name, family) =>
+    expect([...known(name).allergens, ...lookup.sourcesOf(name, lookup.find(name)).says]).toContain(family),
 );
 
 // Traps: what a name must not be.

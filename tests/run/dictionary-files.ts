@@ -6,6 +6,7 @@ import {
   formatLimits,
   formatPatterns,
   formatSources,
+  formatSourceWords,
   formatUseLevels,
   formatWords,
 } from '../../dictionary/format.ts';
@@ -23,6 +24,7 @@ export function dictionaryFiles(): DataFile[] {
     ['patterns.json', formatPatterns] as const,
     ['pattern-words.json', formatWords] as const,
     ['limits.json', formatLimits] as const,
+    ['allergens.json', formatSourceWords] as const,
     ['amounts/use-levels.json', formatUseLevels] as const,
     ['sources.json', formatSources] as const,
   ].map(([path, format]) => {

@@ -7,6 +7,9 @@ which while who will with without you your we de la le les des du et pour avec d
 für von den dem ein eine ist im zum para con por que los las del una il di per dei delle nel`.split(/\s+/),
 );
 
+const formOf =
+  /^(?:huile|beurre|extrait|eau|jus|poudre|lait|protéines?|aceite|manteca|extracto|agua|jugo|polvo|leche|proteínas?|óleo|manteiga|extrato|água|suco|leite|olio|burro|estratto|acqua|latte|proteine) (?:d[eio]s? |d['’]|del|dell['’])/iu;
+
 /** A sentence or a phrase of prose, told by its small words. Names have few of them. */
 export function isProse(text: string): boolean {
   if (/[!?]/.test(text)) return true;
@@ -16,6 +19,8 @@ export function isProse(text: string): boolean {
     .split(/[^\p{L}'’]+/u)
     .filter(Boolean);
   const small = words.filter((word) => functionWords.has(word)).length;
+  // "Huile de germe de blé" is a name with as many small words as prose has.
+  if (words.length <= 6 && formOf.test(text.trim())) return false;
   if (words.length >= 4 && small / words.length >= 0.4) return true;
   return words.length >= 6 && small >= 2 && small / words.length >= 0.2;
 }

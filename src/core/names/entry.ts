@@ -69,11 +69,39 @@ export const allergens = [
   'oat',
   'sesame',
   'fish',
+  'shellfish',
+  'gluten-cereal',
+  'lupin',
+  'mustard',
+  'celery',
+  'coconut',
+  'bee-products',
+  'latex',
+  'sulphite',
   'fragrance',
   'sensitizer',
 ] as const;
 
 export type Allergen = (typeof allergens)[number];
+
+/**
+ * The words that name the source of a family, as phrases over the normal form: `*` stands for letters of a word,
+ * `…` for words in between. Look-alikes are taken out of the name before the other words are looked for.
+ */
+export type SourceWords = {
+  family: Allergen;
+  says: string[];
+  /** Names of no named source that may be made from it. */
+  mayBe?: string[];
+  /** Look-alikes: phrases that say nothing of this family. */
+  not?: string[];
+  /** Beside one of these words a named source is only "may be": a leaf of the nut tree. */
+  softens?: string[];
+  /** Names of a scent: other sources beside these words are notes of it, unless an oil or extract is named. */
+  silences?: { words: string[]; unless: string[] };
+  /** Keys into dictionary/sources.json. */
+  sources: string[];
+};
 
 /** One ingredient. Its path is its family file; `name` is its INCI name in the case labels print. */
 export type Entry = {
@@ -144,4 +172,6 @@ export type Limits = {
   thresholds: Thresholds;
   /** Usual shares by class and kind: dictionary/amounts. Without them no likely share is told. */
   usual?: UseLevels;
+  /** Words of sources, asked of every name: dictionary/allergens.json. */
+  sourceWords?: SourceWords[];
 };

@@ -14,6 +14,7 @@ import type {
 } from './entry.ts';
 import { nameForms } from './name-forms.ts';
 import { keyOf, normalName } from './normal-form.ts';
+import { createSourceWords, type Sources } from './source-words.ts';
 import { knownAs, type ToldKind } from './told-as.ts';
 
 /** How a printed name was found. `none` carries close spellings: offered to the reader, never used. */
@@ -38,6 +39,8 @@ export type Lookup = {
   find(raw: string): Found;
   /** Properties of a name as `find` gave it (`found.name`), or of a pattern's match. */
   known(found: Found): Known;
+  /** The allergen families that a printed name, or the name it is known by, names as its source, or may be made from. */
+  sourcesOf(printed: string, found: Found): Sources;
   /** Up to `most` close spellings of an unknown name, best first. Numbers must be equal; short tokens are exact only. */
   close(raw: string, most?: number): string[];
   /** The legal ceiling in percent of a found name for a use, if any. Unknown use takes the larger of the two. */
@@ -80,6 +83,7 @@ export function createLookup(
       [name, ...aliases].map((printed) => ({ normal: normalName(printed), name })),
     ),
   );
+  const sources = createSourceWords(limits.sourceWords ?? []);
   const met = new Map<string, Met>();
 
   const meet = (raw: string): Met => {
@@ -114,12 +118,13 @@ export function createLookup(
   const classOf = createClassOf(limits.usual?.classes ?? []);
   const known = (found: Found): Known => {
     if (found.how === 'told') return knownAs(found.as);
-    const fact = found.how === 'none' ? undefined : meet(found.name).fact;
+    if (found.how === 'none') return unknown;
+    const { fact } = meet(found.name);
     return {
       ...(fact?.protein ? { protein: fact.protein } : {}),
       moisture: fact?.moisture ?? [],
       roles: fact?.roles ?? [],
-      allergens: fact?.allergens ?? [],
+      allergens: [...new Set([...(fact?.allergens ?? []), ...sources(found.name).says])],
       functions: (fact && 'functions' in fact && fact.functions) || [],
       sources: fact?.sources ?? [],
     };
@@ -131,6 +136,16 @@ export function createLookup(
     find: (raw) => meet(raw).found,
     known,
     useOf: (found) => classOf(found, known(found)),
+    sourcesOf(printed, found) {
+      const told = sources(printed);
+      // Only another name for the same can say more than what is printed.
+      const other = found.how === 'alias' ? sources(found.name) : undefined;
+      if (!other) return told;
+      const says = [...new Set([...told.says, ...other.says])].filter((family) => !told.not.includes(family));
+      const mayBe = told.says.length > 0 ? told.mayBe : [...told.mayBe, ...other.mayBe];
+      const open = [...new Set(mayBe)].filter((family) => ![...says, ...told.not].includes(family));
+      return { ...told, says, mayBe: open };
+    },
     close: (raw, most = 3) => close(normalName(nameForms(raw)[1] ?? raw), most),
     ceiling(found, use) {
       const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
@@ -150,6 +165,8 @@ const built = ({ match, not }: Pattern): Built => ({
   match: new RegExp(match, 'u'),
   not: not === undefined ? undefined : new RegExp(not, 'u'),
 });
+
+const unknown: Known = { moisture: [], roles: [], allergens: [], functions: [], sources: [] };
 
 type Filed = { entry: Entry; how: 'exact' | 'alias' };
 type Met = { found: Found; fact: Entry | Pattern | undefined };

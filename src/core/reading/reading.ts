@@ -19,7 +19,9 @@ export type Mention = {
   protein?: Protein;
   moisture: MoistureRole[];
   roles: Role[];
+  /** Families it surely comes from or belongs to, and those it may come from: its name does not say its source. */
   allergens: Allergen[];
+  mayBe: Allergen[];
   /** Class of use whose usual shares hold for it. */
   useClass?: string;
   /** Percent by weight that the label allows. */
@@ -151,6 +153,8 @@ function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
 function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
   const known = lookup.known(found);
   const use = lookup.useOf(found);
+  const { says, mayBe, not } = lookup.sourcesOf(part.raw, found);
+  const allergens = [...new Set([...known.allergens, ...says])].filter((family) => !not.includes(family));
   return {
     raw: part.raw,
     from: part.from,
@@ -160,7 +164,8 @@ function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
     // Official vocabularies file many proteins under humectants too: protein takes precedence.
     moisture: isProtein(known) ? [] : known.moisture,
     roles: known.roles,
-    allergens: known.allergens,
+    allergens,
+    mayBe: mayBe.filter((family) => !allergens.includes(family)),
     ...(use && { useClass: use.id }),
     share: { min: 0, max: 100 },
     ...(part.percent === undefined ? {} : { printed: part.percent }),

@@ -218,6 +218,7 @@ export type Arguments = {
   'routine.words.stays': { what: Value };
   'routine.words.step': { kind: Value; product: Value };
   'rules.avoid-list.holds': { family: string; name: Value };
+  'rules.avoid-list.may-be': { family: string; name: Value };
   'rules.avoid-list.nearly': { name: Value };
   'rules.avoid-list.reacted': { family: string; name: Value };
   'rules.avoid-list.reacted-unread': { family: string; n: number; name: Value };

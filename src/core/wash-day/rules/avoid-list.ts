@@ -62,6 +62,8 @@ function askOf(step: DayStep, { head }: Day): Finding[] {
       );
     const held = where((mention) => holds(avoid, mention));
     if (held.length > 0) return [tell('does-not-suit', avoid.reacted ? 'reacted' : 'holds', held)];
+    const may = where(({ mayBe }) => avoid.family !== undefined && mayBe.includes(avoid.family));
+    if (may.length > 0) return [tell('cannot-tell', 'may-be', may)];
     const near = where((mention) => nearly(avoid, mention));
     if (near.length > 0) return [tell('cannot-tell', 'nearly', near)];
     // After a reaction an unread name is no small thing; otherwise it is only said.
