@@ -1,17 +1,13 @@
 import { browser } from 'wxt/browser';
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
 import { ask } from '../src/contract/messages.ts';
+import { ours } from '../src/page/ours.ts';
 import { pickElement } from '../src/page/read/picker.ts';
 import { selectorOf } from '../src/page/read/selector.ts';
 
-declare global {
-  /** Left by the background before this file comes: what to tell the reader. */
-  var strandlinePickWords: string | undefined;
-}
-
 // Returns at once: whoever brought the file does not wait for the reader's choice.
 export default defineUnlistedScript(() => {
-  void pickElement(window, globalThis.strandlinePickWords ?? '').then((chosen) => {
+  void pickElement(window, ours.pick ?? '').then((chosen) => {
     if (chosen)
       void ask(browser.runtime, 'list-is-here', { url: location.href, selector: selectorOf(chosen) });
   });

@@ -1,5 +1,6 @@
 import { browser } from 'wxt/browser';
 import type { Answers } from '../../src/contract/messages.ts';
+import { lineRules } from '../../src/ui/describe/line-rules.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
 import { stripAct } from './strip.ts';
@@ -18,6 +19,13 @@ const toPages = ({ pages, tabPages, acting, reach }: Parts): Answers => ({
   'page-lists': async (sent, sender) => {
     const at = placeOf(sender);
     return at ? pages.read(sent, at) : [];
+  },
+  'line-rules': async ({ seed, selectors }, sender) => {
+    const at = placeOf(sender);
+    if (!at) return null;
+    const target = { tabId: at.tab, frameIds: [at.frame] };
+    await browser.scripting.insertCSS({ target, css: lineRules(seed, selectors) });
+    return null;
   },
   'page-left': async (_, sender) => {
     const at = placeOf(sender);

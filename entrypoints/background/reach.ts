@@ -4,8 +4,6 @@ import type { Site } from '../../src/store/remembered.ts';
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
 
 const js = ['content-scripts/reader.js'];
-// Before the page is drawn its rules cost nothing; into a drawn page of 30,000 nodes they cost 100 ms.
-const css = ['content-scripts/reader.css'];
 const id = 'reader';
 
 /** Match pattern of an origin. Ports are left to the reader's own check: not every browser knows them here. */
@@ -31,7 +29,6 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
     const script = {
       id,
       js,
-      css,
       matches: origins,
       excludeMatches: known.filter(({ paused }) => paused).flatMap(({ origin }) => patternOf(origin)),
       allFrames: true,
@@ -50,10 +47,7 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       .catch(() => undefined);
     if (there) return;
     const target = { tabId: tab, allFrames: true };
-    await Promise.all([
-      browser.scripting.insertCSS({ target, files: css }),
-      browser.scripting.executeScript({ target, files: js }),
-    ]);
+    await browser.scripting.executeScript({ target, files: js });
   }
 
   return {

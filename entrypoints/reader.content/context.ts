@@ -1,4 +1,5 @@
 import { browser } from 'wxt/browser';
+import { ours } from '../../src/page/ours.ts';
 
 /**
  * The part of WXT's content script context that the reader uses, put in its place by `wxt.config.ts`: a sixth
@@ -8,11 +9,10 @@ export class ContentScriptContext {
   readonly #ending = new AbortController();
   readonly signal = this.#ending.signal;
 
-  /** Ends the script of the same name that stands in this page already, and hears when a newer one comes. */
-  constructor(name: string) {
-    const started = `${browser.runtime.id}:${name}:started`;
-    document.dispatchEvent(new Event(started));
-    document.addEventListener(started, () => this.abort(), { signal: this.signal });
+  /** Ends the reader that stands in this document already; no event says so, a page would hear it or send it. */
+  constructor() {
+    ours.reader?.abort();
+    ours.reader = this.#ending;
   }
 
   abort(): void {

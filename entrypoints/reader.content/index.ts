@@ -1,7 +1,8 @@
-import './style.css';
 import { browser } from 'wxt/browser';
 import { defineContentScript } from 'wxt/utils/define-content-script';
 import { answer, ask } from '../../src/contract/messages.ts';
+import { ours } from '../../src/page/ours.ts';
+import { native } from '../../src/page/read/dom.ts';
 import { startReader } from '../../src/page/read/reader.ts';
 import type { ReaderContext } from './context.ts';
 import { siteHere } from './site.ts';
@@ -12,8 +13,10 @@ export default defineContentScript({
   noScriptStartedPostMessage: true,
   async main(ctx: ReaderContext) {
     if (!sameOriginAsTop()) return;
-    if ((document as Document & { prerendering?: boolean }).prerendering)
-      await new Promise((begin) => document.addEventListener('prerenderingchange', begin, { once: true }));
+    if (native(document as Document & { prerendering?: boolean }, 'prerendering'))
+      await new Promise((begin) =>
+        window.addEventListener('prerenderingchange', begin, { once: true, capture: true }),
+      );
     if ((await siteHere(browser.storage.local, location.origin)).paused) return;
     const gone = (problem: unknown) => {
       if (ctx.isInvalid) ctx.abort();
@@ -25,10 +28,10 @@ export default defineContentScript({
       read: (texts, clues) =>
         ask(browser.runtime, 'page-lists', {
           url: location.href,
-          title: document.title,
+          title: native(document, 'title'),
           texts,
           clues,
-          canPaint: globalThis.strandlinePainter !== undefined,
+          canPaint: ours.painter !== undefined,
         }).catch(gone),
       left: () => ask(browser.runtime, 'page-left', null).catch(gone),
       // A page sees these marks: test builds only.
@@ -36,9 +39,14 @@ export default defineContentScript({
         mark: (what: string) => performance.mark(`strandline ${what}`),
       }),
       listsAt: async () => (await siteHere(browser.storage.local, location.origin)).listsAt,
-      act: (list, action) =>
-        void ask(browser.runtime, 'strip-act', { list, action, id: newId() }).catch(gone),
-      painter: (act) => globalThis.strandlinePainter?.(act),
+      painter: () =>
+        ours.painter?.({
+          act: (list, action) =>
+            void ask(browser.runtime, 'strip-act', { list, action, id: newId() }).catch(gone),
+          rule: (selectors) =>
+            void ask(browser.runtime, 'line-rules', { seed: ours.seed, selectors }).catch(gone),
+        }),
+      isHere: () => ctx.isValid,
     });
     const heard = (does: () => void) => () => {
       if (ctx.isValid) does();

@@ -98,6 +98,8 @@ export type Messages = {
   };
   /** Content script → background: the page moved on. */
   'page-left': { request: null; reply: null };
+  /** Content script → background: rules for this document's highlights, whose names begin so, within these elements. */
+  'line-rules': { request: { seed: string; selectors: string[] }; reply: null };
   /** Strip → background: what the reader chose for one list of this page. */
   'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Acted };
   /** Views → background: an act; its id makes a repeated one harmless. */

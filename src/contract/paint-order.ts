@@ -19,11 +19,14 @@ export type GlyphName =
 export type Drawing = string | number | DrawnElement;
 export type DrawnElement = [tag: string, attributes: Record<string, string | number>, ...Drawing[]];
 
+/** Kinds of line in a page: of a name, and `at` of the name whose card is open. */
+export const lines = ['free', 'small', 'large', 'bearing', 'moisture', 'at'] as const;
+
 /** What one name on the page gets: its underline, its glyph and its card. All words are ready to show. */
 export type Mark = {
   from: number;
   to: number;
-  line: 'free' | 'small' | 'large' | 'bearing' | 'moisture';
+  line: Exclude<(typeof lines)[number], 'at'>;
   /** What it is, in a few words, for who cannot see the glyph. */
   label: string;
   glyph: Drawing;

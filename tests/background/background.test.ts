@@ -82,7 +82,6 @@ describe('where pages are read', () => {
           scripts.splice(0, 1, ...wanted);
         },
         unregisterContentScripts: async () => void scripts.splice(0),
-        insertCSS: async ({ target, files: [file] }: Injection) => void injected.push([target.tabId, file]),
         executeScript: async ({ target, files: [file] }: Injection) =>
           void injected.push([target.tabId, file]),
       },
@@ -106,14 +105,11 @@ describe('where pages are read', () => {
         matches: ['https://*/*'],
         excludeMatches: ['https://quiet.example/*'],
         js: ['content-scripts/reader.js'],
-        css: ['content-scripts/reader.css'],
       },
     ]);
     expect(new Set(injected.map(([tab]) => tab))).toEqual(new Set([1]));
-    expect(injected.slice(0, 2).map(([, file]) => file)).toEqual([
-      'content-scripts/reader.css',
-      'content-scripts/reader.js',
-    ]);
+    expect(injected[0]?.[1]).toBe('content-scripts/reader.js');
+    expect(scripts[0]).not.toHaveProperty('css'); // nothing of ours before a list is found
   });
 
   it('takes the registration back when nothing is granted any more', async () => {

@@ -90,7 +90,7 @@ const pages: Record<string, string> = {
   ),
   remover: page(
     'Remover',
-    `${section(label)}<script>new MutationObserver(() => document.querySelector('strandline-label')?.remove()).observe(document, { childList: true, subtree: true })</script>`,
+    `${section(label)}<script>new MutationObserver(() => document.querySelector('[data-strandline]')?.remove()).observe(document, { childList: true, subtree: true })</script>`,
   ),
   strict: page('Strict', section(label)),
   prose: page('Prose', '<p class="words">Aqua, Hydrolyzed Silk, Table, Chair</p>'),

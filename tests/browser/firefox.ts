@@ -77,6 +77,19 @@ export async function openFirefox(build: Build = 'localhost') {
       await page.bringToFront();
       await inChrome(`await action.triggerAction(window); return '';`);
     },
+    /** All names that a screen reader is told of the tab in front. */
+    accessible: (): Promise<string> =>
+      inChrome(`
+        const service = Cc['@mozilla.org/accessibilityService;1'].getService(Ci.nsIAccessibilityService);
+        await new Promise((ready) => setTimeout(ready, 1500));
+        const names = [];
+        const walk = (node) => {
+          names.push(node.name);
+          for (let child = node.firstChild; child; child = child.nextSibling) walk(child);
+        };
+        walk(service.getAccessibleFor(gBrowser.selectedBrowser));
+        return names.join(' | ');
+      `),
     close: () => browser.close(),
   };
 }

@@ -38,7 +38,7 @@ export const glyphReport = (page: Page): Promise<GlyphReport> =>
         }
       }
     }
-    const root = document.querySelector('strandline-label')!.shadowRoot!;
+    const root = document.querySelector('[data-strandline]')!.shadowRoot!;
     const report: GlyphReport = { glyphs: 0, shown: 0, overlaps: [], far: [] };
     for (const name of root.querySelectorAll<HTMLElement>('.name')) {
       report.glyphs++;

@@ -3,6 +3,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { ask as askOver, type MessageName, type Messages } from '../../src/contract/messages.ts';
+import { lines } from '../../src/contract/paint-order.ts';
 import { root } from '../run/steps.ts';
 import { serveStore } from '../store/serve.ts';
 import { type Options, openChromium } from './chromium.ts';
@@ -118,35 +119,42 @@ export async function openShop(options: Options = {}) {
   };
 }
 
-/** The line that the document's rules give to a kind of name: `double` for large proteins. Chromium only. */
-export const lineStyle = (page: Page, line: string): Promise<string> =>
-  page.evaluate(
-    (name) => getComputedStyle(document.body, `::highlight(strandline-${name})`).textDecorationStyle,
-    line,
-  );
+/** The style of the line under the first name that is underlined here, as the browser draws it. Chromium only. */
+export const lineStyle = (page: Page, name: string): Promise<string> =>
+  page.evaluate((wanted) => {
+    for (const [kind, highlight] of CSS.highlights)
+      for (const { startContainer, startOffset, endOffset } of highlight) {
+        const text = startContainer.textContent?.slice(startOffset, endOffset);
+        if (text === wanted)
+          return getComputedStyle(startContainer.parentElement!, `::highlight(${kind})`).textDecorationStyle;
+      }
+    return 'none';
+  }, name);
 
 /** What the extension shows in a document: letters under each kind of line, and the words of its strip. */
 export type Painted = { lines: Record<string, string[]>; strip: string };
 
 /** Reads what is painted in a page or frame. Lines are `free`, `small`, `large`, `bearing`, `moisture`. */
-export const painted = (page: { evaluate<T>(read: () => T): Promise<T> }): Promise<Painted> =>
-  page.evaluate(() => {
-    const lines: Record<string, string[]> = {};
+export const painted = (page: {
+  evaluate(read: (kinds: readonly string[]) => Painted, kinds: readonly string[]): Promise<Painted>;
+}): Promise<Painted> =>
+  page.evaluate((kinds) => {
+    const under: Record<string, string[]> = {};
     for (const [name, highlight] of CSS.highlights)
       for (const points of highlight) {
         const range = document.createRange();
         range.setStart(points.startContainer, points.startOffset);
         range.setEnd(points.endContainer, points.endOffset);
-        const line = name.replace(/^strandline-|-dark$/g, '');
-        lines[line] ??= [];
-        lines[line].push(range.toString());
+        const line = kinds[Math.floor(Number(/\d+$/.exec(name)) / 2)]!; // two of each: light and dark
+        under[line] ??= [];
+        under[line].push(range.toString());
       }
-    const strip = document.querySelector('strandline-label')?.shadowRoot?.querySelector('.strip');
-    const words = document.createTreeWalker(strip ?? document.createElement('p'), NodeFilter.SHOW_TEXT);
-    const said: string[] = [];
-    while (words.nextNode()) said.push(words.currentNode.textContent ?? '');
-    return { lines, strip: said.join(' ').replace(/\s+/g, ' ').trim() };
-  });
+    const strip = document.querySelector('[data-strandline]')?.shadowRoot?.querySelector('.strip');
+    const said = [...(strip?.querySelectorAll<HTMLElement>('[data-t]') ?? [])].map(
+      ({ dataset }) => dataset.t,
+    );
+    return { lines: under, strip: said.join(' ').replace(/\s+/g, ' ').trim() };
+  }, lines);
 
 /** Letters under any protein line, in page order within each line. */
 export const proteinLetters = ({ lines }: Painted): string[] =>

@@ -57,7 +57,7 @@ it.each(styles)('%s: the strip is in view, and covers no glyph', async (style) =
   await page.evaluate(() => document.querySelector('h2')?.scrollIntoView());
   const boxes = () =>
     page.evaluate(() => {
-      const root = document.querySelector('strandline-label')?.shadowRoot;
+      const root = document.querySelector('[data-strandline]')?.shadowRoot;
       const box = (one: Element) => {
         const { left, top, right, bottom } = one.getBoundingClientRect();
         return { left, top, right, bottom };
@@ -87,7 +87,7 @@ it('dark: the strip and the glyphs are light on dark where the page is, whatever
     ({ strip }) => strip !== '',
   );
   const colours = await page.evaluate(() => {
-    const root = document.querySelector('strandline-label')?.shadowRoot;
+    const root = document.querySelector('[data-strandline]')?.shadowRoot;
     const strip = getComputedStyle(root!.querySelector('.strip')!);
     const glyph = getComputedStyle(root!.querySelector('.layer svg *')!);
     const brightness = (colour: string) => Math.max(...(colour.match(/\d+/g) ?? []).slice(0, 3).map(Number));

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Harness, openShop, painted, screens, until } from './harness.ts';
+import { type AnyPage, act, unfold } from './moments.ts';
 import { asks, tabOf } from './views.ts';
 
 let shop: Harness;
@@ -22,21 +23,10 @@ async function stripOf(page: Page, good: (words: string) => boolean) {
     async () => (await painted(page)).strip,
     (words) => words !== '',
   );
-  await page.evaluate(() => {
-    const strip = document.querySelector('strandline-label')?.shadowRoot?.querySelector('.strip.folded');
-    strip?.querySelector<HTMLElement>('button[aria-expanded="false"]')?.click();
-  });
+  await unfold(page as unknown as AnyPage);
   return until(async () => (await painted(page)).strip, good);
 }
-const pressInStrip = (page: Page, words: string) =>
-  page.evaluate((wanted) => {
-    const root = document.querySelector('strandline-label')?.shadowRoot;
-    const button = [...(root?.querySelectorAll('button') ?? [])].find((each) =>
-      each.textContent?.trim().startsWith(wanted),
-    );
-    if (!button) throw new Error(`no button ${wanted}`);
-    button.click();
-  }, words);
+const pressInStrip = (page: Page, words: string) => act(page as unknown as AnyPage, `^${words}`);
 const stored = () => panel.evaluate(() => chrome.storage.local.get(null));
 const goTo = async (place: string) => {
   await panel.bringToFront();

@@ -23,10 +23,13 @@ export type Stage = {
 /** Where the first button (or link) of this name stands, our own shadow included; brought into view. */
 const spot = (page: AnyPage, name: string) =>
   page.evaluate((wanted) => {
-    const roots = [document, document.querySelector('strandline-label')?.shadowRoot];
+    const roots = [document, document.querySelector('[data-strandline]')?.shadowRoot];
     for (const root of roots)
       for (const node of root?.querySelectorAll<HTMLElement>('button, a, [role=tab]') ?? []) {
-        const named = node.getAttribute('aria-label') ?? node.textContent ?? '';
+        const said = [node, ...node.querySelectorAll<HTMLElement>('[data-t]')].map(
+          ({ dataset }) => dataset.t,
+        );
+        const named = node.getAttribute('aria-label') ?? (node.textContent || said.join(''));
         if (node.hidden || !new RegExp(wanted).test(named.trim())) continue;
         if (!root?.querySelector('.strip')) node.scrollIntoView({ block: 'center' });
         const { left, top, width, height } = node.getBoundingClientRect();
@@ -43,7 +46,10 @@ export async function press(page: AnyPage, name: string): Promise<void> {
     (found) => found !== undefined,
   );
   if (!at) throw new Error(`no button is named ${name}`);
-  await page.mouse.click(at.x, at.y);
+  // As a person does, once it stands still: a strip that has just moved hears no press.
+  await new Promise((later) => setTimeout(later, 250));
+  const { x, y } = (await spot(page, name)) ?? at;
+  await page.mouse.click(x, y);
 }
 
 const wordsOf = (page: AnyPage) => page.evaluate(() => document.body.textContent ?? '', null);
@@ -60,13 +66,13 @@ async function says(page: AnyPage, wanted: RegExp): Promise<void> {
 const stripSays = async (page: AnyPage, wanted: RegExp) =>
   expect(
     await until(
-      async () => (await painted({ evaluate: (read) => page.evaluate(read, null) })).strip,
+      async () => (await painted(page)).strip,
       (strip) => wanted.test(strip),
     ),
   ).toMatch(wanted);
 
 /** Opens the strip where it stands folded; in a blank corner it opens by itself. */
-async function unfold(page: AnyPage): Promise<void> {
+export async function unfold(page: AnyPage): Promise<void> {
   await page.bringToFront();
   const open = await until(
     async () => {
@@ -81,7 +87,7 @@ async function unfold(page: AnyPage): Promise<void> {
 }
 
 /** Presses an action of the strip, which may stand folded, with the action behind "More". */
-async function act(page: AnyPage, name: string): Promise<void> {
+export async function act(page: AnyPage, name: string): Promise<void> {
   await unfold(page);
   if (!(await spot(page, name))) await press(page, '^More$');
   await press(page, name);

@@ -30,7 +30,7 @@ const send = async (page: Page, message: unknown) => {
 };
 
 const press = (page: Page, word: string) =>
-  page.locator('strandline-label').locator('button', { hasText: word }).click();
+  page.locator('[data-strandline]').getByRole('button', { name: word }).click();
 
 it('selected letters are read as a list, whatever they are', async () => {
   const page = await shop.context.newPage();
@@ -168,8 +168,7 @@ it('a kept product is kept once', async () => {
   expect(await until(kept, (names) => names.length > 0)).toEqual(['Dark 1']);
   await page.bringToFront();
   // The strip says so and offers it no more.
-  const offered = () =>
-    page.locator('strandline-label').locator('button', { hasText: 'Keep product' }).count();
+  const offered = () => page.locator('[data-strandline] button[data-does=keep]').count();
   expect(await until(offered, (n) => n === 0)).toBe(0);
   await page.close();
 });

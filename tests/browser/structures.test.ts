@@ -180,7 +180,7 @@ describe('the page stays as it was', () => {
           'text/html',
         );
         const copy = document.documentElement.cloneNode(true) as HTMLElement;
-        copy.querySelector('strandline-label')?.remove();
+        copy.querySelector('[data-strandline]')?.remove();
         return [parsed.documentElement.outerHTML, copy.outerHTML];
       });
       expect(shown).toBe(served);

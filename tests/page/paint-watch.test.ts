@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { ours } from '../../src/page/ours.ts';
 import { type Came, watch } from '../../src/page/read/watch.ts';
 
 let seen: Came[] = [];
@@ -48,7 +49,9 @@ it('letters changed in a marked element, and its going', async () => {
 
 it('our own host is not news', async () => {
   begin();
-  document.documentElement.append(document.createElement('strandline-label'));
+  const host = document.createElement('div');
+  ours.hosts.add(host);
+  document.documentElement.append(host);
   await settled();
   expect(seen).toEqual([]);
 });

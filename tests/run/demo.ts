@@ -47,7 +47,7 @@ async function visit(shop: Harness, good: Good) {
   await scrollToList(page);
   await page.waitForTimeout(400);
   await page.screenshot({ path: join(folder, `${good.id}.png`) });
-  const label = page.locator('strandline-label .strip');
+  const label = page.locator('[data-strandline] .strip');
   const unfold = label.getByRole('button', { name: 'Unfold' });
   if (await unfold.isVisible()) await unfold.click();
   const words = await label.locator('li').allInnerTexts();

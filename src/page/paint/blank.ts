@@ -1,4 +1,6 @@
 /** Blank places of a page: where something of ours can stand without covering a letter or a picture. */
+import { native } from '../read/dom.ts';
+import { doc } from './doc.ts';
 import { boxesOf, isIn } from './letter-boxes.ts';
 
 const filled = 'img,video,canvas,svg,svg *,iframe,object,embed,input,button,select,textarea,meter,progress';
@@ -44,9 +46,9 @@ export async function isBlank(place: DOMRect, ours: HTMLElement, off: () => bool
 const afterFrame = () => new Promise<void>((next) => requestAnimationFrame(() => setTimeout(next)));
 
 function isBlankAt(x: number, y: number): boolean {
-  const hit = document.elementFromPoint(x, y);
-  if (!hit || hit.matches(filled) || hit.shadowRoot) return !hit;
-  const caret = document.caretPositionFromPoint(x, y);
+  const hit = doc.elementFromPoint(x, y);
+  if (!hit || native(hit, 'matches')(filled) || native(hit, 'shadowRoot')) return !hit;
+  const caret = doc.caretPositionFromPoint(x, y);
   const text = caret?.offsetNode;
   if (!(text instanceof Text)) return true;
   const letters = {

@@ -1,5 +1,6 @@
 import { isInView } from './blank.ts';
 import { placeCard } from './card.ts';
+import { doc } from './doc.ts';
 import { fill, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import { boxesOf, isIn } from './letter-boxes.ts';
@@ -51,10 +52,10 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
   };
 
   const options = { signal, capture: true, passive: true };
-  document.addEventListener(
+  doc.addEventListener(
     'pointermove',
     (event) => {
-      if (event.pointerType === 'touch') return;
+      if (!event.isTrusted || event.pointerType === 'touch') return;
       clearTimeout(timer);
       if (card.matches(':hover')) return;
       const showIt = nameAt(event);
@@ -64,19 +65,20 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
     },
     options,
   );
-  document.addEventListener(
+  doc.addEventListener(
     'click',
     (event) => {
-      if (!card.matches(':hover')) (nameAt(event) ?? close)();
+      if (event.isTrusted && !card.matches(':hover')) (nameAt(event) ?? close)();
     },
     options,
   );
-  document.addEventListener('keydown', ({ key }) => key === 'Escape' && close(), options);
+  doc.addEventListener('keydown', ({ key, isTrusted }) => isTrusted && key === 'Escape' && close(), options);
 
   for (const list of painted) {
     const hear = (type: string, does: (name: Name, event: Event) => void) =>
-      list.toolbar.addEventListener(type, (event) =>
-        does(list.names.find(({ button }) => button === event.target)!, event),
+      list.toolbar.addEventListener(
+        type,
+        (event) => event.isTrusted && does(list.names.find(({ button }) => button === event.target)!, event),
       );
     hear('focusin', (name) => {
       const [at] = boxesOf(name.points);

@@ -1,9 +1,12 @@
 import type { StripAction } from '../../contract/paint-order.ts';
+import { native } from '../read/dom.ts';
 import { isBlank, isInView } from './blank.ts';
+import { doc } from './doc.ts';
 import { whenDragged } from './drag.ts';
 import { fill, put } from './draw.ts';
 import type { PaintedList } from './painted-list.ts';
 import { bottomEnd, bottomStart, inTurn, isCorner, placesFor, type Size } from './places.ts';
+import { mayBeOverdrawn } from './top-layer.ts';
 import { isFixedAt } from './visibility.ts';
 
 /** How the reader left the strip: kept while the page stays, whatever is painted anew. */
@@ -28,6 +31,8 @@ type Docked = PaintedList & {
 };
 
 const settleAfter = 180;
+const writing = new Set(['keep', 'pause', 'not-a-list']);
+const restsFor = 150; // ms a strip has stood still before a press on it counts
 
 /**
  * Where the strip stands. By itself it covers no letter of the page: open under or beside its list or in a
@@ -44,6 +49,9 @@ export function dock(
   let filled: { list: Docked; folded: boolean } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let searches = 0;
+  let movedAt = 0; // by the page or on our own; not where the reader is arranging it
+  let arranging = 0;
+  let stood = '';
   const sizes = new Map<string, Size>();
 
   const show = (list: Docked, folded: boolean) => {
@@ -112,7 +120,7 @@ export function dock(
     if (!strip.isConnected) return;
     const held = strip.matches(':focus-within');
     if (!held) for (const list of painted) if (seenOf(list) > seenOf(current)) current = list;
-    const modal = document.querySelector('dialog:modal');
+    const modal = doc.querySelector('dialog:modal');
     if (!strip.togglePopover(!modal || modal.contains(current.element ?? null))) return;
     const { dragged } = docking;
     if (!dragged && !current.looked) void search(current);
@@ -136,6 +144,9 @@ export function dock(
     const attached = !docking.dragged && !isCorner(where);
     const { left, top } = docking.dragged ?? placesFor(size, current.box())[where]!;
     const within = (px: number, most: number) => Math.max(0, Math.min(px, most));
+    const at = [left, top, size.width, size.height].map(Math.round).join();
+    if (at !== stood && performance.now() > arranging) movedAt = performance.now();
+    stood = at;
     strip.classList.toggle('attached', attached);
     put(strip, {
       left: attached ? left + scrollX : within(left, innerWidth - size.width),
@@ -180,7 +191,14 @@ export function dock(
     event.stopPropagation();
     const button = (event.target as Element).closest<HTMLElement>('[data-does]');
     const what = button?.dataset.does;
-    if (what) does[what] ? does[what](button) : act(current.id, what as StripAction);
+    if (!what || !event.isTrusted) return;
+    if (does[what]) {
+      arranging = performance.now() + 1000;
+      return does[what](button);
+    }
+    // A strip that has just come under the pointer was not what the reader meant to press.
+    if (event.detail && performance.now() - movedAt < restsFor) return;
+    act(current.id, event.detail && writing.has(what) && mayBeOverdrawn() ? 'panel' : (what as StripAction));
   });
   whenDragged(strip, (left, top) => {
     docking.dragged = { left, top };
@@ -208,7 +226,7 @@ export function dock(
 
 /** Height of a list that is in view, 0 where it is out of view, hidden or printed nowhere. */
 function seenOf(list: PaintedList): number {
-  if (!list.element?.checkVisibility({ visibilityProperty: true })) return 0;
+  if (!list.element || !native(list.element, 'checkVisibility')({ visibilityProperty: true })) return 0;
   const { top, bottom } = list.box();
   return Math.max(0, Math.min(bottom, innerHeight) - Math.max(top, 0));
 }

@@ -4,8 +4,8 @@ const least = 4; // pixels before a press is a drag
 export function whenDragged(node: HTMLElement, tell: (left: number, top: number) => void): void {
   let grip = { x: 0, y: 0 };
   let far = false;
-  node.addEventListener('pointerdown', ({ target, x, y, pointerId }) => {
-    if (!(target as Element).closest('button,.head')?.matches('.head')) return;
+  node.addEventListener('pointerdown', ({ target, x, y, pointerId, isTrusted }) => {
+    if (!isTrusted || !(target as Element).closest('button,.head')?.matches('.head')) return;
     node.setPointerCapture(pointerId);
     const { left, top } = node.getBoundingClientRect();
     grip = { x: x - left, y: y - top };

@@ -1,8 +1,12 @@
 import type { Drawing, DrawnElement } from '../../contract/paint-order.ts';
+import { doc } from './doc.ts';
 
 const svg = 'http://www.w3.org/2000/svg';
 
-/** Makes what is drawn; text enters as text, never as HTML. `shared` holds what a number stands for. */
+/**
+ * Makes what is drawn. Text enters as an attribute that a rule of ours shows: never as HTML, and in no node where
+ * the page's `window.find` could look for it. `shared` holds what a number stands for.
+ */
 export function draw(
   drawing: DrawnElement | number,
   shared: DrawnElement[] = [],
@@ -10,7 +14,7 @@ export function draw(
 ): HTMLElement {
   const [tag, attributes, ...children] = typeof drawing === 'number' ? shared[drawing]! : drawing;
   const isShape = inShape || tag === 'svg';
-  const made = (isShape ? document.createElementNS(svg, tag) : document.createElement(tag)) as HTMLElement;
+  const made = (isShape ? doc.createElementNS(svg, tag) : doc.createElement(tag)) as HTMLElement;
   for (const name in attributes) made.setAttribute(name, attributes[name] as string);
   fill(made, children, shared, isShape);
   return made;
@@ -23,8 +27,13 @@ export function fill(
   shared: DrawnElement[],
   inShape?: boolean,
 ): void {
+  const [only] = drawings;
+  const said = typeof only === 'string' && drawings.length === 1 && !inShape;
+  if (said) node.dataset.t = only;
   node.replaceChildren(
-    ...drawings.map((each) => (typeof each === 'string' ? each : draw(each, shared, inShape))),
+    ...(said ? [] : drawings).map((each) =>
+      typeof each !== 'string' ? draw(each, shared, inShape) : inShape ? each : draw(['span', {}, each]),
+    ),
   );
 }
 

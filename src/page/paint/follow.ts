@@ -1,3 +1,6 @@
+import { doc } from './doc.ts';
+import { boxOf } from './letter-boxes.ts';
+
 const types = 'scroll resize toggle close fullscreenchange loadingdone transitionrun animationstart'.split(
   ' ',
 );
@@ -35,7 +38,7 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
     }
     ask(type !== 'scroll');
   };
-  for (const target of [window, document.fonts, visualViewport])
+  for (const target of [window, doc.fonts, visualViewport])
     for (const type of types) target?.addEventListener(type, hear, { signal, capture: true, passive: true });
 
   // Observers tell at once how things stand: what is measured anyway is no news.
@@ -47,14 +50,14 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
     };
   };
   const sizes = new ResizeObserver(news(true));
-  for (const element of [...elements, document.body]) sizes.observe(element);
+  for (const element of [...elements, doc.body]) sizes.observe(element);
 
   // An observer whose root is cropped to the element's place tells when it leaves that place; one that is not,
   // when an element that is hidden or out of view is shown.
   let crops: IntersectionObserver[] = [];
   let cropped = '';
   const crop = () => {
-    const boxes = elements.map((element) => element.getBoundingClientRect());
+    const boxes = elements.map(boxOf);
     const key = boxes.map((at) => [at.left, at.top, at.right, at.bottom].map(Math.round)).join();
     if (key === cropped) return;
     cropped = key;

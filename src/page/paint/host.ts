@@ -1,40 +1,56 @@
 import tokens from '../../ui/tokens.css?inline';
+import { ours } from '../ours.ts';
+import { native } from '../read/dom.ts';
+import { doc } from './doc.ts';
 import own from './host.css?inline';
 
 /** The one element of ours in the page. Everything we draw lives in its shadow. */
 export type Host = {
-  root: ShadowRoot;
-  /** Client pixels → our own: where the host's origin stands, and how much the page scales it. */
+  /** What holds all that we draw. */
+  root: HTMLElement;
+  /** Client pixels → our own: where the origin stands, and how much the page scales it. */
   frame(): { x: number; y: number; scale: number };
   /** Puts the host where it can be seen: last in the document, or in the modal dialog that holds one of `near`. */
   attach(near: Element[]): boolean;
   remove(): void;
 };
 
+// Said in place: a page can register a custom property of any name, and so change what it holds in our shadow.
+// A face of the page answers to any name of a font but the generic ones.
+const values = new Map([...tokens.matchAll(/--(\w+):\s*([^;}]+)/g)].map(([, name, value]) => [name, value]));
+const plain = (css: string) =>
+  css.replace(/var\(--(\w+)\)/g, (_, name) => (name === 'serif' ? name : values.get(name)!));
+
 /** @param css what is drawn in it, as rules of its shadow */
 export function createHost(mode: ShadowRootMode, css: string): Host {
-  const host = document.createElement('strandline-label');
-  const root = host.attachShadow({ mode });
+  // No element of a name of our own: the page could define it, and its constructor is handed the shadow root.
+  const host = doc.createElement('div');
+  ours.hosts.add(host);
+  if (mode === 'open') host.setAttribute('data-strandline', ''); // tests look for it
+  const shadow = host.attachShadow({ mode });
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(tokens + own + css);
-  root.adoptedStyleSheets = [sheet];
+  sheet.replaceSync(plain(own + css));
+  shadow.adoptedStyleSheets = [sheet];
+  const root = doc.createElement('div');
+  root.className = 'own';
+  shadow.append(root);
   let returns = 0;
 
   return {
     root,
     frame() {
-      const at = host.getBoundingClientRect();
+      const at = root.getBoundingClientRect();
       return { x: at.left, y: at.top, scale: at.width / 100 || 1 };
     },
     attach(near) {
-      const holders = near.map((each) => each.closest('dialog:modal'));
-      const modal = holders.find(Boolean) ?? document.documentElement;
+      const holders = near.map((each) => native(each, 'closest')('dialog:modal'));
+      const modal = holders.find(Boolean) ?? doc.documentElement;
       if (host.parentNode === modal) return true;
       // A page that throws us out three times does not want us.
       if (!host.isConnected && returns++ > 3) return false;
       modal.append(host);
       // A page may zoom itself; strip and card stand by client pixels.
-      host.style.setProperty('--back', String(1 / (modal.currentCSSZoom ?? 1)), 'important');
+      root.style.zoom = String(1 / (modal.currentCSSZoom ?? 1));
       return true;
     },
     remove: () => host.remove(),

@@ -1,7 +1,16 @@
+import { native } from '../read/dom.ts';
+
 /** Where letters stand on screen, in client pixels. */
 
 // One for all questions: ranges are kept up to date by the browser, so many would slow every change of the page.
 const range = new Range();
+
+/** The box of an element of the page, which may be a form whose fields shadow its methods. */
+export const boxOf = (element: Element): DOMRect => native(element, 'getBoundingClientRect')();
+
+/** Whether it is shown, by styles too. */
+export const isShown = (element: Element): boolean =>
+  native(element, 'checkVisibility')({ visibilityProperty: true, opacityProperty: true });
 
 /** One box for each line the letters stand on; none where they are not shown. */
 export function boxesOf({

@@ -1,3 +1,4 @@
+import { doc } from './doc.ts';
 import { boxesOf } from './letter-boxes.ts';
 import type { Spot } from './place.ts';
 
@@ -8,7 +9,7 @@ const letters = /[^\s,;.،、，]/;
 /** Letters that run to the left, whatever the paragraph's direction: Hebrew, Arabic and their kin. */
 const runsBack = /[\u0590-\u08ff\ufb1d-\ufefc]/;
 
-const brush = document.createElement('canvas').getContext('2d')!;
+const brush = doc.createElement('canvas').getContext('2d')!;
 
 /** Where a name stands now. Reads the page's layout, writes nothing. */
 export function measure(points: StaticRangeInit): Measured {
@@ -44,7 +45,7 @@ export function measure(points: StaticRangeInit): Measured {
 
 /** Blank width after the name, `most` at most: to the first letter on its line that is neither blank nor comma. */
 function roomAfter(node: Text, from: number, last: DOMRect, forward: 1 | -1, most: number): number {
-  const walker = document.createTreeWalker(node.getRootNode(), NodeFilter.SHOW_TEXT);
+  const walker = doc.createTreeWalker(node.getRootNode(), NodeFilter.SHOW_TEXT);
   walker.currentNode = node;
   for (let text: Text | null = node; text; text = walker.nextNode() as Text | null) {
     const start = text === node ? from : 0;

@@ -3,6 +3,7 @@ import type { Letters } from '../read/letters.ts';
 import { draw, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import type { Host } from './host.ts';
+import { boxOf, isShown } from './letter-boxes.ts';
 import { isLight, type Measured, measure } from './measure.ts';
 import { placeGlyph } from './place.ts';
 import { cropOf, croppers, isCovered } from './visibility.ts';
@@ -66,7 +67,7 @@ export function paintList(
   const crops = croppers(element);
   const cropped = crops.length > 0;
   if (cropped) layer.style.overflow = 'clip';
-  const box = () => element?.getBoundingClientRect() ?? new DOMRect();
+  const box = () => (element ? boxOf(element) : new DOMRect());
   let measuredAt = box();
   let rows: Name[][] = []; // names whose last letters stand on one line
 
@@ -97,7 +98,7 @@ export function paintList(
       if (reshaped) {
         measuredAt = at;
         // In a closed accordion letters may have boxes and still not be shown.
-        const shown = element?.checkVisibility({ visibilityProperty: true, opacityProperty: true });
+        const shown = element && isShown(element);
         for (const name of names) name.at = shown ? measure(name.points) : {};
         const seen = names.filter((name) => name.at.last);
         rows = [...Map.groupBy(seen, (name) => Math.round(name.at.last!.bottom)).values()];

@@ -1,5 +1,7 @@
 import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
+import { native } from '../read/dom.ts';
 import type { Letters } from '../read/letters.ts';
+import { selectorOf } from '../read/selector.ts';
 import { openCards } from './cards.ts';
 import { type Docking, dock } from './dock.ts';
 import { draw } from './draw.ts';
@@ -20,11 +22,23 @@ export type Painter = {
   clear(): void;
 };
 
-/** Paints lists into the document without touching its nodes. `act` hears what the reader chose on a strip. */
-export function createPainter(
-  mode: ShadowRootMode,
-  act: (list: number, action: StripAction) => void,
-): Painter {
+/** What painting needs from outside. */
+export type PainterWorld = {
+  /** Hears what the reader chose on a strip. */
+  act(list: number, action: StripAction): void;
+  /** Brings the rules of our highlights to these elements and what is in them. */
+  rule(selectors: string[]): void;
+};
+
+/** Paints lists into the document without touching its nodes. */
+export function createPainter(mode: ShadowRootMode, { act, rule }: PainterWorld): Painter {
+  const ruled = new Set<string>();
+  const bringRules = (lists: ListToPaint[]) => {
+    const selectors = new Set(lists.flatMap(({ letters }) => selectorIn(letters.element) ?? []));
+    const missing = [...selectors].filter((each) => !ruled.has(each));
+    for (const each of missing) ruled.add(each);
+    if (missing[0]) rule(missing);
+  };
   let painting: ReturnType<typeof paint> | undefined;
   const docking: Docking = { corner: bottomEnd };
   return {
@@ -32,6 +46,7 @@ export function createPainter(
       const held = painting?.strip.matches(':focus-within');
       painting?.undo();
       if (lists.length === 0) return;
+      bringRules(lists);
       const now = paint(mode, lists, docking, act);
       painting = now;
       await now.stands;
@@ -86,6 +101,12 @@ function paint(
     docked.update(true);
   };
   return { strip, stands: standing(), jump: docked.focus, undo };
+}
+
+/** Selector of an element; of what holds its tree where that is a shadow root, as rules of a document end there. */
+function selectorIn(element: Element | undefined): string | undefined {
+  const root = element && native(element, 'getRootNode')();
+  return root instanceof ShadowRoot ? selectorIn(root.host) : element && selectorOf(element);
 }
 
 /** Lets the page have its turn. */

@@ -1,9 +1,14 @@
+import { ours } from '../ours.ts';
+import { native, parentOf } from '../read/dom.ts';
+import { doc } from './doc.ts';
+import { boxOf } from './letter-boxes.ts';
+
 /** What of the page can be seen: what crops a list, what stands over its letters or stays in the view. */
 
 /** Ancestors that crop what they hold. */
 export function croppers(from: Element | undefined): Element[] {
   const found: Element[] = [];
-  for (let at = from; at && at !== document.body; at = parentOf(at)) {
+  for (let at = from; at && at !== doc.body; at = around(at)) {
     const { overflow, display } = getComputedStyle(at);
     if (display !== 'inline' && overflow !== 'visible') found.push(at);
   }
@@ -11,12 +16,12 @@ export function croppers(from: Element | undefined): Element[] {
 }
 
 /** The element around one, through slots and out of shadow roots. */
-const parentOf = (element: Element): Element | undefined =>
-  element.assignedSlot ?? element.parentElement ?? (element.getRootNode() as ShadowRoot).host;
+const around = (element: Element): Element | undefined =>
+  native(element, 'assignedSlot') ?? parentOf(element) ?? undefined;
 
 /** What croppers leave to be seen. */
 export function cropOf(crops: Element[]): DOMRect {
-  const boxes = crops.map((each) => each.getBoundingClientRect());
+  const boxes = crops.map(boxOf);
   const left = Math.max(...boxes.map((at) => at.left));
   const top = Math.max(...boxes.map((at) => at.top));
   const right = Math.min(...boxes.map((at) => at.right));
@@ -24,19 +29,21 @@ export function cropOf(crops: Element[]): DOMRect {
   return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
 }
 
-export const isOurs = (element: Element) => element.localName === 'strandline-label';
+export const isOurs = (element: Element) => ours.hosts.has(element);
 
 /** Whether something of the page stands over letters (a sticky header, a menu). Out of view: not known, so no. */
 export function isCovered({ endContainer }: StaticRangeInit, x: number, y: number): boolean {
-  const holder = endContainer.parentElement;
-  const root = holder?.getRootNode() as Document | undefined;
-  const hit = root?.elementFromPoint?.(x, y);
-  return !!hit && !isOurs(hit) && !holder!.contains(hit) && !hit.contains(holder!);
+  const holder = parentOf(endContainer);
+  if (!holder) return false;
+  const root = native(holder, 'getRootNode')();
+  const hit = 'elementFromPoint' in root ? native(root as Document, 'elementFromPoint')(x, y) : null;
+  const holds = (one: Element, other: Element) => native(one, 'contains')(other);
+  return !!hit && !isOurs(hit) && !holds(holder, hit) && !holds(hit, holder);
 }
 
 /** Whether the page keeps something fixed (a sticky header) at a point. */
 export function isFixedAt(x: number, y: number): boolean {
-  let at = document.elementsFromPoint(x, y).find((each) => !isOurs(each));
-  for (; at; at = parentOf(at)) if (/fixed|sticky/.test(getComputedStyle(at).position)) return true;
+  let at = doc.elementsFromPoint(x, y).find((each) => !isOurs(each));
+  for (; at; at = around(at)) if (/fixed|sticky/.test(getComputedStyle(at).position)) return true;
   return false;
 }

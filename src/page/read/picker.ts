@@ -1,13 +1,15 @@
+import { doc } from '../paint/doc.ts';
 import { draw } from '../paint/draw.ts';
 import { createHost } from '../paint/host.ts';
+import { isOurs } from '../paint/visibility.ts';
 import css from '../picker.css?inline';
+import { native, parentOf } from './dom.ts';
 
 /**
  * Lets the reader point at the element that holds a list: pointer or arrow keys (up: around it, down: into
  * it), press or Enter to choose, Escape to leave. Undefined when they left.
  */
 export function pickElement(win: Window & typeof globalThis, words: string): Promise<Element | undefined> {
-  const doc = win.document;
   const done = new AbortController();
   const host = createHost('closed', css);
   const frame = draw(['div', { class: 'picked' }]);
@@ -24,9 +26,9 @@ export function pickElement(win: Window & typeof globalThis, words: string): Pro
       settle(chosen);
     };
     const show = (to: Element | null | undefined) => {
-      if (!to || to === doc.documentElement || to.localName === 'strandline-label') return;
+      if (!to || to === doc.documentElement || isOurs(to)) return;
       at = to;
-      const [here, origin] = [to.getBoundingClientRect(), host.frame()];
+      const [here, origin] = [native(to, 'getBoundingClientRect')(), host.frame()];
       const style = frame.style;
       style.left = `${(here.left - origin.x) / origin.scale}px`;
       style.top = `${(here.top - origin.y) / origin.scale}px`;
@@ -34,15 +36,18 @@ export function pickElement(win: Window & typeof globalThis, words: string): Pro
       style.height = `${here.height / origin.scale}px`;
     };
     const keys: Record<string, () => void> = {
-      ArrowUp: () => show(at?.parentElement ?? doc.body),
-      ArrowDown: () => show(at?.firstElementChild ?? doc.body),
-      ArrowRight: () => show(at?.nextElementSibling),
-      ArrowLeft: () => show(at?.previousElementSibling),
+      ArrowUp: () => show((at && parentOf(at)) ?? doc.body),
+      ArrowDown: () => show((at && native(at, 'firstElementChild')) ?? doc.body),
+      ArrowRight: () => show(at && native(at, 'nextElementSibling')),
+      ArrowLeft: () => show(at && native(at, 'previousElementSibling')),
       Enter: () => end(at),
       Escape: () => end(undefined),
     };
     const hear = <K extends keyof WindowEventMap>(type: K, does: (event: WindowEventMap[K]) => void) =>
-      win.addEventListener(type, does, { capture: true, signal: done.signal });
+      win.addEventListener(type, (event) => event.isTrusted && does(event), {
+        capture: true,
+        signal: done.signal,
+      });
     const take = (event: Event) => {
       event.preventDefault();
       event.stopImmediatePropagation();

@@ -1,6 +1,7 @@
 /** Letters the reader pointed at: selected ones, or the element where a site prints its lists. */
 import type { PageText } from '../../contract/messages.ts';
 import { looseText } from '../../find/page-text.ts';
+import { native } from './dom.ts';
 import { type Located, located } from './locate.ts';
 import { readStream } from './stream.ts';
 
@@ -29,9 +30,9 @@ export const looseLetters = (text: string, via: Via): Located => ({
 /** What stands in the elements a site is remembered to print its lists in. A selector that is none finds nothing. */
 export function locateChosen(doc: Document, selectors: readonly string[]): Located[] {
   return selectors.flatMap((selector) => {
-    const range = doc.createRange();
+    const range = native(doc, 'createRange')();
     try {
-      return [...doc.querySelectorAll(selector)].slice(0, 20).flatMap((element) => {
+      return [...native(doc, 'querySelectorAll')(selector)].slice(0, 20).flatMap((element) => {
         range.selectNodeContents(element);
         return locateRange(range, 'chosen') ?? [];
       });

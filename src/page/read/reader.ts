@@ -1,5 +1,5 @@
 import type { ListOrder, PageText, ProductClues } from '../../contract/messages.ts';
-import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
+import type { PaintOrder } from '../../contract/paint-order.ts';
 import type { Painter } from '../paint/painter.ts';
 import { gate } from './gate.ts';
 import { lettersOf, type Piece, piecesOf } from './letters.ts';
@@ -18,11 +18,12 @@ export type ReaderWorld = {
   left(): Promise<unknown>;
   /** Selectors of elements that hold this site's lists, as the reader pointed them out. */
   listsAt(): Promise<string[]>;
-  act(list: number, action: StripAction): void;
   /** Test builds measure: `begin`, `known` (where lists may be), `asked`, `answered`, `ready`, `painted`. */
   mark?(what: string): void;
   /** The painter is a file of its own, brought along with what to paint. */
-  painter(act: (list: number, action: StripAction) => void): Painter | undefined;
+  painter(): Painter | undefined;
+  /** Whether the extension still stands behind this script: an update leaves it alone in the page. */
+  isHere(): boolean;
 };
 
 /**
@@ -84,7 +85,7 @@ export function startReader(world: ReaderWorld) {
 
   const show = (lists: { order: PaintOrder; pieces: Piece[] }[]) => {
     if (!lists[0]) return painter?.clear();
-    painter ??= world.painter(world.act);
+    painter ??= world.painter();
     const ready = lists.map(({ pieces, order }) => ({ id: order.list, order, letters: lettersOf(pieces) }));
     world.mark?.('ready');
     void painter?.show(ready).then(() => world.mark?.('painted'));
@@ -92,6 +93,7 @@ export function startReader(world: ReaderWorld) {
   };
 
   const watching = watch(win, signal, (came) => {
+    if (!world.isHere()) return;
     const left = came === 'moved-on' && address !== win.location.href;
     if (left) selected = undefined;
     // The browser forgot what this tab shows while another page was in its place.

@@ -1,6 +1,9 @@
+import { attribute, documentOf, native, parentOf, tagOf } from './dom.ts';
+
 /** Names that look made for one page or one build: digits, or a jumble of letters. */
 const passing = /\d|^[a-z]+[A-Z].*[A-Z]|__|^css-|^sc-/;
-const lasting = (name: string) => name.length > 1 && !passing.test(name);
+const lasting = (name: string) => name.length > 1 && name.length < 60 && !passing.test(name);
+const mostSteps = 30;
 
 /**
  * A selector for an element that holds on other pages of the same shop too: lasting ids and classes first,
@@ -8,18 +11,21 @@ const lasting = (name: string) => name.length > 1 && !passing.test(name);
  */
 export function selectorOf(element: Element): string {
   const parts: string[] = [];
-  const root = element.ownerDocument;
-  for (let at: Element | null = element; at && at !== root.documentElement; at = at.parentElement) {
-    if (at.id && lasting(at.id)) {
-      parts.unshift(`#${CSS.escape(at.id)}`);
+  const root = documentOf(element);
+  const top = native(root, 'documentElement');
+  for (let at: Element | null = element; at && at !== top && parts.length < mostSteps; at = parentOf(at)) {
+    const id = attribute(at, 'id');
+    if (lasting(id)) {
+      parts.unshift(`#${CSS.escape(id)}`);
       break;
     }
-    const classes = [...at.classList].filter(lasting).slice(0, 2);
-    const part = at.localName + classes.map((name) => `.${CSS.escape(name)}`).join('');
-    const alike = [...(at.parentElement?.children ?? [])].filter((each) => each.localName === at?.localName);
-    const plain = alike.filter((each) => each.matches(part)).length === 1;
+    const [tag, parent] = [tagOf(at), parentOf(at)];
+    const classes = [...native(at, 'classList')].filter(lasting).slice(0, 2);
+    const part = tag + classes.map((name) => `.${CSS.escape(name)}`).join('');
+    const alike = parent ? [...native(parent, 'children')].filter((each) => tagOf(each) === tag) : [at];
+    const plain = alike.filter((each) => native(each, 'matches')(part)).length === 1;
     parts.unshift(plain ? part : `${part}:nth-of-type(${alike.indexOf(at) + 1})`);
-    if (root.querySelectorAll(parts.join(' > ')).length === 1) break;
+    if (native(root, 'querySelectorAll')(parts.join(' > ')).length === 1) break;
   }
-  return parts.join(' > ');
+  return parts.join(' > ') || ':root';
 }

@@ -1,3 +1,4 @@
+import { ours } from '../ours.ts';
 import { native } from './dom.ts';
 
 /** Tags that are most of a page: a host of a shadow root is hardly one of them. */
@@ -8,7 +9,7 @@ const common =
 export function shadowRootsIn(root: Document | ShadowRoot | Element): ShadowRoot[] {
   const found: ShadowRoot[] = [];
   const look = (element: Element) => {
-    const shadow: unknown = element.localName !== 'strandline-label' && element.shadowRoot;
+    const shadow: unknown = !ours.hosts.has(element) && element.shadowRoot;
     if (shadow && (shadow as Node).nodeType === 11)
       found.push(shadow as ShadowRoot, ...shadowRootsIn(shadow as ShadowRoot));
   };

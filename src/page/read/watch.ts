@@ -1,3 +1,5 @@
+import { ours } from '../ours.ts';
+import { native, parentOf } from './dom.ts';
 import { shadowRootsIn } from './shadow-roots.ts';
 
 /**
@@ -65,9 +67,9 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
         if (type === 'characterData' || isMarked(target)) changed = true;
         for (const node of addedNodes)
           if (node.nodeType === Node.ELEMENT_NODE) {
-            if ((node as Element).localName === 'strandline-label') continue;
+            if (ours.hosts.has(node)) continue;
             added.push(node as Element);
-            count += 1 + (node as Element).childElementCount;
+            count += 1 + native(node as Element, 'childElementCount');
           } else if (node.nodeType === Node.TEXT_NODE && target.nodeType === Node.ELEMENT_NODE)
             added.push(target as Element);
         if (removedNodes.length > 0 && marked.size > 0) schedule();
@@ -119,7 +121,7 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
 function outermost(elements: Element[]): Element[] {
   const all = new Set(elements.filter((element) => element.isConnected));
   return [...all].filter((element) => {
-    for (let at = element.parentElement; at; at = at.parentElement) if (all.has(at)) return false;
+    for (let at = parentOf(element); at; at = parentOf(at)) if (all.has(at)) return false;
     return true;
   });
 }
