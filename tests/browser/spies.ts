@@ -151,7 +151,7 @@ export const spy = (words: string[]) => {
     caught: String((window as unknown as { caught?: ElementInternals }).caught?.shadowRoot ?? 'nothing'),
     found: words.filter((word) => find(word, false, false, true)),
     text: `${host?.textContent}`,
-    // What is drawn is asked for, not what stands there.
+    // biome-ignore lint/performance/useDomNodeTextContent: what is drawn is asked for, not what stands there
     drawn: document.documentElement.innerText,
     selected: '',
     highlights: [...CSS.highlights.keys()],
