@@ -50,7 +50,7 @@ export function formatWords(words: Record<string, readonly string[]>): string {
 }
 
 /** Text of amounts/use-levels.json: one class, one shared sum, one kind a line. Their order is their meaning. */
-export function formatUseLevels({ bases, classes, frames, kinds, ...rest }: UseLevels): string {
+export function formatUseLevels({ bases, classes, names, frames, kinds, ...rest }: UseLevels): string {
   const list = (values: readonly object[], indent: string) =>
     `[\n${values.map((value) => `${indent}  ${compact(value)}`).join(',\n')}\n${indent}]`;
   const record = (values: object) =>
@@ -61,6 +61,7 @@ export function formatUseLevels({ bases, classes, frames, kinds, ...rest }: UseL
   const fields = [
     `"bases": ${record(bases)}`,
     `"classes": ${list(classes, '  ')}`,
+    `"names": ${record(Object.fromEntries(Object.entries(names).sort(([a], [b]) => byName({ name: a }, { name: b }))))}`,
     `"frames": [\n${drawn.join(',\n')}\n  ]`,
     `"kinds": ${record(kinds)}`,
     ...Object.entries(rest).map(([key, value]) => `${JSON.stringify(key)}: ${compact(value)}`),

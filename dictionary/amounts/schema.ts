@@ -40,7 +40,12 @@ const useClass = z.strictObject({
   roles: optional(roles),
   front: optional(figure).describe('Among the first names of the list.'),
   middle: optional(figure).describe('Further back, ahead of the one-percent line. Left out: as in front.'),
+  late: optional(figure).describe('Far back, ahead of the one-percent line. Left out: as further back.'),
   behind: optional(figure).describe('Behind the one-percent line. Left out: the line itself.'),
+  frontWithin: optional(z.int().positive()).describe('First names among which `front` holds.'),
+  asSupplied: optional(z.literal(true)).describe(
+    'Listed as supplied, much of it water: holds no later name down.',
+  ),
   treatment: optional(figure).describe('In a product made for it.'),
   bulk: optional(z.literal(true)).describe('May be the body of a product without water: no bound there.'),
   mark: optional(z.literal(true)).describe('Usual sign that the one-percent line is reached.'),
@@ -51,12 +56,18 @@ export const useLevelsSchema = z.strictObject({
     .record(id, z.strictObject({ source: z.string(), status: z.enum(['read', 'practice']) }))
     .describe('What figures rest on: keys into sources.json, and whether the text was read.'),
   classes: few(useClass).describe('Tried in order: the first that takes a name is its class.'),
+  names: z
+    .record(z.string(), z.tuple([percent.nullable(), percent.nullable()]))
+    .describe(
+      'Highest registered use of single names where it lies below their class (basis: name-highest).',
+    ),
   frames: few(z.strictObject({ id, shares: few(z.strictObject({ of: few(id), atMost: percent })) })).describe(
     'Highest shared sums by function.',
   ),
   kinds: z.record(kind, z.strictObject({ frame: id, needs: optional(few(id)), else: optional(id) })),
   otherUse: z.strictObject({ 'rinse-off': kind, 'leave-on': kind }),
   treatments: z.array(kind),
+  lateFrom: z.number(),
   markFrom: z.number(),
   usualPart: z.number().positive().max(1),
 }) satisfies z.ZodType<UseLevels>;

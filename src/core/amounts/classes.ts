@@ -1,9 +1,12 @@
 import type { Found, Known } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
-import type { UseClass } from './use-levels.ts';
+import type { UseClass, UseLevels } from './use-levels.ts';
 
-/** The class of use a found name belongs to, if any. Answers are remembered by name. */
-export function createClassOf(classes: readonly UseClass[]) {
+/** What is known of the use of a name: its class, and figures of its own. */
+export type UseOf = { of?: UseClass; own?: UseLevels['names'][string] };
+
+/** How a found name is used. Answers are remembered by name. */
+export function createUseOf({ classes, names }: Pick<UseLevels, 'classes' | 'names'>) {
   const built = new Map<string, RegExp>();
   const expression = (source: string) => {
     const known = built.get(source);
@@ -21,14 +24,19 @@ export function createClassOf(classes: readonly UseClass[]) {
       (each.not === undefined || !expression(each.not).test(name))
     );
   };
-  const met = new Map<string, UseClass | undefined>();
-  return (found: Found, known: Known): UseClass | undefined => {
-    if (found.how === 'none') return undefined;
-    if (met.has(found.name)) return met.get(found.name);
+  const owned = new Map(Object.entries(names).map(([name, own]) => [name.toLowerCase(), own]));
+  const met = new Map<string, UseOf>();
+  return (found: Found, known: Known): UseOf => {
+    if (!('name' in found)) return {};
+    const key = found.how === 'told' ? `${found.as} ${found.name}` : found.name;
+    const remembered = met.get(key);
+    if (remembered) return remembered;
     const name = normalName(found.name).replace(/\s*\([^)]*\)/g, '');
-    const answer = classes.find((each) => takes(each, name, known));
+    const of = classes.find((each) => takes(each, name, known));
+    const own = owned.get(found.name.toLowerCase());
+    const answer: UseOf = { ...(of && { of }), ...(own && { own }) };
     if (met.size > mostRemembered) met.clear();
-    met.set(found.name, answer);
+    met.set(key, answer);
     return answer;
   };
 }

@@ -1,5 +1,6 @@
 import type { Range, Use } from '../names/entry.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
+import type { UseOf } from './classes.ts';
 import { type Held, type HeldBy, highest, misfits } from './propagate.ts';
 import type { Basis, Figure, Frame, UseClass, UseLevels } from './use-levels.ts';
 
@@ -20,7 +21,9 @@ export type Likely = { likely?: Range; usual?: number; likelyWhy?: LikelyWhy };
 /** A name of one list as usual practice looks at it; `index` is its place among all mentions. */
 export type Listed = {
   index: number;
-  use: UseClass | undefined;
+  of?: UseClass;
+  /** Highest registered use of the very name, rinse-off and leave-on. */
+  own?: UseOf['own'];
   share: Range;
   /** Colourants and "may contain": outside the order. */
   loose: boolean;
@@ -38,24 +41,18 @@ type Own = { most: number; basis?: Basis; of?: string };
  */
 export function likelyShares(list: readonly Listed[], levels: UseLevels, options: LikelyOptions): Likely[] {
   const line = options.ordered ? lineAt(list, levels, options.line) : list.length;
-  const wet = list.findIndex(({ use }) => use?.id === 'water' || use?.id === 'plant-water');
+  const wet = list.findIndex(({ of }) => of?.id === 'water' || of?.id === 'plant-water');
   const watery = wet >= 0 && wet < options.front;
   const frame = watery || options.kind === 'oil' ? frameOf(list, levels, options) : undefined;
   const shares = frame?.shares ?? [];
   const own = list.map((name, place) =>
-    ownOf(
-      name,
-      place < line ? (place < options.front ? 'front' : 'middle') : 'behind',
-      watery,
-      options,
-      levels,
-    ),
+    ownOf(name, tierOf(name, place, line, levels, options), watery, options, levels),
   );
-  const held = list.map(({ share, loose, use }, place): Held => {
+  const held = list.map(({ share, loose, of: use }, place): Held => {
     const sum = shares.findIndex(({ of }) => use !== undefined && of.includes(use.id));
     return {
       least: share.min,
-      most: own[place]!.most,
+      most: use?.asSupplied ? Number.POSITIVE_INFINITY : own[place]!.most,
       chained: options.ordered && !loose && place < line,
       ...(sum < 0 ? {} : { sum }),
     };
@@ -76,7 +73,10 @@ export function likelyShares(list: readonly Listed[], levels: UseLevels, options
     return highest(held, caps);
   };
   let found = reckon();
-  const bandsOf = () => found.map(({ most }, place) => Math.min(most, list[place]!.share.max));
+  const bandsOf = () =>
+    found.map(({ most }, place) =>
+      Math.min(most, unfit.has(place) ? 100 : own[place]!.most, list[place]!.share.max),
+    );
   // Usual shares that do not fill the product: the first names are more than is usual.
   while (bandsOf().reduce((all, most) => all + most, 0) < 100 - 1e-9) {
     const first = held.findIndex(
@@ -88,19 +88,19 @@ export function likelyShares(list: readonly Listed[], levels: UseLevels, options
   }
   const bands = bandsOf();
   let usual = Number.POSITIVE_INFINITY;
-  return list.map(({ share }, place): Likely => {
+  return list.map(({ share, of }, place): Likely => {
     const { most, held: by } = found[place]!;
     if (unfit.has(place)) return { likelyWhy: { basis: 'unusual' } };
     const { chained } = held[place]!;
     const part = own[place]!.most * levels.usualPart;
-    if (chained) usual = Math.min(usual, part);
-    if (!Number.isFinite(most) || most >= 100) return {};
+    if (chained && !of?.asSupplied) usual = Math.min(usual, part);
+    if (Math.min(most, own[place]!.most) >= 100) return {};
     const likely = { min: share.min, max: Math.max(share.min, bands[place]!) };
     const reach = Math.min(chained ? usual : part, likely.max * (chained ? 0.8 : levels.usualPart));
     return {
       likely,
       usual: Math.min(likely.max, Math.max(likely.min, reach)),
-      likelyWhy: whyOf(by, own, place, list, caps),
+      likelyWhy: whyOf(own[place]!.most < most ? { by: 'own' } : by, own, place, list, caps),
     };
   });
 }
@@ -128,14 +128,28 @@ function whyOf(
 
 /** Place from which the list is likely at most one percent: the first usual sign of it, or where the label says so. */
 function lineAt(list: readonly Listed[], { markFrom }: UseLevels, line: number): number {
-  const mark = list.findIndex(({ use, loose }, place) => use?.mark && !loose && place >= markFrom);
+  const mark = list.findIndex(({ of, loose }, place) => of?.mark && !loose && place >= markFrom);
   const hard = list.findLastIndex(({ share, loose }) => share.max > line && !loose) + 1;
   return mark < 0 ? hard : Math.min(mark, hard);
 }
 
+type Tier = 'front' | 'middle' | 'late' | 'behind';
+
+function tierOf(
+  { of }: Listed,
+  place: number,
+  line: number,
+  { lateFrom }: UseLevels,
+  { front }: LikelyOptions,
+): Tier {
+  if (place >= line) return 'behind';
+  if (place < Math.min(front, of?.frontWithin ?? front)) return 'front';
+  return place < lateFrom ? 'middle' : 'late';
+}
+
 function ownOf(
-  { use, ceiling }: Listed,
-  tier: 'front' | 'middle' | 'behind',
+  { of: use, own, ceiling }: Listed,
+  tier: Tier,
   watery: boolean,
   { kind, use: used, line }: LikelyOptions,
   levels: UseLevels,
@@ -146,15 +160,25 @@ function ownOf(
   };
   const lawful = ceiling !== undefined && ceiling < none.most ? { most: ceiling, basis: 'law' } : none;
   if (!use || (use.bulk && !watery && tier !== 'behind')) return lawful;
-  const treats = tier !== 'behind' && kind !== undefined && levels.treatments.includes(kind);
-  const figure =
-    (treats && use.treatment) ||
-    (tier === 'behind' ? use.behind : tier === 'middle' ? (use.middle ?? use.front) : use.front);
+  const treats = kind !== undefined && levels.treatments.includes(kind) && use.treatment;
+  const figure = {
+    front: treats || use.front,
+    middle: (treats ? use.front : use.middle) ?? use.front,
+    late: use.late ?? use.middle ?? use.front,
+    behind: use.behind,
+  }[tier];
   const most = figure && percentOf(figure, used);
-  return most === undefined || most >= lawful.most ? lawful : { most, basis: figure![2], of: use.id };
+  const held = most === undefined || most >= lawful.most ? lawful : { most, basis: figure![2], of: use.id };
+  const registered = own && percentOf(own, used);
+  return registered === undefined || registered >= held.most
+    ? held
+    : { most: registered, basis: 'name-highest' };
 }
 
-function percentOf([rinseOff, leaveOn]: Figure, use: Use | undefined): number | undefined {
+function percentOf(
+  [rinseOff, leaveOn]: Figure | NonNullable<UseOf['own']>,
+  use: Use | undefined,
+): number | undefined {
   if (use === 'rinse-off') return rinseOff ?? undefined;
   if (use === 'leave-on') return leaveOn ?? undefined;
   return rinseOff === null || leaveOn === null ? undefined : Math.max(rinseOff, leaveOn);
@@ -168,6 +192,6 @@ function frameOf(
   if (!kind) return undefined;
   const asUsed = use && use !== usualUse[kind] ? levels.otherUse[use] : kind;
   const { frame, needs, else: other } = levels.kinds[asUsed];
-  const holds = !needs || list.slice(0, front).some((name) => name.use && needs.includes(name.use.id));
+  const holds = !needs || list.slice(0, front).some(({ of }) => of && needs.includes(of.id));
   return levels.frames.find(({ id }) => id === (holds ? frame : other));
 }

@@ -19,10 +19,15 @@ export type UseClass = {
   minute?: true;
   /** Has one of these roles. */
   roles?: Role[];
-  /** Among the first names; further back; behind the one-percent line. Each falls back on the one before. */
+  /** Among the first names; further back; far back; behind the one-percent line. The third falls back on the second, it on the first. */
   front?: Figure;
   middle?: Figure;
+  late?: Figure;
   behind?: Figure;
+  /** First names among which `front` holds, where they are fewer than the usual. */
+  frontWithin?: number;
+  /** Listed by its weight as supplied, much of it water: its bound does not hold later names down. */
+  asSupplied?: true;
   /** In front in a product made for it. */
   treatment?: Figure;
   /** May be the body of a product without water: no bound of its own there. */
@@ -38,6 +43,8 @@ export type Frame = { id: string; shares: { of: string[]; atMost: number }[] };
 export type UseLevels = {
   bases: Record<Basis, { source: string; status: 'read' | 'practice' }>;
   classes: UseClass[];
+  /** Highest registered use of single names where it lies below their class, rinse-off and leave-on. */
+  names: Record<string, [rinseOff: number | null, leaveOn: number | null]>;
   frames: Frame[];
   /** `frame` where it holds one of `needs` (if any are named) in front, `else` the other. */
   kinds: Record<ProductKind, { frame: string; needs?: string[]; else?: string }>;
@@ -45,6 +52,8 @@ export type UseLevels = {
   otherUse: Record<Use, ProductKind>;
   /** Kinds in which `treatment` holds. */
   treatments: ProductKind[];
+  /** Place from which a name stands far back, counted from 0. */
+  lateFrom: number;
   /** A mark among the first this many names is not taken for the one-percent line. */
   markFrom: number;
   /** Where a usual share lies between nothing and the highest usual share: 0…1. */

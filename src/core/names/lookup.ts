@@ -1,5 +1,5 @@
-import { createClassOf } from '../amounts/classes.ts';
-import type { UseClass, UseLevels } from '../amounts/use-levels.ts';
+import { createUseOf, type UseOf } from '../amounts/classes.ts';
+import type { UseLevels } from '../amounts/use-levels.ts';
 import { createClose } from './close-spellings.ts';
 import type {
   Allergen,
@@ -46,8 +46,8 @@ export type Lookup = {
   /** The legal ceiling in percent of a found name for a use, if any. Unknown use takes the larger of the two. */
   ceiling(found: Found, use?: Use): number | undefined;
   thresholds: Thresholds;
-  /** The class of use of a found name, where one takes it. */
-  useOf(found: Found): UseClass | undefined;
+  /** How a found name is used: its class, and figures of its own. */
+  useOf(found: Found): UseOf;
   usual?: UseLevels;
 };
 
@@ -115,7 +115,7 @@ export function createLookup(
     return hit && { found: { how: hit.how, name: hit.entry.name }, fact: hit.entry };
   };
 
-  const classOf = createClassOf(limits.usual?.classes ?? []);
+  const useOf = createUseOf(limits.usual ?? { classes: [], names: {} });
   const known = (found: Found): Known => {
     if (found.how === 'told') return knownAs(found.as);
     if (found.how === 'none') return unknown;
@@ -135,7 +135,7 @@ export function createLookup(
     ...(limits.usual && { usual: limits.usual }),
     find: (raw) => meet(raw).found,
     known,
-    useOf: (found) => classOf(found, known(found)),
+    useOf: (found) => useOf(found, known(found)),
     sourcesOf(printed, found) {
       const told = sources(printed);
       // Only another name for the same can say more than what is printed.

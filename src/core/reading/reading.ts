@@ -152,7 +152,7 @@ function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
 
 function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
   const known = lookup.known(found);
-  const use = lookup.useOf(found);
+  const { of: use } = lookup.useOf(found);
   const { says, mayBe, not } = lookup.sourcesOf(part.raw, found);
   const allergens = [...new Set([...known.allergens, ...says])].filter((family) => !not.includes(family));
   return {
@@ -224,7 +224,7 @@ function setShares(
     const likely = likelyShares(
       amounts.map(({ index, loose, ceiling }, i) => ({
         index,
-        use: lookup.useOf(mentions[index]!.found),
+        ...lookup.useOf(mentions[index]!.found),
         share: shares[i]!,
         loose,
         ...(ceiling !== undefined && { ceiling }),
