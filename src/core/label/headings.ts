@@ -52,7 +52,7 @@ const listStart = new RegExp(
   'iu',
 );
 // "SHAMPOO INGREDIENTS" on a line of its own.
-const listLine = new RegExp(`^(?:[\\p{L}'’&-]+\\s+){1,4}(?:${ingredients})\\s*$`, 'iu');
+const listLine = new RegExp(`^(?:[\\p{L}'’&][\\p{L}'’&-]*\\s+){1,4}(?:${ingredients})\\s*$`, 'iu');
 const notAList = /^ingredients? (?:lists? )?(?:may|are|is|can|listed|subject|from|of|that|which|we|in)\b/i;
 
 export const startsTail = (text: string) => tailStart.test(text);

@@ -1,6 +1,6 @@
 import { createUseOf, type UseOf } from '../amounts/classes.ts';
 import type { UseLevels } from '../amounts/use-levels.ts';
-import { createClose } from './close-spellings.ts';
+import { createClose, type Name } from './close-spellings.ts';
 import type {
   Allergen,
   Entry,
@@ -12,14 +12,23 @@ import type {
   Thresholds,
   Use,
 } from './entry.ts';
+import { createMend } from './mend.ts';
 import { nameForms } from './name-forms.ts';
+import type { Words } from './near-words.ts';
 import { keyOf, normalName } from './normal-form.ts';
 import { createSourceWords, type Sources } from './source-words.ts';
 import { knownAs, type ToldKind } from './told-as.ts';
 
-/** How a printed name was found. `none` carries close spellings: offered to the reader, never used. */
+/** How a name was damaged, and so what was done to read it. */
+export type Damage = 'cut' | 'run-together' | 'spelling' | 'leftovers';
+
+/**
+ * How a printed name was found. `mended` says what was printed and what was done: only where one reading is
+ * possible, and refusable. `none` carries close spellings: offered to the reader, never used.
+ */
 export type Found =
   | { how: 'exact' | 'alias' | 'pattern'; name: string }
+  | { how: 'mended'; name: string; printed: string; damage: Damage }
   /** No dictionary knows it; the reader said what it is. */
   | { how: 'told'; name: string; as: ToldKind }
   | { how: 'none'; close: string[] };
@@ -37,6 +46,12 @@ export type Known = {
 export type Lookup = {
   /** Exact, alias or pattern, saying which; close spellings are not computed here. */
   find(raw: string): Found;
+  /** The same of the text as it stands: no brackets left out, no pieces tried. */
+  named(raw: string): Found;
+  /** The one name that an unknown text surely is, its spelling or what stands beside it put right. */
+  mend(raw: string): Found;
+  /** The words of all names, in their normal form. */
+  words(): Words;
   /** Properties of a name as `find` gave it (`found.name`), or of a pattern's match. */
   known(found: Found): Known;
   /** The allergen families that a printed name, or the name it is known by, names as its source, or may be made from. */
@@ -58,13 +73,16 @@ export function createLookup(
   limits: Limits,
 ): Lookup {
   const filed = new Map<string, Filed>();
+  const names: Name[] = []; // in their normal form, each with the INCI name it leads to
+  const file = (entry: Entry, printed: string, how: Filed['how']) => {
+    const normal = normalName(printed);
+    const key = keyOf(normal);
+    names.push({ normal, name: entry.name });
+    if (how === 'exact' || !filed.has(key)) filed.set(key, { entry, how });
+  };
   // INCI names are filed before any alias: a name that is both is the INCI name.
-  for (const entry of entries) filed.set(keyOf(normalName(entry.name)), { entry, how: 'exact' });
-  for (const entry of entries)
-    for (const alias of entry.aliases ?? []) {
-      const key = keyOf(normalName(alias));
-      if (!filed.has(key)) filed.set(key, { entry, how: 'alias' });
-    }
+  for (const entry of entries) file(entry, entry.name, 'exact');
+  for (const entry of entries) for (const alias of entry.aliases ?? []) file(entry, alias, 'alias');
   const rules = patterns.map((pattern) => ({
     pattern,
     needs: pattern.needs,
@@ -78,11 +96,8 @@ export function createLookup(
   const ruleOf = (normal: string) =>
     normal.length <= longestPattern ? rules.find((rule) => takes(rule, normal))?.pattern : undefined;
   const caps = new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit]));
-  const close = createClose(() =>
-    entries.flatMap(({ name, aliases = [] }) =>
-      [name, ...aliases].map((printed) => ({ normal: normalName(printed), name })),
-    ),
-  );
+  const close = createClose(() => names);
+  const mend = createMend(names, patterns, (normal) => named(normal, normal));
   const sources = createSourceWords(limits.sourceWords ?? []);
   const met = new Map<string, Met>();
 
@@ -102,13 +117,16 @@ export function createLookup(
     const bare = /[([{]/.test(raw) && forms[1] ? byKey(keyOf(normalName(forms[1]))) : undefined;
     if (bare) return bare;
     for (const form of forms) {
-      const normal = normalName(form);
-      const entry = byKey(keyOf(normal));
-      if (entry) return entry;
-      const rule = ruleOf(normal);
-      if (rule) return { found: { how: 'pattern', name: form }, fact: rule };
+      const answer = named(normalName(form), form);
+      if (answer) return answer;
     }
-    return { found: { how: 'none', close: [] }, fact: undefined };
+    return unmet;
+  };
+  const named = (normal: string, printed: string): Met | undefined => {
+    const entry = byKey(keyOf(normal));
+    if (entry) return entry;
+    const rule = ruleOf(normal);
+    return rule && { found: { how: 'pattern', name: printed }, fact: rule };
   };
   const byKey = (key: string): Met | undefined => {
     const hit = filed.get(key);
@@ -134,12 +152,15 @@ export function createLookup(
     thresholds: limits.thresholds,
     ...(limits.usual && { usual: limits.usual }),
     find: (raw) => meet(raw).found,
+    named: (raw) => (named(normalName(raw), raw) ?? unmet).found,
+    mend: (raw) => mend.name(raw),
+    words: mend.words,
     known,
     useOf: (found) => useOf(found, known(found)),
     sourcesOf(printed, found) {
       const told = sources(printed);
       // Only another name for the same can say more than what is printed.
-      const other = found.how === 'alias' ? sources(found.name) : undefined;
+      const other = found.how === 'alias' || found.how === 'mended' ? sources(found.name) : undefined;
       if (!other) return told;
       const says = [...new Set([...told.says, ...other.says])].filter((family) => !told.not.includes(family));
       const mayBe = told.says.length > 0 ? told.mayBe : [...told.mayBe, ...other.mayBe];
@@ -167,9 +188,10 @@ const built = ({ match, not }: Pattern): Built => ({
 });
 
 const unknown: Known = { moisture: [], roles: [], allergens: [], functions: [], sources: [] };
+const unmet: Met = { found: { how: 'none', close: [] }, fact: undefined };
 
 type Filed = { entry: Entry; how: 'exact' | 'alias' };
-type Met = { found: Found; fact: Entry | Pattern | undefined };
+export type Met = { found: Found; fact: Entry | Pattern | undefined };
 
 const mostRemembered = 5000; // answers kept by one lookup
 const longestPattern = 300; // letters: no pattern is tried on longer text

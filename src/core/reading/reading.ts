@@ -4,8 +4,8 @@ import type { Market } from '../amounts/market.ts';
 import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
 import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
-import type { ToldAs } from '../names/told-as.ts';
 import type { ProductKind } from '../product/product.ts';
+import { findParts, type ReadAs, type Spoken } from './find-parts.ts';
 
 /** none · trace: every such mention likely at most 1 % · leading: one among the first five ahead of the one-percent line · present: between · unknown: too much unread. */
 export type Strength = 'none' | 'trace' | 'present' | 'leading' | 'unknown';
@@ -45,8 +45,7 @@ export type Reading = {
   refused?: 'too-long' | 'no-list';
 };
 
-/** How a reader had an unknown name read: printed name → dictionary name, or what it is. */
-export type ReadAs = Record<string, string | ToldAs>;
+export type { ReadAs };
 
 export type ReadOptions = {
   use?: Use;
@@ -69,10 +68,8 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
   const label = splitLabel(text);
   if (label.parts.length === 0) return refusal('no-list');
 
-  const spoken = withoutRemarks(
-    label.parts.map((part) => ({ part, found: findPart(part, lookup, options.readAs ?? {}) })),
-    lookup,
-  );
+  const spoken = withoutRemarks(findParts(text, label.parts, lookup, options.readAs ?? {}), lookup);
+  if (spoken.length === 0) return refusal('no-list');
   label.parts = spoken.map(({ part }) => part);
   const mentions = spoken.map(({ part, found }) => mentionOf(part, found, lookup));
   const order = saysNothing(label, lookup) ? 'uninformative' : 'descending';
@@ -118,8 +115,6 @@ function refusal(refused: NonNullable<Reading['refused']>): Reading {
     refused,
   };
 }
-
-type Spoken = { part: LabelPart; found: Found };
 
 /**
  * Names listed in brackets count where they say more than the name before them: "Aqua (Water, Eau)" is one,
@@ -170,18 +165,6 @@ function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
     share: { min: 0, max: 100 },
     ...(part.percent === undefined ? {} : { printed: part.percent }),
   };
-}
-
-function findPart(part: LabelPart, lookup: Lookup, readAs: ReadAs): Found {
-  for (const name of part.names) {
-    const found = lookup.find(name);
-    if (found.how !== 'none') return found;
-  }
-  const chosen = readAs[part.names[0] ?? part.raw] ?? readAs[part.raw];
-  if (!chosen) return { how: 'none', close: [] };
-  return typeof chosen === 'string'
-    ? { how: 'alias', name: chosen }
-    : { how: 'told', name: part.raw, as: chosen.as };
 }
 
 /** Sets each mention's share in place; true when a legal ceiling narrowed one. */

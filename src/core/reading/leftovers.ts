@@ -1,0 +1,23 @@
+import { isLeftover } from '../label/no-names.ts';
+import type { Found, Lookup } from '../names/lookup.ts';
+import { namedWhole, tokensOf } from './tokens.ts';
+
+const mostTokens = 14;
+
+/** A name with remarks, marks or measures before or after it, read without them. */
+export function withoutLeftovers(printed: string, lookup: Lookup): Found | undefined {
+  const tokens = tokensOf(printed);
+  if (tokens.length < 2 || tokens.length > mostTokens) return undefined;
+  const left = tokens.map(([from, to]) => isLeftover(printed.slice(from, to)));
+  const start = left.indexOf(false);
+  const end = left.lastIndexOf(false);
+  if (start < 0) return undefined;
+  // "500 mg": the number belongs to its unit, unless it belongs to the name.
+  const number = /^[~<>≈]?\d+(?:[.,]\d+)?$/.test(printed.slice(...tokens[end]!)) && end < tokens.length - 1;
+  for (const last of number && end > start ? [end - 1, end] : [end]) {
+    if (last - start + 1 === tokens.length) return undefined;
+    const found = namedWhole(printed.slice(tokens[start]![0], tokens[last]![1]), lookup);
+    if (found.how !== 'none') return { how: 'mended', name: found.name, printed, damage: 'leftovers' };
+  }
+  return undefined;
+}

@@ -1,0 +1,54 @@
+import type { LabelPart } from '../label/split-label.ts';
+import type { Found, Lookup } from '../names/lookup.ts';
+import type { Spoken } from './find-parts.ts';
+import { allKnown, namedWhole, tokensOf } from './tokens.ts';
+
+const mostTokens = 16;
+// What goes on with the name before it: "Triolein PEG-6 Esters" are not two names.
+const ending = /\b(?:esters?|ethers?|beta-glucan)$/i;
+const longestName = 8; // words of one of the names
+
+/**
+ * Names printed without the comma between them: the one way to part the text into the fewest names, or
+ * nothing where there are two ways.
+ */
+export function partedNames(part: LabelPart, lookup: Lookup): Spoken[] | undefined {
+  const tokens = tokensOf(part.raw);
+  const n = tokens.length;
+  if (n < 2 || n > mostTokens || !allKnown(part.raw, lookup)) return undefined;
+  type Way = { names: number; ways: number; from: number; found: Found };
+  const best: (Way | undefined)[] = [{ names: 0, ways: 1, from: 0, found: { how: 'none', close: [] } }];
+  for (let from = 0; from < n; from++) {
+    const before = best[from];
+    if (!before) continue;
+    for (let to = from + 1; to <= Math.min(n, from + longestName); to++) {
+      const there = best[to];
+      if (there && there.names < before.names + 1) continue;
+      const found = namedWhole(part.raw.slice(tokens[from]![0], tokens[to - 1]![1]), lookup);
+      if (found.how === 'none' || !standsAlone(found, to - from) || (from > 0 && ending.test(found.name)))
+        continue;
+      const ways = before.ways + (there?.names === before.names + 1 ? there.ways : 0);
+      best[to] = { names: before.names + 1, ways, from, found };
+    }
+  }
+  const last = best[n];
+  if (!last || last.names < 2 || last.ways > 1) return undefined;
+  const names: Spoken[] = [];
+  for (let to = n; to > 0; ) {
+    const { from, found } = best[to]!;
+    if (found.how !== 'none') {
+      const [start, end] = [tokens[from]![0], tokens[to - 1]![1]];
+      const raw = part.raw.slice(start, end);
+      names.unshift({
+        part: { ...part, raw, from: part.from + start, to: part.from + end, names: [raw] },
+        found: { how: 'mended', name: found.name, printed: part.raw, damage: 'run-together' },
+      });
+    }
+    to = from;
+  }
+  return names;
+}
+
+/** One word of everyday speech is no proof of a name: it must be the INCI name itself, and no mere chain length. */
+const standsAlone = (found: Found, words: number) =>
+  words > 1 || (found.how === 'exact' && !/^[A-Z]{2,4}-\d+$/.test(found.name));

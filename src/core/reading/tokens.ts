@@ -1,0 +1,45 @@
+import type { Found, Lookup } from '../names/lookup.ts';
+import { nameForms } from '../names/name-forms.ts';
+import { normalName } from '../names/normal-form.ts';
+
+/** Stretches between spaces outside brackets, as offsets; what stands in brackets belongs to the word before. */
+export function tokensOf(text: string): [from: number, to: number][] {
+  const tokens: [number, number][] = [];
+  let depth = 0;
+  let from = 0;
+  for (let i = 0; i <= text.length; i++) {
+    const letter = text[i] ?? ' ';
+    if ('([{'.includes(letter)) depth++;
+    else if (')]}'.includes(letter)) depth = Math.max(0, depth - 1);
+    if (i < text.length && !(/\s/.test(letter) && depth === 0)) continue;
+    if (i > from) {
+      const last = tokens.at(-1);
+      if (last && '([{'.includes(text[from]!)) last[1] = i;
+      else tokens.push([from, i]);
+    }
+    from = i + 1;
+  }
+  return tokens;
+}
+
+const none: Found = { how: 'none', close: [] };
+
+/** A text that is a name as it stands, or without its brackets; nothing else is tried. */
+export function namedWhole(text: string, lookup: Lookup): Found {
+  const [whole, bare] = nameForms(text);
+  for (const form of /[([{]/.test(text) ? [whole, bare] : [whole]) {
+    const found = form ? lookup.named(form) : none;
+    if (found.how !== 'none') return found;
+  }
+  return none;
+}
+
+/** The words of a printed text in their normal form, brackets apart. */
+export const plainWords = (text: string): string[] =>
+  normalName(text.replace(/\([^()]*\)|\[[^[\]]*\]|\{[^{}]*\}/g, ' ')).match(/[\p{L}\d]+/gu) ?? [];
+
+/** Whether the dictionary uses every word of a text in some name, brackets apart. */
+export function allKnown(text: string, lookup: Lookup): boolean {
+  const words = plainWords(text);
+  return words.length > 0 && words.every((word) => !/\p{L}/u.test(word) || lookup.words().has(word));
+}
