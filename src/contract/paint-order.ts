@@ -10,7 +10,8 @@ export type GlyphName =
   | 'suits'
   | 'with-care'
   | 'does-not-suit'
-  | 'unsure';
+  | 'unsure'
+  | 'mended';
 
 /**
  * What the page draws as it is told, so that no word and no shape of ours need stand in its script: text, an element

@@ -67,10 +67,11 @@ export function decide(act: Act, deciding: Deciding): Decided {
   }
 }
 
-/** An unknown name is read as one of the dictionary, or as what the reader says it is; null takes that back. */
+/** A name is read as one of the dictionary, as what the reader says it is, or (empty) as printed; null takes that back. */
 function readAs(printed: string, name: ReadAs[string] | null): Decided {
   const changes: Change[] = [{ do: 'read-as', printed, name }];
   if (name === null) return { changes, say: { key: 'panel.read-as.dropped', values: { printed } } };
+  if (name === '') return { changes, say: { key: 'panel.mended.left', values: { printed } } };
   if (typeof name === 'string')
     return { changes, say: { key: 'panel.read-as.done', values: { printed, name } } };
   return { changes, say: { key: `panel.told.so.${name.as}`, values: { printed } } };

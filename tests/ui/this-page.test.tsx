@@ -241,3 +241,22 @@ describe('where pages are read', () => {
     expect(told.said).toEqual([expect.stringMatching('does not let')]);
   });
 });
+
+describe('a mended name', () => {
+  const list = { ...page, lists: [{ ...page.lists[1]!, text: 'Aqua, Panthenol, Propylene Glycl, Parfum' }] };
+  it('says so, with a mark of its own, and is left as printed on one press', async () => {
+    const told = await draw({ page: list });
+    expect(document.querySelector('.glyph.mended')?.getAttribute('aria-label')).toBe('mended');
+    expect(words()).toContain('the label prints “Propylene Glycl”, a misspelling. Read as Propylene Glycol.');
+    await press('Leave Propylene Glycl as printed');
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Propylene Glycl', name: '' }]);
+    expect(told.said).toEqual(['Propylene Glycl is left as printed, as you said.']);
+  });
+  it('that was refused stays as printed, with a way back', async () => {
+    const told = await draw({ page: list, remembered: { ...nothing, readAs: { 'Propylene Glycl': '' } } });
+    expect(document.querySelector('.glyph.mended')).toBeNull();
+    expect(words()).toContain('Propylene Glycl is left as printed, as you said.');
+    await press('Stop reading Propylene Glycl that way');
+    expect(told.changes).toEqual([{ do: 'read-as', printed: 'Propylene Glycl', name: null }]);
+  });
+});

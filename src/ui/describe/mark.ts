@@ -52,6 +52,8 @@ export function cardOf(
   const { found } = mention;
   const lines: string[] = [];
   if (found.how === 'pattern') lines.push(t('page.card.by-pattern', { name: found.name }));
+  else if (found.how === 'mended')
+    lines.push(t('page.card.mended', { printed: found.printed, name: found.name }));
   else if (found.name.toLowerCase() !== mention.raw.toLowerCase())
     lines.push(t('page.card.also', { name: found.name }));
   lines.push(...(found.how === 'told' ? [t(`page.card.told.${found.as}`)] : knownLines(mention, t)));

@@ -1,6 +1,6 @@
 /**
  * Our own glyphs as plain path data: protein is a row of linked beads, moisture a drop with what it does cut
- * into it, the answers are two rings: linked, linked with one left
+ * into it, a mended name two ends sewn together, the answers are two rings: linked, linked with one left
  * open, broken apart, or one of them in doubt. Shape says it all; hue only
  * repeats it.
  */
@@ -91,6 +91,15 @@ export const glyphs: Record<GlyphName, Glyph> = {
     shapes: [
       { as: 'fill', d: drop },
       { as: 'cut', d: 'M0 7.6H12', width: 1.9 },
+    ],
+  },
+  mended: {
+    width: 14,
+    height: 8,
+    hue: 'ink',
+    shapes: [
+      { as: 'line', d: 'M.8 4H5M9 4H13.2', width: 1.2 },
+      { as: 'line', d: 'M5.4 1 8.6 7M8.6 1 5.4 7', width: 1.2 },
     ],
   },
   suits: {

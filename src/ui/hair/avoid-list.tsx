@@ -39,7 +39,9 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
   const [error, setError] = useState<string | undefined>();
 
   const typed = name.trim();
-  const found = typed.length > 2 ? world.reading(typed)?.mentions[0]?.found : undefined;
+  const read = typed.length > 2 ? world.reading(typed)?.mentions[0]?.found : undefined;
+  // What a person types is asked about, not mended: it is kept for every label to come.
+  const found = read?.how === 'mended' ? { how: 'none' as const } : read;
   // Labels print one substance under several names: it is avoided under the one they are all read as.
   const readAs = found && found.how !== 'none' && found.how !== 'pattern' ? found.name : undefined;
   const add = async (event: Event) => {

@@ -3,6 +3,7 @@ import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
 import { cardOf, glyphsOf, kindWords } from '../describe/mark.ts';
 import { shareWords } from '../describe/share.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
+import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 
 export const hueOf = ({ protein, moisture }: Pick<Mention, 'protein' | 'moisture'>) =>
@@ -21,10 +22,26 @@ export function Glyphs({ mention }: { mention: Pick<Mention, 'protein' | 'moistu
 
 /** How the name was found, in one sentence. */
 function foundWords({ found, raw }: Mention, { t, remembered }: World): string {
-  if (remembered.readAs[raw] !== undefined && found.how === 'alias')
+  if (Object.hasOwn(remembered.readAs, raw) && found.how === 'alias')
     return t('panel.found.read-as', { name: found.name });
   if (found.how === 'none') return t('panel.found.none');
+  if (found.how === 'mended')
+    return t(`panel.mended.${found.damage}`, { printed: found.printed, name: found.name });
   return found.how === 'told' ? t('panel.found.told') : t(`panel.found.${found.how}`, { name: found.name });
+}
+
+/** A mended name is left as printed, from now on, on one press. */
+function Refuse({ world, printed }: { world: World; printed: string }) {
+  const { t } = world;
+  return (
+    <Button
+      look="quiet"
+      label={t('panel.mended.refuse.what', { printed })}
+      onClick={() => void world.act({ act: 'read-as', printed, name: '' })}
+    >
+      {t('panel.mended.refuse')}
+    </Button>
+  );
 }
 
 /** One name of the label: place, glyphs, what it is, its share; opened, why and from which source. */
@@ -40,7 +57,8 @@ export function MentionRow(props: { world: World; reading: Reading; index: numbe
       <summary>
         <span class="mention-place">{index + 1}</span>
         <span class="mention-name">
-          {mention.raw} <Glyphs mention={mention} />
+          {mention.raw} {mention.found.how === 'mended' && <Glyph name="mended" label={t('panel.mended')} />}
+          <Glyphs mention={mention} />
         </span>
         {kind && <span class="mention-kind">{kind}</span>}
         {props.marked && <span class="mention-decides">{t('panel.decides')}</span>}
@@ -51,6 +69,7 @@ export function MentionRow(props: { world: World; reading: Reading; index: numbe
       </summary>
       <div class="mention-more">
         <p>{foundWords(mention, world)}</p>
+        {mention.found.how === 'mended' && <Refuse world={world} printed={mention.found.printed} />}
         {card?.lines
           .slice(mention.found.how === 'exact' || mention.found.how === 'told' ? 0 : 1)
           .map((line) => (

@@ -11,11 +11,16 @@ import { UnknownName } from './unknown-name.tsx';
  */
 export function UnknownNames({ world, reading }: { world: World; reading: Reading }) {
   const { t } = world;
+  const { readAs } = world.remembered;
+  const asPrinted = (raw: string) => Object.hasOwn(readAs, raw) && readAs[raw] === '';
   const unknown = [
-    ...new Set(reading.mentions.flatMap(({ raw, found }) => (found.how === 'none' ? [raw] : []))),
+    ...new Set(
+      reading.mentions.flatMap(({ raw, found }) => (found.how === 'none' && !asPrinted(raw) ? [raw] : [])),
+    ),
   ];
   const settled = reading.mentions.flatMap(({ raw, found }) => {
-    const said = world.remembered.readAs[raw];
+    const said = Object.hasOwn(readAs, raw) ? readAs[raw] : undefined;
+    if (asPrinted(raw)) return [{ raw, words: t('panel.mended.left', { printed: raw }) }];
     if (found.how === 'told') return [{ raw, words: t(`panel.told.so.${found.as}`, { printed: raw }) }];
     return found.how !== 'none' && said === found.name
       ? [{ raw, words: t('panel.read-as.so', { printed: raw, name: said }) }]
@@ -40,7 +45,12 @@ export function UnknownNames({ world, reading }: { world: World; reading: Readin
     void world.act({ act: 'read-as', printed, name });
   return (
     <Card title={t('panel.unknown.title', { n: unknown.length })}>
-      {unknown.length > 0 && <p class="hint">{t('panel.unknown.why')}</p>}
+      {unknown.length > 0 && (
+        <p class="hint">
+          {t(nearEnd(reading) ? 'panel.unknown.trace' : 'panel.unknown.matters', { n: unknown.length })}{' '}
+          {t('panel.unknown.why')}
+        </p>
+      )}
       <ul class="plain-list stack">
         {unknown.map((printed) => (
           <UnknownName
@@ -67,3 +77,8 @@ export function UnknownNames({ world, reading }: { world: World; reading: Readin
     </Card>
   );
 }
+
+/** Whether every name that is not known stands among those that are at most a trace. */
+const nearEnd = ({ mentions, onePercentFrom }: Reading) =>
+  onePercentFrom !== undefined &&
+  mentions.every(({ found }, index) => found.how !== 'none' || index >= onePercentFrom);

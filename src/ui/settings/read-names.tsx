@@ -13,9 +13,11 @@ export function ReadNames({ world }: { world: World }) {
         {names.map(([printed, name]) => (
           <li key={printed} class="with-button">
             <span>
-              {typeof name === 'string'
-                ? t('settings.read-as.row', { printed, name })
-                : t(`panel.told.so.${name.as}`, { printed })}
+              {name === ''
+                ? t('panel.mended.left', { printed })
+                : typeof name === 'string'
+                  ? t('settings.read-as.row', { printed, name })
+                  : t(`panel.told.so.${name.as}`, { printed })}
             </span>
             <Button
               look="quiet"

@@ -92,6 +92,7 @@ export type Arguments = {
   'page.card.also': { name: Value };
   'page.card.by-pattern': { name: Value };
   'page.card.daltons': { max: Value; min: Value };
+  'page.card.mended': { name: Value; printed: Value };
   'page.card.source': { source: Value };
   'page.kind.sized': { kind: Value; size: Value };
   'page.share.after-line': { max: Value; min: Value; n: Value; place: Value };
@@ -116,6 +117,12 @@ export type Arguments = {
   'panel.look-up.also': { name: Value };
   'panel.look-up.found': { n: number };
   'panel.look-up.roles': { roles: Value };
+  'panel.mended.cut': { name: Value; printed: Value };
+  'panel.mended.left': { printed: Value };
+  'panel.mended.leftovers': { name: Value; printed: Value };
+  'panel.mended.refuse.what': { printed: Value };
+  'panel.mended.run-together': { name: Value; printed: Value };
+  'panel.mended.spelling': { name: Value; printed: Value };
   'panel.names.all': { n: Value };
   'panel.names.telling': { n: Value };
   'panel.names.unknown': { n: Value };
@@ -136,9 +143,11 @@ export type Arguments = {
   'panel.told.so.neither': { printed: Value };
   'panel.told.so.occlusive': { printed: Value };
   'panel.told.so.protein': { printed: Value };
+  'panel.unknown.matters': { n: number };
   'panel.unknown.search.what': { printed: Value };
   'panel.unknown.tell.what': { printed: Value };
   'panel.unknown.title': { n: number };
+  'panel.unknown.trace': { n: number };
   'products.change.since': { date: Value };
   'products.change.with': { names: Value };
   'products.change.without': { names: Value };
