@@ -243,17 +243,25 @@ describe('where pages are read', () => {
 });
 
 describe('a mended name', () => {
-  const list = { ...page, lists: [{ ...page.lists[1]!, text: 'Aqua, Panthenol, Hydrolyzed Wheat Protien, Parfum' }] };
+  const list = {
+    ...page,
+    lists: [{ ...page.lists[1]!, text: 'Aqua, Panthenol, Hydrolyzed Wheat Protien, Parfum' }],
+  };
   it('says so, with a mark of its own, and is left as printed on one press', async () => {
     const told = await draw({ page: list });
     expect(document.querySelector('.glyph.mended')?.getAttribute('aria-label')).toBe('mended');
-    expect(words()).toContain('the label prints “Hydrolyzed Wheat Protien”, a misspelling. Read as Hydrolyzed Wheat Protein.');
+    expect(words()).toContain(
+      'the label prints “Hydrolyzed Wheat Protien”, a misspelling. Read as Hydrolyzed Wheat Protein.',
+    );
     await press('Leave Hydrolyzed Wheat Protien as printed');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Hydrolyzed Wheat Protien', name: '' }]);
     expect(told.said).toEqual(['Hydrolyzed Wheat Protien is left as printed, as you said.']);
   });
   it('that was refused stays as printed, with a way back', async () => {
-    const told = await draw({ page: list, remembered: { ...nothing, readAs: { 'Hydrolyzed Wheat Protien': '' } } });
+    const told = await draw({
+      page: list,
+      remembered: { ...nothing, readAs: { 'Hydrolyzed Wheat Protien': '' } },
+    });
     expect(document.querySelector('.glyph.mended')).toBeNull();
     expect(words()).toContain('Hydrolyzed Wheat Protien is left as printed, as you said.');
     await press('Stop reading Hydrolyzed Wheat Protien that way');
