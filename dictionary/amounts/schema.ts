@@ -27,8 +27,22 @@ const kind = z.enum([
   'dry-shampoo',
 ]);
 
+const basis = z.enum([
+  'name-highest',
+  'class-p95',
+  'class-p90',
+  'class-p75',
+  'class-median',
+  'class-highest',
+  'frame',
+  'sheets-p75',
+  'sheets-median',
+  'practice',
+  'law',
+]);
+
 const figure = z
-  .tuple([percent.nullable(), percent.nullable(), id])
+  .tuple([percent.nullable(), percent.nullable(), basis])
   .describe('Highest usual percent in rinse-off and in leave-on products (null: no bound), and its basis.');
 
 const useClass = z.strictObject({
@@ -53,7 +67,7 @@ const useClass = z.strictObject({
 
 export const useLevelsSchema = z.strictObject({
   bases: z
-    .record(id, z.strictObject({ source: z.string(), status: z.enum(['read', 'practice']) }))
+    .record(basis, z.strictObject({ source: z.string(), status: z.enum(['read', 'practice']) }))
     .describe('What figures rest on: keys into sources.json, and whether the text was read.'),
   classes: few(useClass).describe('Tried in order: the first that takes a name is its class.'),
   names: z
@@ -70,4 +84,5 @@ export const useLevelsSchema = z.strictObject({
   lateFrom: z.number(),
   markFrom: z.number(),
   usualPart: z.number().positive().max(1),
+  words: z.tuple([percent, percent, percent]),
 }) satisfies z.ZodType<UseLevels>;

@@ -1,4 +1,5 @@
 import type { FoundText, TabPage } from '../contract/messages.ts';
+import { type Brings, bringsFor } from '../core/amounts/brings.ts';
 import type { Lookup } from '../core/names/lookup.ts';
 import { isProtein, type Reading } from '../core/reading/reading.ts';
 import { type Check, judgeProduct } from './judge-product.ts';
@@ -13,6 +14,8 @@ export type ReadList = {
   known: KnownProduct;
   checks: Check[];
   proteins: number;
+  /** What the product brings, where it is known how it is used. */
+  brings?: Brings;
 };
 
 /** The reader pointed at this text: it is read as a list whatever its names. */
@@ -34,6 +37,8 @@ export function readPage(knowing: Knowing, lookup: Pick<Lookup, 'thresholds'>, p
     const isList = !reading.refused && reading.read >= lookup.thresholds.listAtLeast;
     if (!isList && !pointedAt.includes(list.via)) return [];
     const checks = judgeProduct(knowing, { reading, ...judgedAs(known) });
-    return [{ list, reading, known, checks, proteins: reading.mentions.filter(isProtein).length }];
+    const proteins = reading.mentions.filter(isProtein).length;
+    const brings = bringsFor(reading, known, knowing.practice.washDay);
+    return [{ list, reading, known, checks, proteins, ...(brings && { brings }) }];
   });
 }

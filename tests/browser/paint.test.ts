@@ -229,7 +229,7 @@ describe('strip and card', () => {
     expect(folded).toBe(false);
     expect(strip.top).toBeGreaterThanOrEqual(list.bottom);
     expect(strip.top - list.bottom).toBeLessThan(30);
-    expect((await painted(page)).strip).toMatch(/1 protein, large, at most 25 %.*moisture leads/);
+    expect((await painted(page)).strip).toMatch(/protein.*large.*moisture/);
     await screens(page, 'paint-roomy');
     await page.close();
   });

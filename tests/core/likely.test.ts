@@ -16,7 +16,7 @@ describe('the likely share of a name', () => {
     const keratin = named('Aqua, Hydrolyzed Keratin, Cetyl Alcohol, Glycerin', 'Hydrolyzed Keratin');
     expect(keratin.share.max).toBe(50);
     expect(keratin.likely).toEqual({ min: 0, max: 5 });
-    expect(keratin.likelyWhy).toMatchObject({ basis: 'class-p95', of: 'hydrolyzed-protein' });
+    expect(keratin.likelyWhy).toMatchObject({ basis: 'class-p95', source: 'nifdc-2024' });
   });
   it('an earlier name holds every later one until the one-percent line', () => {
     const { mentions } = read(

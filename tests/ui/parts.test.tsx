@@ -2,8 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import { rangeWords } from '../../src/ui/charts/share-bar.tsx';
-import { placeOf } from '../../src/ui/describe/share.ts';
+import { placeOf, rangeWords } from '../../src/ui/describe/share.ts';
 import { Checks, Choice } from '../../src/ui/parts/choice.tsx';
 import { NumberField, parseNumber } from '../../src/ui/parts/field.tsx';
 import { Help } from '../../src/ui/parts/help.tsx';

@@ -1,5 +1,6 @@
 import type { MoistureRole, ProteinSize, Use } from '../names/entry.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
+import type { ReadFor } from '../product/read-as.ts';
 import { isProteinDose, type Mention, type Reading, shareOf } from '../reading/reading.ts';
 
 /** How much a product brings, in words. */
@@ -115,6 +116,16 @@ export function bringsOf(reading: Reading, usage: Usage, practice: BringsPractic
     unsure: reading.refused !== undefined || reading.read < practice.thresholds.readAtLeast,
   };
 }
+
+/** What a product brings, where its kind is known and its label could be read. */
+export const bringsFor = (
+  reading: Reading | undefined,
+  { kind, use }: ReadFor,
+  practice: BringsPractice,
+): Brings | undefined =>
+  reading && !reading.refused && kind
+    ? bringsOf(reading, { kind, ...(use && { use }) }, practice)
+    : undefined;
 
 const cap = (percent: number) => Math.min(100, percent);
 

@@ -6,17 +6,20 @@ import type { Basis, Figure, Frame, UseClass, UseLevels } from './use-levels.ts'
 
 /** What the likely band of a name rests on. */
 export type LikelyWhy = {
-  /** Key into `UseLevels.bases`; `order` where an earlier name holds it, `unusual` where the label does not fit. */
-  basis: Basis | 'order' | 'unusual';
+  /** `order`: an earlier name holds it. `mark`: behind a usual sign of the one-percent line. `unusual`: the label does not fit. */
+  basis: Basis | 'order' | 'mark' | 'unusual';
   /** Percent: the figure itself. */
   atMost?: number;
-  /** Class whose figure it is. */
-  of?: string;
-  /** Index of the earlier mention that holds this one down. */
+  /** Index of the earlier mention that holds this one down, or of the sign. */
   after?: number;
+  /** Key into dictionary/sources.json. */
+  source?: string;
 };
 
-export type Likely = { likely?: Range; usual?: number; likelyWhy?: LikelyWhy };
+/** A share in words. */
+export type AmountWord = 'much' | 'some' | 'a-little' | 'a-trace';
+
+export type Likely = { likely?: Range; usual?: number; amount?: AmountWord; likelyWhy?: LikelyWhy };
 
 /** A name of one list as usual practice looks at it; `index` is its place among all mentions. */
 export type Listed = {
@@ -33,7 +36,7 @@ export type Listed = {
 
 export type LikelyOptions = { kind?: ProductKind; use?: Use; ordered: boolean; line: number; front: number };
 
-type Own = { most: number; basis?: Basis; of?: string };
+type Own = { most: number; basis?: Basis | 'mark' };
 
 /**
  * Likely shares of one list: each name's own highest usual share, passed down the list to the one-percent line,
@@ -97,34 +100,31 @@ export function likelyShares(list: readonly Listed[], levels: UseLevels, options
     if (Math.min(most, own[place]!.most) >= 100) return {};
     const likely = { min: share.min, max: Math.max(share.min, bands[place]!) };
     const reach = Math.min(chained ? usual : part, likely.max * (chained ? 0.8 : levels.usualPart));
+    const usually = Math.min(likely.max, Math.max(likely.min, reach));
     return {
       likely,
-      usual: Math.min(likely.max, Math.max(likely.min, reach)),
-      likelyWhy: whyOf(own[place]!.most < most ? { by: 'own' } : by, own, place, list, caps),
+      usual: usually,
+      amount: wordOf(usually, levels),
+      likelyWhy: whyOf(own[place]!.most < most ? { by: 'own' } : by, own, place),
     };
   });
+
+  function whyOf(by: HeldBy, figures: readonly Own[], place: number): LikelyWhy {
+    if (by.by === 'sum') return { basis: 'frame', atMost: caps[by.sum]!, ...sourceOf('frame') };
+    if (by.by === 'earlier') return { basis: 'order', after: list[by.index]!.index };
+    const { most, basis = 'order' } = figures[place]!;
+    const sign = basis === 'mark' && line < place ? { after: list[line]!.index } : {};
+    return { basis, atMost: most, ...sourceOf(basis), ...sign };
+  }
+
+  function sourceOf(basis: LikelyWhy['basis']) {
+    const source = basis in levels.bases ? levels.bases[basis as Basis].source : undefined;
+    return source ? { source } : {};
+  }
 }
 
-function whyOf(
-  by: HeldBy,
-  own: readonly Own[],
-  place: number,
-  list: readonly Listed[],
-  caps: number[],
-): LikelyWhy {
-  if (by.by === 'sum') return { basis: 'frame', atMost: caps[by.sum]! };
-  if (by.by === 'earlier') {
-    const { most, basis, of } = own[by.index]!;
-    return {
-      basis: 'order',
-      after: list[by.index]!.index,
-      ...(basis && { atMost: most }),
-      ...(of && { of }),
-    };
-  }
-  const { most, basis, of } = own[place]!;
-  return { basis: basis ?? 'order', atMost: most, ...(of && { of }) };
-}
+const wordOf = (percent: number, { words: [aLittle, some, much] }: UseLevels): AmountWord =>
+  percent >= much ? 'much' : percent >= some ? 'some' : percent >= aLittle ? 'a-little' : 'a-trace';
 
 /** Place from which the list is likely at most one percent: the first usual sign of it, or where the label says so. */
 function lineAt(list: readonly Listed[], { markFrom }: UseLevels, line: number): number {
@@ -158,7 +158,7 @@ function ownOf(
     most: tier === 'behind' ? line : Number.POSITIVE_INFINITY,
     ...(tier === 'behind' && { basis: 'mark' }),
   };
-  const lawful = ceiling !== undefined && ceiling < none.most ? { most: ceiling, basis: 'law' } : none;
+  const lawful: Own = ceiling !== undefined && ceiling < none.most ? { most: ceiling, basis: 'law' } : none;
   if (!use || (use.bulk && !watery && tier !== 'behind')) return lawful;
   const treats = kind !== undefined && levels.treatments.includes(kind) && use.treatment;
   const figure = {
@@ -168,7 +168,7 @@ function ownOf(
     behind: use.behind,
   }[tier];
   const most = figure && percentOf(figure, used);
-  const held = most === undefined || most >= lawful.most ? lawful : { most, basis: figure![2], of: use.id };
+  const held: Own = most === undefined || most >= lawful.most ? lawful : { most, basis: figure![2] };
   const registered = own && percentOf(own, used);
   return registered === undefined || registered >= held.most
     ? held

@@ -1,8 +1,19 @@
 import type { ProteinKind, Role, Use } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
 
-/** What a figure rests on: a key into `UseLevels.bases`. */
-export type Basis = string;
+/** What a figure rests on. Quantiles are over the ingredients of a class, of the highest use of each. */
+export type Basis =
+  | 'name-highest'
+  | 'class-p95'
+  | 'class-p90'
+  | 'class-p75'
+  | 'class-median'
+  | 'class-highest'
+  | 'frame'
+  | 'sheets-p75'
+  | 'sheets-median'
+  | 'practice'
+  | 'law';
 
 /** Highest usual share in percent, rinse-off and leave-on (null: no bound), and what it rests on. */
 export type Figure = [rinseOff: number | null, leaveOn: number | null, basis: Basis];
@@ -58,4 +69,6 @@ export type UseLevels = {
   markFrom: number;
   /** Where a usual share lies between nothing and the highest usual share: 0…1. */
   usualPart: number;
+  /** Percent from which a usual share is called a little, some, much; less is a trace. */
+  words: [aLittle: number, some: number, much: number];
 };

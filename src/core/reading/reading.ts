@@ -39,6 +39,8 @@ export type Reading = {
   moisture: Strength;
   /** Share of mentions found, 0…1. */
   read: number;
+  /** Use it was read for: likely shares are of this use. */
+  use?: Use;
   /** A legal ceiling narrowed a share: true only of products that meet EU limits. */
   assumesLimits: boolean;
   /** Set when the text was refused or cut short (word key under `reading.`). */
@@ -81,6 +83,7 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
     order,
     ...(onePercentFrom === undefined ? {} : { onePercentFrom }),
     read,
+    ...(options.use && { use: options.use }),
     assumesLimits,
   };
   return {

@@ -1,11 +1,14 @@
 import type { GlyphName } from '../../contract/paint-order.ts';
+import { type Brings, type Brought, bringsFor } from '../../core/amounts/brings.ts';
 import type { MoistureRole } from '../../core/names/entry.ts';
+import type { ReadFor } from '../../core/product/read-as.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Help } from '../parts/help.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { moistOf, moistureRows, proteinRows, proteinsOf } from './align.ts';
+import { BroughtCell } from './brought-cell.tsx';
 import { SharesCell } from './shares-cell.tsx';
 import { Row } from './table.tsx';
 
@@ -28,20 +31,31 @@ function Head({ name, children }: { name: string; children: preact.ComponentChil
   );
 }
 
-/** Protein by size and moisture by role, each product's share on the one scale. Rows nobody has are left out. */
+/**
+ * Protein by size and moisture by role: what each product brings as it is used, in the four steps; its share on the
+ * one scale where it is not known how it is used. Rows nobody has are left out.
+ */
 export function AmountRows({
   world,
-  readings,
+  columns,
 }: {
   world: World;
-  readings: readonly (Reading | undefined)[];
+  columns: readonly { reading: Reading | undefined; product: ReadFor }[];
 }) {
-  const { t } = world;
+  const { t, practice } = world;
+  const readings = columns.map(({ reading }) => reading);
+  const all = columns.map(({ reading, product }) => bringsFor(reading, product, practice.washDay));
   const cell = (
-    reading: Reading | undefined,
+    column: number,
     of: (reading: Reading) => Reading['mentions'],
     hue: 'plum' | 'teal',
-  ) => (reading ? <SharesCell world={world} mentions={of(reading)} hue={hue} /> : <Pending t={t} />);
+    part?: (brings: Brings) => Brought,
+  ) => {
+    const [reading, brings] = [readings[column], all[column]];
+    if (!reading) return <Pending t={t} />;
+    if (brings && part) return <BroughtCell world={world} brings={brings} brought={part(brings)} hue={hue} />;
+    return <SharesCell world={world} mentions={of(reading)} hue={hue} />;
+  };
   const has = (of: (reading: Reading) => Reading['mentions']) =>
     readings.some((reading) => reading && of(reading).length > 0);
   const proteins = proteinRows.filter((size) => has((reading) => proteinsOf(reading, size)));
@@ -54,7 +68,14 @@ export function AmountRows({
           <Row
             key={size}
             head={<Head name={size}>{t(`compare.protein.${size}`)}</Head>}
-            cells={readings.map((reading) => cell(reading, (each) => proteinsOf(each, size), 'plum'))}
+            cells={readings.map((_, column) =>
+              cell(
+                column,
+                (each) => proteinsOf(each, size),
+                'plum',
+                size === 'bearing' ? undefined : ({ protein }) => protein.bySize[size],
+              ),
+            )}
           />
         ))
       )}
@@ -66,7 +87,14 @@ export function AmountRows({
               {t(`compare.moisture.${role}`)} <Help t={t} term={role} />
             </Head>
           }
-          cells={readings.map((reading) => cell(reading, (each) => moistOf(each, role), 'teal'))}
+          cells={readings.map((_, column) =>
+            cell(
+              column,
+              (each) => moistOf(each, role),
+              'teal',
+              ({ moisture }) => moisture.byRole[role],
+            ),
+          )}
         />
       ))}
     </>

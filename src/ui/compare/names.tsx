@@ -1,5 +1,6 @@
 import type { Reading } from '../../core/reading/reading.ts';
-import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
+import { ShareBar } from '../charts/share-bar.tsx';
+import { amountWords } from '../describe/share.ts';
 import { Glyphs, hueOf } from '../page/mention-row.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
@@ -20,8 +21,8 @@ function OnlyHere({ world, reading, index }: { world: World; reading: Reading | 
         {mention.found.how === 'none' ? mention.raw : mention.found.name} <Glyphs mention={mention} />
       </span>
       <span class="mention-share">
-        <ShareBar t={t} share={mention.share} hue={hueOf(mention)} silent />
-        <span>{rangeWords(mention.share, t)}</span>
+        <ShareBar t={t} share={mention.share} likely={mention.likely} hue={hueOf(mention)} silent />
+        <span>{amountWords(mention, t)}</span>
       </span>
     </li>
   );
@@ -48,9 +49,9 @@ function Shared({ world, names, readings, rows }: Sides & { rows: readonly Align
               if (!here || index === undefined) return <span class="none">{t('compare.not-on-it')}</span>;
               return (
                 <>
-                  <ShareBar t={t} share={here.share} hue={hueOf(here)} silent />
+                  <ShareBar t={t} share={here.share} likely={here.likely} hue={hueOf(here)} silent />
                   <span class="hint">
-                    {t('compare.place', { place: index + 1, share: rangeWords(here.share, t) })}
+                    {t('compare.place', { place: index + 1, share: amountWords(here, t) })}
                   </span>
                 </>
               );

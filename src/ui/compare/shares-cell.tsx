@@ -1,5 +1,6 @@
 import type { Mention } from '../../core/reading/reading.ts';
-import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
+import { ShareBar } from '../charts/share-bar.tsx';
+import { rangeWords } from '../describe/share.ts';
 import type { World } from '../world.ts';
 import { together } from './align.ts';
 

@@ -14,17 +14,19 @@ const axis: Drawing = [
   ...ticks.map((at): Drawing => ['text', { x: x(at), y: 28 }, String(at)]),
 ];
 
-/** A share as a bar with two ends; words beside it say the same. */
-function drawShare({ share: { min, max }, glyphs }: CardWords): Drawing {
+/** A share as a bar with two ends, outlined as the label allows it, solid as it is likely; words beside it say the same. */
+function drawShare({ share: { min, max }, likely, glyphs }: CardWords): Drawing {
   const hue = glyphs[0] && ['draws', 'softens', 'seals'].includes(glyphs[0]) ? 'teal' : 'plum';
   const from = x(min);
   const to = Math.max(x(max), from + 1);
+  const solid = Math.max(x((likely ?? { max }).max), from + 1);
   const end = (at: number) => `M${at - 1} 3h2v12h-2z`;
   return [
     'svg',
     { class: `share ${hue}`, width: wide + 22, height: 31, 'aria-hidden': 'true' },
     axis,
-    ['path', { class: 'fill', d: `M${from} 6.5H${to}v5H${from}z${end(from)}${end(to)}` }],
+    ['path', { class: 'allowed', d: `M${from} 6.5H${to}v5H${from}z` }],
+    ['path', { class: 'fill', d: `M${from} 6.5H${solid}v5H${from}z${end(from)}${end(to)}` }],
   ];
 }
 

@@ -18,6 +18,7 @@ export type CardWords = {
   /** Plain sentences, in order: what it is, size and source, why, caution. */
   lines: string[];
   share: Range;
+  likely?: Range;
   shareWords: string;
   /** "Source: …", or empty. */
   source: string;
@@ -63,10 +64,15 @@ export function cardOf(
     glyphs: glyphsOf(mention),
     lines,
     share: mention.share,
+    ...(mention.likely && { likely: mention.likely }),
     shareWords: shareWords(index, reading, t),
-    source: sourceWords(mention.protein?.sources ?? [], t, sources),
+    source: sourceWords(sourcesOf(mention), t, sources),
   };
 }
+
+const sourcesOf = ({ protein, likelyWhy }: Mention) => [
+  ...new Set([...(protein?.sources ?? []), ...(likelyWhy?.source ? [likelyWhy.source] : [])]),
+];
 
 /** What a name is and does, in plain sentences; the caution last. */
 export function knownLines(

@@ -11,12 +11,16 @@ const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
 
 /** How to paint one list that was read and judged. */
 export function orderOf(
-  { list, reading, known, checks, proteins }: ReadList,
+  { list, reading, known, checks, proteins, brings }: ReadList,
   { underline, glyphSize }: Settings,
   sources: Record<string, { title: string }>,
   t: Translate,
 ): PaintOrder {
-  const words = stripOf(reading, { product: list.product?.name, checks, kept: Boolean(known.kept) }, t);
+  const words = stripOf(
+    reading,
+    { product: list.product?.name, checks, kept: Boolean(known.kept), brings },
+    t,
+  );
   const strip = drawStrip(words, t);
   const { said, shared } = sayOnce((each) => ({
     marks: marksOf(reading, t, sources)

@@ -1,8 +1,10 @@
 import type { GlyphName, StripAction } from '../../contract/paint-order.ts';
+import type { Brings } from '../../core/amounts/brings.ts';
 import type { Answer } from '../../core/judge/finding.ts';
 import { isProtein, type Mention, type Reading, shareOf } from '../../core/reading/reading.ts';
 import type { Check } from '../../use/judge-product.ts';
 import type { Translate } from '../words/index.ts';
+import { moistureBrought, proteinBrought } from './brings.ts';
 import { glyphsOf } from './mark.ts';
 
 /** The strip by a list, in words. */
@@ -46,7 +48,7 @@ function proteinWords(proteins: Mention[], bearing: number, strength: Reading['p
 }
 
 /** What the strip sums up, part by part: protein, moisture, what could not be read. */
-function partsOf(reading: Reading, t: Translate): StripWords['parts'] {
+function partsOf(reading: Reading, brings: Brings | undefined, t: Translate): StripWords['parts'] {
   if (reading.refused) return [{ glyphs: ['unsure'], text: t(`page.refused.${reading.refused}`) }];
   const proteins = reading.mentions.filter(isProtein);
   const bearing = reading.mentions.filter((each) => each.protein?.kind === 'protein-bearing').length;
@@ -56,16 +58,27 @@ function partsOf(reading: Reading, t: Translate): StripWords['parts'] {
   return [
     {
       glyphs: among('large', 'small', 'free', 'bearing'),
-      text: proteinWords(proteins, bearing, reading.protein, t),
+      text:
+        brings && !brings.unsure && proteins.length > 0
+          ? proteinBrought(brings, t)
+          : proteinWords(proteins, bearing, reading.protein, t),
     },
-    { glyphs: among('draws', 'softens', 'seals'), text: t(`page.sums.moisture.${reading.moisture}`) },
+    {
+      glyphs: among('draws', 'softens', 'seals'),
+      text:
+        brings && !brings.unsure ? moistureBrought(brings, t) : t(`page.sums.moisture.${reading.moisture}`),
+    },
+    ...(brings?.washes ? [{ glyphs: [], text: t(`page.brings.washes.${brings.washes}`) }] : []),
     ...(unknown > 0 ? [{ glyphs: [], text: t('page.sums.unknown', { n: unknown }) }] : []),
   ];
 }
 
-/** "2 proteins, both large, at most 1 % each · moisture leads · 3 names not known" */
-export const sumsOf = (reading: Reading, t: Translate): string =>
-  partsOf(reading, t)
+/**
+ * "a little protein (small) · some moisture (softens, draws water) · 3 names not known"; where it is not known how
+ * the product is used, what the list alone says: "2 proteins, both large, at most 1 % each · moisture leads".
+ */
+export const sumsOf = (reading: Reading, t: Translate, brings?: Brings): string =>
+  partsOf(reading, brings, t)
     .map(({ text }) => text)
     .join(' · ');
 
@@ -97,10 +110,15 @@ export function verdictOf(check: Check, t: Translate): StripWords['verdicts'][nu
  */
 export function stripOf(
   reading: Reading,
-  { product, checks, kept }: { product: string | undefined; checks: Check[]; kept: boolean },
+  {
+    product,
+    checks,
+    kept,
+    brings,
+  }: { product: string | undefined; checks: Check[]; kept: boolean; brings?: Brings | undefined },
   t: Translate,
 ): StripWords {
-  const parts = partsOf(reading, t);
+  const parts = partsOf(reading, brings, t);
   return {
     label: product ? t('page.strip.label-of', { product }) : t('page.strip.label'),
     glyphs: parts.flatMap(({ glyphs }) => glyphs),

@@ -1,3 +1,4 @@
+import { bringsFor } from '../../core/amounts/brings.ts';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { judgeProduct } from '../../use/judge-product.ts';
 import type { Met } from '../../use/knowing.ts';
@@ -57,7 +58,7 @@ export function ListReading(props: {
   return (
     <>
       <Card over={factsLine(facts, t.lang)} title={facts.name}>
-        <p class="sums">{sumsOf(reading, t)}</p>
+        <p class="sums">{sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}</p>
         <Verdict world={world} reading={reading} checks={checks} />
         <Select
           inline

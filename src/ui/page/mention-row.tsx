@@ -1,7 +1,7 @@
 import type { Mention, Reading } from '../../core/reading/reading.ts';
-import { rangeWords, ShareBar } from '../charts/share-bar.tsx';
+import { ShareBar } from '../charts/share-bar.tsx';
 import { cardOf, glyphsOf, kindWords } from '../describe/mark.ts';
-import { shareWords } from '../describe/share.ts';
+import { amountWords, shareWords } from '../describe/share.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
@@ -63,8 +63,8 @@ export function MentionRow(props: { world: World; reading: Reading; index: numbe
         {kind && <span class="mention-kind">{kind}</span>}
         {props.marked && <span class="mention-decides">{t('panel.decides')}</span>}
         <span class="mention-share">
-          <ShareBar t={t} share={mention.share} hue={hueOf(mention)} silent />
-          <span>{rangeWords(mention.share, t)}</span>
+          <ShareBar t={t} share={mention.share} likely={mention.likely} hue={hueOf(mention)} silent />
+          <span>{amountWords(mention, t)}</span>
         </span>
       </summary>
       <div class="mention-more">

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { bringsFor } from '../../core/amounts/brings.ts';
 import { metOnPage } from '../../use/met-product.ts';
 import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/pins.ts';
 import { AmountRows } from '../compare/amounts.tsx';
@@ -78,7 +79,9 @@ export function ComparePlace({ world }: { world: World }) {
                       .filter(Boolean)
                       .join(' · ')}
                   </span>
-                  <span>{reading && sumsOf(reading, t)}</span>
+                  <span>
+                    {reading && sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))}
+                  </span>
                   <span class="actions">
                     {isPinned(product) ? (
                       <Button
@@ -102,7 +105,7 @@ export function ComparePlace({ world }: { world: World }) {
               ))}
             />
             <VerdictRows world={world} columns={columns} />
-            <AmountRows world={world} readings={readings} />
+            <AmountRows world={world} columns={columns} />
             <PriceRow world={world} columns={columns} />
           </Rows>
           <p class="hint">

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { bringsFor } from '../../core/amounts/brings.ts';
 import type { LabelText, Product } from '../../core/product/product.ts';
 import { plainLabel } from '../../core/product/same-product.ts';
 import { sumsOf } from '../describe/strip.ts';
@@ -26,7 +27,7 @@ export function LabelHistory(props: { world: World; product: Product; onKeep: (p
       {now ? (
         <>
           <p class="hint">{seen(world, now)}</p>
-          {reading && <p>{sumsOf(reading, t)}</p>}
+          {reading && <p>{sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))}</p>}
           <p class="label-text">{now.text}</p>
         </>
       ) : (

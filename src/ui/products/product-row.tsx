@@ -1,3 +1,4 @@
+import { bringsFor } from '../../core/amounts/brings.ts';
 import type { Product } from '../../core/product/product.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { sumsOf } from '../describe/strip.ts';
@@ -40,7 +41,13 @@ export function ProductRow(props: { world: World; product: Product; onOpen: (id:
           <Glyph key={name} name={name} ground="var(--raised)" />
         ))}
         <span class="hint">
-          {!label ? t('products.no-label') : reading ? sumsOf(reading, t) : <Pending t={t} />}
+          {!label ? (
+            t('products.no-label')
+          ) : reading ? (
+            sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))
+          ) : (
+            <Pending t={t} />
+          )}
           {product.labels.length > 1 && ` · ${t('products.changed-lately')}`}
         </span>
       </span>
