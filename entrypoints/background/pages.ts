@@ -7,6 +7,7 @@ import { factsOf } from '../../src/find/product-facts.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
 import { orderOf } from '../../src/ui/describe/order.ts';
 import { mayRead, readPage } from '../../src/use/read-page.ts';
+import { bring } from './bring.ts';
 import type { Readings } from './knowing.ts';
 import { badgeOf, type TabPages } from './tab-pages.ts';
 import { wordsOf } from './words.ts';
@@ -19,11 +20,7 @@ export function createPages(keeper: Keeper, readings: Readings, pages: TabPages)
   const show = async (tab: number) =>
     browser.action.setBadgeText({ tabId: tab, text: badgeOf(await pages.get(tab)) });
 
-  const bringPainter = ({ tab, frame }: Place) =>
-    browser.scripting.executeScript({
-      target: { tabId: tab, frameIds: [frame] },
-      files: ['painter.js'],
-    });
+  const bringPainter = ({ tab, frame }: Place) => bring({ tabId: tab, frameIds: [frame] }, 'painter.js');
 
   return {
     show,

@@ -9,7 +9,9 @@ type Ours = {
   /** The reader that stands in this document. */
   reader?: AbortController;
   painter?: (world: PainterWorld) => Painter;
-  /** What the picker tells the reader. */
+  /** Rules of what we draw (paint/sheet.ts), left by the background with what draws it. */
+  sheet?: string;
+  /** What the picker tells the reader; left likewise. */
   pick?: string;
 };
 

@@ -194,6 +194,7 @@ export function dock(
     if (!what || !event.isTrusted) return;
     if (does[what]) {
       arranging = performance.now() + 1000;
+      movedAt = 0;
       return does[what](button);
     }
     // A strip that has just come under the pointer was not what the reader meant to press.

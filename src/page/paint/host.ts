@@ -1,8 +1,6 @@
-import tokens from '../../ui/tokens.css?inline';
 import { ours } from '../ours.ts';
 import { native } from '../read/dom.ts';
 import { doc } from './doc.ts';
-import own from './host.css?inline';
 
 /** The one element of ours in the page. Everything we draw lives in its shadow. */
 export type Host = {
@@ -15,21 +13,14 @@ export type Host = {
   remove(): void;
 };
 
-// Said in place: a page can register a custom property of any name, and so change what it holds in our shadow.
-// A face of the page answers to any name of a font but the generic ones.
-const values = new Map([...tokens.matchAll(/--(\w+):\s*([^;}]+)/g)].map(([, name, value]) => [name, value]));
-const plain = (css: string) =>
-  css.replace(/var\(--(\w+)\)/g, (_, name) => (name === 'serif' ? name : values.get(name)!));
-
-/** @param css what is drawn in it, as rules of its shadow */
-export function createHost(mode: ShadowRootMode, css: string): Host {
+export function createHost(mode: ShadowRootMode): Host {
   // No element of a name of our own: the page could define it, and its constructor is handed the shadow root.
   const host = doc.createElement('div');
   ours.hosts.add(host);
   if (mode === 'open') host.setAttribute('data-strandline', ''); // tests look for it
   const shadow = host.attachShadow({ mode });
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(plain(own + css));
+  sheet.replaceSync(ours.sheet ?? '');
   shadow.adoptedStyleSheets = [sheet];
   const root = doc.createElement('div');
   root.className = 'own';

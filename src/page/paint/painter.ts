@@ -7,7 +7,6 @@ import { type Docking, dock } from './dock.ts';
 import { draw } from './draw.ts';
 import { follow } from './follow.ts';
 import { createHost } from './host.ts';
-import css from './paint.css?inline';
 import { paintList } from './painted-list.ts';
 import { bottomEnd } from './places.ts';
 
@@ -65,7 +64,7 @@ function paint(
 ) {
   const done = new AbortController();
   const { signal } = done;
-  const host = createHost(mode, css);
+  const host = createHost(mode);
   const elements = lists.flatMap(({ letters }) => letters.element ?? []);
   host.attach(elements);
   const { lang, dir } = lists[0]!.order;
@@ -103,7 +102,7 @@ function paint(
   return { strip, stands: standing(), jump: docked.focus, undo };
 }
 
-/** Selector of an element; of what holds its tree where that is a shadow root, as rules of a document end there. */
+/** Where an element stands; of what holds its tree where that is a shadow root, as rules of a document end there. */
 function selectorIn(element: Element | undefined): string | undefined {
   const root = element && native(element, 'getRootNode')();
   return root instanceof ShadowRoot ? selectorIn(root.host) : element && selectorOf(element);

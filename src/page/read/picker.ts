@@ -2,7 +2,6 @@ import { doc } from '../paint/doc.ts';
 import { draw } from '../paint/draw.ts';
 import { createHost } from '../paint/host.ts';
 import { isOurs } from '../paint/visibility.ts';
-import css from '../picker.css?inline';
 import { native, parentOf } from './dom.ts';
 
 /**
@@ -11,7 +10,7 @@ import { native, parentOf } from './dom.ts';
  */
 export function pickElement(win: Window & typeof globalThis, words: string): Promise<Element | undefined> {
   const done = new AbortController();
-  const host = createHost('closed', css);
+  const host = createHost('closed');
   const frame = draw(['div', { class: 'picked' }]);
   const note = draw(['p', { class: 'note', popover: 'manual', role: 'status' }, words]);
   host.root.append(frame, note);
