@@ -46,7 +46,11 @@ export function judgeProduct(knowing: Knowing, judged: Judged): Check[] {
 /** One product held against one head. */
 export function checkForHead(knowing: Knowing, head: Head, { reading, kind, use }: Judged): Check {
   const allowance = allowanceFor(knowing, head);
-  const findings = fitProduct({ reading, kind, use }, { head, allowance, practice: knowing.practice });
+  const washEvery = routineInUse(knowing.remembered, head)?.washEvery;
+  const findings = fitProduct(
+    { reading, kind, use },
+    { head, allowance, washEvery, practice: knowing.practice },
+  );
   return checkOf('head', head.name, findings);
 }
 

@@ -1,9 +1,13 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Head } from '../../src/core/hair/head.ts';
-import { answerOf, fitProduct } from '../../src/core/judge/fit.ts';
+import { type Aspect, answersByWeight } from '../../src/core/judge/finding.ts';
+import { answerFor, answerOf, fitProduct } from '../../src/core/judge/fit.ts';
+import type { Use } from '../../src/core/names/entry.ts';
 import type { ProductKind } from '../../src/core/product/product.ts';
 import {
   allowance,
+  butter,
   careful,
   fatty,
   glutamate,
@@ -11,154 +15,224 @@ import {
   type Hand,
   hand,
   head,
+  laureth,
   middling,
   oatExtract,
   peptide,
   practice,
+  protein,
   silk,
+  softener,
   thirsty,
   unknown,
   water,
   wheat,
 } from './hand-read.ts';
+import { randomDay } from './random-day.ts';
 
-const answer = (parts: Hand[], of: Head | undefined, kind: ProductKind = 'leave-in') =>
-  answerOf(
-    fitProduct(
-      { reading: hand(parts), kind },
-      { practice, ...(of && { head: of, allowance: allowance(of) }) },
-    ),
+const findings = (parts: Hand[], of: Head | undefined, kind: ProductKind = 'leave-in', more = {}) =>
+  fitProduct(
+    { reading: hand(parts, more), kind },
+    { practice, ...(of && { head: of, allowance: allowance(of) }) },
   );
 
-describe('one product against one head', () => {
-  it.each<[string, Hand[], Head | undefined, ProductKind, string, string]>([
-    ['protein-free suits anyone', [water, glycerin, fatty], undefined, 'gel', 'suits', 'protein-dose.free'],
-    ['protein-free suits careful hair', [water, glycerin], careful, 'gel', 'suits', 'protein-dose.free'],
+const at = (part: Hand, percent: number): Hand => ({ ...part, share: { min: percent, max: percent } });
+const arginine: Hand = {
+  name: 'Arginine',
+  protein: protein('free', 'amino-acid'),
+  share: { min: 0, max: 3 },
+};
+const papain: Hand = { name: 'Papain', protein: protein('large', 'whole'), share: { min: 0, max: 3 } };
+const alcohol: Hand = { name: 'Alcohol Denat.', roles: ['drying-alcohol'], share: { min: 10, max: 40 } };
+const fine = head({ thickness: 'fine', porosity: 'low', damage: { kinds: [] }, scalpKind: 'oily' });
+const relaxed = head({
+  thickness: 'coarse',
+  porosity: 'high',
+  scalpKind: 'dry',
+  damage: { kinds: ['relaxer'], length: 'most', recent: 'weeks' },
+});
+const notTold = head({ porosity: 'low', damage: { kinds: [] } });
+
+describe('one product against one head, aspect by aspect (common practice)', () => {
+  it.each<[string, Hand[], Head | undefined, ProductKind, Aspect, string, string]>([
+    ['free of protein', [water, glycerin], undefined, 'gel', 'protein', 'suits', 'free'],
+    ['named peptides are no dose', [water, peptide], careful, 'gel', 'protein', 'suits', 'uncounted'],
+    ['an amino acid for the pH is none', [water, arginine], careful, 'gel', 'protein', 'suits', 'uncounted'],
+    ['an enzyme is none', [water, papain], careful, 'gel', 'protein', 'suits', 'uncounted'],
     [
-      'large on coarse, low-porosity hair',
-      [water, fatty, wheat],
-      careful,
-      'gel',
-      'does-not-suit',
-      'large-proteins.unwelcome',
-    ],
-    [
-      'large rinsed out is still unwelcome there',
-      [water, wheat],
-      careful,
-      'conditioner',
-      'does-not-suit',
-      'large-proteins.unwelcome',
-    ],
-    [
-      'a rinsed trace of large',
-      [water, fatty, { ...wheat, share: { min: 0, max: 1 } }],
-      careful,
-      'conditioner',
-      'suits',
-      'large-proteins.trace-rinsed',
-    ],
-    [
-      'a trace of large that stays',
-      [water, { ...wheat, share: { min: 0, max: 1 } }],
-      careful,
-      'gel',
-      'cannot-tell',
-      'large-proteins.trace-stays',
-    ],
-    [
-      'large on fine, porous, bleached hair',
-      [water, wheat],
-      thirsty,
-      'gel',
-      'suits',
-      'large-proteins.welcome',
-    ],
-    [
-      'large leads and stays, middling hair',
-      [water, wheat],
-      middling,
-      'gel',
-      'does-not-suit',
-      'large-proteins.sparing-leads',
-    ],
-    [
-      'large leads but is rinsed out',
-      [water, wheat],
-      middling,
-      'conditioner',
-      'suits',
-      'large-proteins.sparing',
-    ],
-    [
-      'protein and moisture together',
-      [water, glycerin, silk],
-      middling,
-      'cream',
-      'suits',
-      'protein-dose.with-moisture',
-    ],
-    [
-      'protein, hair not described',
-      [water, silk],
-      undefined,
-      'gel',
-      'cannot-tell',
-      'protein-dose.hair-unknown',
-    ],
-    [
-      'protein that stays on careful hair',
-      [water, silk],
-      careful,
-      'gel',
-      'cannot-tell',
-      'protein-dose.leave-ons-free',
-    ],
-    ['named peptides are no dose', [water, peptide], careful, 'gel', 'suits', 'protein-dose.peptides-only'],
-    [
-      'glutamate surfactants are no dose',
+      'a cleanser on protein is none',
       [water, glutamate],
       careful,
       'cleanser',
+      'protein',
       'suits',
-      'protein-dose.surfactants-only',
+      'uncounted',
     ],
     [
-      'protein-bearing that stays',
+      'an extract that bears some is none',
       [water, oatExtract],
-      middling,
+      careful,
       'gel',
-      'cannot-tell',
-      'protein-dose.bearing',
+      'protein',
+      'suits',
+      'bearing',
+    ],
+    ['a little, rinsed off', [water, at(silk, 0.3)], careful, 'conditioner', 'protein', 'suits', 'uncounted'],
+    [
+      'much, left on, coarse and tight',
+      [water, at(wheat, 3)],
+      careful,
+      'gel',
+      'protein',
+      'does-not-suit',
+      'too-much-left-on',
+    ],
+    ['much, left on, bleached', [water, at(wheat, 2)], thirsty, 'cream', 'protein', 'suits', 'suits'],
+    [
+      'some, rinsed off, coarse and tight',
+      [water, at(silk, 1)],
+      careful,
+      'conditioner',
+      'protein',
+      'with-care',
+      'strong',
     ],
     [
-      'protein-bearing rinsed out',
-      [water, oatExtract],
+      'some, left on, thickness not told',
+      [water, at(wheat, 2)],
+      notTold,
+      'cream',
+      'protein',
+      'cannot-tell',
+      'hair-unknown',
+    ],
+    [
+      'butter on fine hair',
+      [water, at(butter, 12), fatty],
+      fine,
+      'cream',
+      'weight',
+      'does-not-suit',
+      'too-heavy',
+    ],
+    [
+      'the same on coarse hair',
+      [water, at(butter, 12), fatty],
+      careful,
+      'cream',
+      'weight',
+      'suits',
+      'carried',
+    ],
+    [
+      'butter, thickness not told',
+      [water, at(butter, 12), fatty],
+      notTold,
+      'cream',
+      'weight',
+      'cannot-tell',
+      'hair-unknown',
+    ],
+    ['a thin mist, thickness not told', [water, glycerin], notTold, 'leave-in', 'weight', 'suits', 'light'],
+    [
+      'sulfate on relaxed hair',
+      [water, at(laureth, 12)],
+      relaxed,
+      'cleanser',
+      'cleansing',
+      'does-not-suit',
+      'too-harsh',
+    ],
+    [
+      'sulfate on untouched hair',
+      [water, at(laureth, 10)],
+      middling,
+      'cleanser',
+      'cleansing',
+      'suits',
+      'suits',
+    ],
+    ['mild on relaxed hair', [water, at(glutamate, 12)], relaxed, 'cleanser', 'cleansing', 'suits', 'suits'],
+    [
+      'a co-wash for an oily scalp',
+      [water, fatty, softener],
+      fine,
+      'cleanser',
+      'cleansing',
+      'does-not-suit',
+      'too-weak',
+    ],
+    [
+      'alcohol second, left on dry hair',
+      [water, at(alcohol, 25)],
+      relaxed,
+      'leave-in',
+      'care',
+      'does-not-suit',
+      'dries',
+    ],
+    [
+      'the same rinsed off',
+      [water, at(alcohol, 25), fatty, softener, softener],
       middling,
       'conditioner',
+      'care',
       'suits',
-      'protein-dose.bearing-slight',
+      'softens',
     ],
-    ['too little read', [water, unknown, unknown], middling, 'gel', 'cannot-tell', 'too-little-read.little'],
-  ])('%s', (_, parts, of, kind, expected, key) => {
-    expect(answer(parts, of, kind)).toMatchObject({ answer: expected, reason: { key: `rules.${key}` } });
+    [
+      'a thin conditioner on dry coarse hair',
+      [water, at(fatty, 4)],
+      relaxed,
+      'conditioner',
+      'care',
+      'does-not-suit',
+      'thin',
+    ],
+    ['a rich one', [water, fatty, softener, softener], middling, 'conditioner', 'care', 'suits', 'softens'],
+  ])('%s', (_, parts, of, kind, aspect, expected, key) => {
+    const found = findings(parts, of, kind, { onePercentFrom: 50 });
+    expect(answerFor(found, aspect)).toBe(expected);
+    expect(found.find((one) => one.aspect === aspect)?.reason.key).toBe(`rules.${aspect}.${key}`);
   });
 
-  it('names the mentions that decided', () => {
-    const findings = fitProduct(
-      { reading: hand([water, glycerin, wheat]), kind: 'gel' },
-      { head: careful, allowance: allowance(careful), practice },
-    );
-    expect(findings.find(({ rule }) => rule === 'large-proteins')?.mentions).toEqual([
-      { step: 'this', index: 2 },
-    ]);
+  it('a trace behind the one-percent line of a rinse-off is shown, never counted', () => {
+    const parts = [water, glycerin, fatty, { ...wheat, share: { min: 0, max: 1 } }];
+    const behind = findings(parts, careful, 'conditioner', { onePercentFrom: 3 });
+    expect(behind.find(({ rule }) => rule === 'protein')?.reason.key).toBe('rules.protein.uncounted');
+    expect(behind.find(({ rule }) => rule === 'protein')?.mentions).toEqual([{ step: 'this', index: 3 }]);
   });
 
-  it('without a label says so', () => {
-    expect(answerOf(fitProduct({ reading: undefined }, { practice }))).toMatchObject({
-      answer: 'cannot-tell',
-      reason: { key: 'rules.too-little-read.no-label' },
+  it('a size that measurement denies gives no plain no', () => {
+    const measured = {
+      ...wheat,
+      protein: protein('large', 'hydrolyzed', { daltons: { min: 400, max: 3500 } }),
+    };
+    const of = (part: Hand) =>
+      findings([water, at(part, 1.5)], careful, 'cream').find(({ rule }) => rule === 'protein');
+    expect(of(wheat)?.answer).toBe('does-not-suit');
+    expect(of(measured)).toMatchObject({
+      answer: 'with-care',
+      unknown: { key: 'rules.protein.size-disputed' },
     });
+  });
+
+  it('an answer with care says its condition, no other does', () => {
+    const found = findings([water, at(silk, 1)], careful, 'conditioner');
+    for (const { answer, condition } of found) expect(condition !== undefined).toBe(answer === 'with-care');
+  });
+
+  it('without a label nobody can tell in any aspect', () => {
+    const found = fitProduct({ reading: undefined, kind: 'cream' }, { practice, head: middling });
+    for (const aspect of ['protein', 'weight', 'cleansing', 'care'] as const)
+      expect(answerFor(found, aspect)).toBe('cannot-tell');
+    expect(answerOf(found).reason.key).toBe('rules.too-little-read.no-label');
+  });
+
+  it('where too little was read an absence proves nothing, a find does', () => {
+    const little = [water, unknown, unknown, unknown];
+    expect(answerOf(findings(little, middling)).answer).toBe('cannot-tell');
+    expect(answerOf(findings([...little, at(wheat, 6)], careful)).answer).toBe('does-not-suit');
   });
 });
 
@@ -176,7 +250,7 @@ describe('the avoid list', () => {
     ],
     ['a name, in any case', [water, glycerin], avoiding({ name: 'glycerin' }), 'does-not-suit', 'holds'],
     [
-      'a name inside a longer one is asked, not decided',
+      'a name inside a longer one is asked',
       [water, fatty],
       avoiding({ name: 'alcohol' }),
       'cannot-tell',
@@ -212,13 +286,56 @@ describe('the avoid list', () => {
     ],
     ['nothing of it', [water, glycerin], avoiding({ family: 'nut' }), 'suits', 'clear'],
   ])('%s', (_, parts, of, expected, key) => {
-    const found = fitProduct(
-      { reading: hand(parts), kind: 'gel' },
-      { head: of, allowance: allowance(of), practice },
-    );
+    const found = findings(parts, of, 'gel');
     expect(found.find(({ rule }) => rule === 'avoid-list')).toMatchObject({
       answer: expected,
       reason: { key: `rules.avoid-list.${key}` },
     });
+  });
+
+  it('an avoided family is never overruled', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 1e6 }), (seed) => {
+        const { routine, readings } = randomDay(seed, 5, 0);
+        for (const { id, kind, use } of routine.steps) {
+          const reading = readings.get(id)!;
+          const found = fitProduct(
+            { reading, kind, use },
+            { practice, head: avoiding({ family: 'wheat' }), allowance: allowance(middling) },
+          );
+          if (reading.mentions.some(({ allergens }) => allergens.includes('wheat')))
+            for (const aspect of ['protein', 'weight', 'cleansing', 'care'] as const)
+              expect(answerFor(found, aspect)).toBe('does-not-suit');
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
+
+describe('properties of every product', () => {
+  const heads = [careful, middling, thirsty, fine, relaxed];
+  const harder = (a: string, b: string) =>
+    answersByWeight.indexOf(a as never) < answersByWeight.indexOf(b as never);
+
+  it('rinsed off it is never judged harder than the same label left on', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 1e6 }), fc.constantFrom(...heads), (seed, of) => {
+        for (const [, reading] of randomDay(seed, 4, 0).readings) {
+          const as = (use: Use) =>
+            fitProduct({ reading, kind: 'leave-in', use }, { practice, head: of, allowance: allowance(of) });
+          for (const aspect of ['protein', 'weight', 'care'] as const)
+            expect(harder(answerFor(as('rinse-off'), aspect), answerFor(as('leave-on'), aspect))).toBe(false);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('the same product gives the same answer twice', () => {
+    const [reading] = [...randomDay(3, 4, 0).readings.values()];
+    const once = () =>
+      fitProduct({ reading, kind: 'cream' }, { practice, head: fine, allowance: allowance(fine) });
+    expect(once()).toEqual(once());
   });
 });

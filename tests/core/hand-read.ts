@@ -47,6 +47,11 @@ export const fatty: Hand = {
   roles: ['fatty-alcohol'],
   share: { min: 1, max: 20 },
 };
+export const softener: Hand = {
+  name: 'Behentrimonium Methosulfate',
+  roles: ['cationic-conditioner'],
+  share: { min: 1, max: 8 },
+};
 export const butter: Hand = {
   name: 'Butyrospermum Parkii Butter',
   moisture: ['emollient', 'occlusive'],

@@ -18,6 +18,7 @@ import {
   pvp,
   silicone,
   silk,
+  softener,
   sparing,
   thirsty,
   unknown,
@@ -25,8 +26,20 @@ import {
   wheat,
 } from './hand-read.ts';
 
-const parts: Hand[] = [glycerin, fatty, butter, silk, wheat, oatExtract, silicone, pvp, unknown];
-const heads = [careful, sparing, middling, thirsty, undefined];
+const parts: Hand[] = [
+  glycerin,
+  fatty,
+  softener,
+  softener,
+  butter,
+  silk,
+  wheat,
+  oatExtract,
+  silicone,
+  pvp,
+  unknown,
+];
+export const heads = [careful, sparing, middling, thirsty, undefined];
 
 /** mulberry32 */
 export function seeded(seed: number) {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { speaksAgainst } from '../../src/core/judge/finding.ts';
 import { applyMoves, type Choice, type Option, optionsOf, withOptions } from '../../src/core/plan/moves.ts';
 import { type Candidate, type SuggestInput, suggest } from '../../src/core/plan/suggest.ts';
 import { fulfils } from '../../src/core/plan/wish.ts';
@@ -10,19 +11,20 @@ import {
   careful,
   day,
   fatty,
+  glutamate,
   glycerin,
   hand,
-  laureth,
   middling,
   practice,
   silk,
-  thirsty,
+  softener,
   water,
   wheat,
 } from './hand-read.ts';
 import { randomDay } from './random-day.ts';
 
-const plain = hand([water, glycerin, fatty]);
+const plain = hand([water, glycerin, fatty, softener]);
+const mildWash = hand([water, glutamate]);
 const proteinFree = hand([water, glycerin]);
 const withSilk = hand([water, glycerin, silk]);
 const candidate = (product: string, kind: ProductKind, reading: Reading, owned = true): Candidate => ({
@@ -33,7 +35,7 @@ const candidate = (product: string, kind: ProductKind, reading: Reading, owned =
   owned,
 });
 const clashes = (input: SuggestInput, options: Option[] = []) =>
-  findingsOf(withOptions(dayOf(input), options)).filter(({ answer }) => answer === 'does-not-suit');
+  findingsOf(withOptions(dayOf(input), options)).filter(speaksAgainst);
 
 /** Every set of options up to a size, smallest first: slow and sure. */
 function bruteForce(input: SuggestInput, upTo: number): number | undefined {
@@ -42,7 +44,7 @@ function bruteForce(input: SuggestInput, upTo: number): number | undefined {
       step: dayStep(
         { id: `new-${product}`, kind, use, product, optional: false, cadence: { every: 'wash' } },
         reading,
-        practice.washDay,
+        practice,
       ),
       fill: { product, alternatives: [], owned },
     }),
@@ -67,32 +69,32 @@ describe('the smallest change that settles a wash day', () => {
     const input = {
       ...day(
         [
-          { kind: 'cleanser', of: hand([water, laureth]) },
+          { kind: 'cleanser', of: mildWash },
           { kind: 'conditioner', of: plain },
-          { kind: 'cream', of: withSilk },
-          { kind: 'gel', of: withSilk },
+          { kind: 'gel', of: hand([water, wheat]) },
         ],
-        middling,
+        careful,
       ),
-      candidates: [candidate('free-gel', 'gel', proteinFree), candidate('silk-gel', 'gel', withSilk)],
+      candidates: [
+        candidate('free-gel', 'gel', proteinFree),
+        candidate('wheat-gel', 'gel', hand([water, wheat])),
+      ],
     };
     const found = suggest(input);
     expect(found).toMatchObject({ answer: 'found', fewest: true });
     if (found.answer !== 'found') return;
     expect(found.suggestions[0]!.moves).toEqual([
-      { do: 'swap', step: 's4', with: { product: 'free-gel', alternatives: [], owned: true } },
+      { do: 'swap', step: 's3', with: { product: 'free-gel', alternatives: [], owned: true } },
     ]);
-    expect(found.suggestions[0]!.because[0]!.map(({ rule }) => rule)).toContain('leave-on-proteins');
+    expect(found.suggestions[0]!.because[0]!.map(({ rule }) => rule)).toContain('too-much-protein');
     const routine = applyMoves(
       input.routine,
       found.suggestions[0]!.moves,
       practice.washDay.kinds.order,
       () => 'x',
     );
-    const readings = new Map(input.readings).set('s4', proteinFree);
-    expect(
-      washDay({ ...input, routine, readings }).findings.filter(({ answer }) => answer === 'does-not-suit'),
-    ).toEqual([]);
+    const readings = new Map(input.readings).set('s3', proteinFree);
+    expect(washDay({ ...input, routine, readings }).findings.filter(speaksAgainst)).toEqual([]);
   });
 
   it('adds the deep conditioner that a treatment lacks, in its place', () => {
@@ -100,7 +102,7 @@ describe('the smallest change that settles a wash day', () => {
       ...day(
         [
           { kind: 'protein-treatment', of: withSilk, cadence: { every: 'nth-wash', n: 4 } },
-          { kind: 'cleanser', of: hand([water, laureth]) },
+          { kind: 'cleanser', of: mildWash },
           { kind: 'leave-in', of: plain },
         ],
         middling,
@@ -133,8 +135,8 @@ describe('the smallest change that settles a wash day', () => {
     const input = {
       ...day(
         [
-          { kind: 'bond-treatment', of: proteinFree },
-          { kind: 'cleanser', of: hand([water, laureth]) },
+          { kind: 'protein-treatment', of: withSilk },
+          { kind: 'cleanser', of: mildWash },
           { kind: 'deep-conditioner', of: plain },
           { kind: 'gel', of: withSilk },
         ],
@@ -152,6 +154,7 @@ describe('the smallest change that settles a wash day', () => {
     const input = {
       ...day(
         [
+          { kind: 'cleanser', of: mildWash },
           { kind: 'conditioner', of: plain },
           { kind: 'gel', of: hand([water, wheat]) },
         ],
@@ -172,7 +175,7 @@ describe('the smallest change that settles a wash day', () => {
     expect(found.suggestions[0]!.moves).toEqual([
       {
         do: 'swap',
-        step: 's2',
+        step: 's3',
         with: { product: 'owned', alternatives: ['owned-too', 'considered'], owned: true },
       },
     ]);
@@ -180,14 +183,7 @@ describe('the smallest change that settles a wash day', () => {
 
   it('says so when nothing on hand settles it, and which kind of product would', () => {
     const input = {
-      ...day(
-        [
-          { kind: 'conditioner', of: plain },
-          { kind: 'cleanser', of: proteinFree },
-          { kind: 'leave-in', of: plain },
-        ],
-        thirsty,
-      ),
+      ...day([{ kind: 'conditioner', of: plain }], middling),
       candidates: [candidate('free-gel', 'gel', proteinFree)],
     };
     const found = suggest(input);
@@ -195,16 +191,18 @@ describe('the smallest change that settles a wash day', () => {
     if (found.answer !== 'none') return;
     const move = found.wanted[0]!.moves[0]!;
     const wish = 'with' in move && 'wish' in move.with ? move.with.wish : undefined;
-    expect(wish).toMatchObject({ protein: 'some' });
-    expect(fulfils(withSilk, wish!.kind, wish!, practice.washDay)).toBe('yes');
-    expect(fulfils(proteinFree, wish!.kind, wish!, practice.washDay)).toBe('no');
-    expect(fulfils(undefined, wish!.kind, wish!, practice.washDay)).toBe('maybe');
+    expect(wish).toMatchObject({ kind: 'cleanser', protein: 'free', lifts: true });
+    expect(fulfils(mildWash, 'cleanser', wish!, practice)).toBe('yes');
+    expect(fulfils(plain, 'cleanser', wish!, practice)).toBe('no');
+    expect(fulfils(undefined, 'cleanser', wish!, practice)).toBe('maybe');
+    expect(fulfils(mildWash, 'conditioner', wish!, practice)).toBe('no');
   });
 
   it('leaves a settled day alone', () => {
     const input = {
       ...day(
         [
+          { kind: 'cleanser', of: mildWash },
           { kind: 'conditioner', of: plain },
           { kind: 'gel', of: proteinFree },
         ],
@@ -227,8 +225,8 @@ describe('against brute force over every set of changes', () => {
       expect(least ?? size).toBe(size);
       if (least === undefined) expect(size).toBeGreaterThan(3);
     } else {
-      expect(found.complete).toBe(true);
       expect(least).toBeUndefined();
+      if (!found.complete) expect(found.upTo).toBeGreaterThanOrEqual(3);
     }
   });
 

@@ -79,7 +79,7 @@ describe('humectants and the dew point (common practice)', () => {
         cadence: { every: 'wash' },
       },
       reading,
-      practice.washDay,
+      practice,
     );
   const humectant = step(hand([water, glycerin]));
   it.each([

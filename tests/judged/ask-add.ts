@@ -1,11 +1,17 @@
-import { notBuilt } from './not-built.ts';
-import type { PlannedStep, Row, Rows } from './rows.ts';
+import type { Change } from '../../src/core/plan/compare-days.ts';
+import { previewAdd } from '../../src/core/plan/preview.ts';
+import { dayInput, type Printed, stepOf } from './judge-day.ts';
+import { type Row, type Rows, stepsOf } from './rows.ts';
+import { saysOf } from './says.ts';
 
-type Printed = string | readonly (string | Partial<PlannedStep>)[];
-
-export type AddAnswer = { answer: 'better' | 'same' | 'worse' | 'cannot-tell'; says: string[] };
+export type AddAnswer = { answer: Change; says: string[] };
 
 /** What does one more product do to the wash day? */
-export function askAdd(_head: Row, _routine: Printed, _added: Printed, _labels: Rows): AddAnswer {
-  return notBuilt('askAdd');
+export function askAdd(head: Row, routine: Printed, added: Printed, labels: Rows): AddAnswer {
+  const { step, reading } = stepOf(stepsOf(added)[0]!, labels, 'added');
+  const preview = previewAdd({
+    ...dayInput(head, routine, labels),
+    adding: { step, reading, how: 'beside' },
+  });
+  return { answer: preview.answer, says: saysOf(preview.comes) };
 }

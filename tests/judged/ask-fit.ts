@@ -1,9 +1,9 @@
-import { notBuilt } from './not-built.ts';
+import type { Answer, Aspect } from '../../src/core/judge/finding.ts';
+import { answerFor, fitProduct } from '../../src/core/judge/fit.ts';
+import { contextOf, productOf } from './judge-row.ts';
 import type { Row } from './rows.ts';
 
-export type FitAnswer = 'suits' | 'with-care' | 'does-not-suit' | 'cannot-tell';
-
 /** Does the product suit this head in one aspect? An avoided family decides before every aspect. */
-export function askFit(_head: Row, _label: Row, _aspect: string): FitAnswer {
-  return notBuilt('askFit');
+export function askFit(head: Row, label: Row, aspect: string): Answer {
+  return answerFor(fitProduct(productOf(label), contextOf(head)), aspect as Aspect);
 }

@@ -37,7 +37,7 @@ it('of a whole product, grams times what stays is left', () => {
     optional: false,
     cadence: { every: 'wash' },
   } as const;
-  const [stays] = staysOf([dayStep(step, hand([water, silk]), practice.washDay)], practice.washDay).steps;
+  const [stays] = staysOf([dayStep(step, hand([water, silk]), practice)], practice.washDay).steps;
   expect(stays!.protein.small.max).toBeCloseTo(6 * 0.9 * 10, 6);
 });
 

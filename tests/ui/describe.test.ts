@@ -98,10 +98,10 @@ describe('the strip sums up', () => {
         who: 'Wren',
         answer: 'does-not-suit',
         findings: [
-          because('a', 'suits', 'rules.protein-dose.free'),
-          because('b', 'does-not-suit', 'rules.large-proteins.sparing'),
+          because('a', 'suits', 'rules.protein.free'),
+          because('b', 'does-not-suit', 'rules.weight.too-heavy'),
         ],
-        deciding: [because('b', 'does-not-suit', 'rules.large-proteins.sparing')],
+        deciding: [because('b', 'does-not-suit', 'rules.weight.too-heavy')],
         decides: [],
       },
       t,
@@ -110,7 +110,7 @@ describe('the strip sums up', () => {
       who: 'For Wren:',
       answer: 'does-not-suit',
       answerWord: 'does not suit',
-      text: t('rules.large-proteins.sparing'),
+      text: t('rules.weight.too-heavy'),
     });
   });
 });

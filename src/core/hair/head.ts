@@ -2,6 +2,9 @@ import type { Allergen, Role } from '../names/entry.ts';
 
 export type Thickness = 'fine' | 'medium' | 'coarse';
 export type Porosity = 'low' | 'medium' | 'high';
+export type Density = 'low' | 'medium' | 'high';
+export type Shape = 'wavy' | 'curly' | 'coily';
+export type Scalp = 'oily' | 'normal' | 'dry' | 'sensitive' | 'flaky';
 export type DamageKind = 'bleach' | 'permanent-colour' | 'relaxer' | 'perm' | 'heat' | 'sun-or-salt';
 
 export type StretchTest = {
@@ -54,10 +57,13 @@ export type Head = {
     length?: 'ends' | 'half' | 'most';
     recent?: 'weeks' | 'months' | 'longer';
   };
-  density?: 'low' | 'medium' | 'high';
-  shape?: 'wavy' | 'curly' | 'coily';
+  density?: Density;
+  shape?: Shape;
+  scalpKind?: Scalp;
+  /** What the reader noted on the scalp: for them to remember, read by no rule. */
   scalp?: string;
-  climate?: 'dry' | 'temperate' | 'humid';
+  /** Lime in the water. */
+  water?: 'soft' | 'hard';
   avoid: Avoid[];
   stretch: StretchTest[];
   /** Reasons of the allowance the reader set aside (reason ids), and an allowance set by hand. */

@@ -1,8 +1,7 @@
 import type { Practice } from '../judge/practice.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { LogEntry } from '../wash-day/routine.ts';
-import { dayStep } from '../wash-day/rules/day.ts';
-import { staysOn } from '../wash-day/rules/traits.ts';
+import { dayStep, staysOn } from '../wash-day/rules/day.ts';
 import { dayFelt } from './day-feel.ts';
 
 /** What a wash day may have in common with others: ids of words under `routine.tally.`. */
@@ -51,13 +50,13 @@ export function tallyOf(
 function sharesOf(
   { done }: LogEntry,
   readingOf: Parameters<typeof tallyOf>[1],
-  { washDay }: Practice,
+  practice: Practice,
 ): Set<Tallied> | undefined {
   const steps = done.steps
     .filter(({ label }) => label !== undefined)
-    .map((step) => dayStep(step, readingOf(step.label!, step), washDay, true));
+    .map((step) => dayStep(step, readingOf(step.label!, step), practice, true));
   if (steps.length === 0 || steps.some(({ traits }) => traits.read === 'none')) return undefined;
-  const leaveOns = steps.filter(({ use }) => staysOn(use));
+  const leaveOns = steps.filter(staysOn);
   const size = (which: 'small' | 'large') =>
     steps.some(({ reading, traits }) =>
       traits.doses.some((at) => reading!.mentions[at]!.protein!.size === which),
@@ -67,7 +66,7 @@ function sharesOf(
     'small-protein': size('small'),
     'large-protein': size('large'),
     'leave-on-protein': leaveOns.some(({ traits }) => traits.protein === 'yes'),
-    treatment: done.steps.some(({ kind }) => washDay.kinds.strengthening.includes(kind)),
+    treatment: done.steps.some(({ kind }) => practice.washDay.kinds.strengthening.includes(kind)),
     'humectants-in-front': leaveOns.some(({ traits }) => traits.humectantsInFront.length > 0),
     'rich-leave-on': leaveOns.some(({ traits }) => traits.heavy.length > 0),
   };

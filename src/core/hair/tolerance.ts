@@ -24,6 +24,9 @@ export type AllowanceReading = {
   numbers?: AllowanceLevel;
   /** What the answers alone come to, whatever was set by hand. */
   byReasons?: Allowance;
+  /** Place on the scale before rounding, 0…4, with each level; and what all reasons but the hair itself add up to. */
+  exact?: number;
+  others: number;
   /** Where thickness or porosity is not told: the least and the most it can come to. */
   between?: { least: Allowance; most: Allowance };
   byHand: boolean;
@@ -79,8 +82,15 @@ export function allowanceOf(
   const levelAt = (at: number) => allowances[Math.max(0, Math.min(allowances.length - 1, at))]!;
   const byReasons = thickness && porosity ? levelAt(middle + others) : undefined;
   const level = head.allowanceByHand ?? byReasons;
+  const unrounded = steps((reason) => !isDamage(reason)) + Math.min(practice.damageAtMost, steps(isDamage));
+  const base = reasons.find(({ id }) => id === 'hair');
+  const exact = head.allowanceByHand
+    ? allowances.indexOf(head.allowanceByHand)
+    : byReasons && Math.max(0, Math.min(allowances.length - 1, middle + unrounded));
   return {
     ...(level && { level, numbers: practice.levels[level] }),
+    ...(exact !== undefined && { exact }),
+    others: unrounded - (base && !base.setAside ? base.steps : 0),
     ...(byReasons
       ? { byReasons }
       : { between: rangeOf(head, practice, (base) => levelAt(allowances.indexOf(base) + others)) }),
@@ -103,8 +113,12 @@ function rangeOf(
   return { least: allowances[Math.min(...ranks)]!, most: allowances[Math.max(...ranks)]! };
 }
 
+/** How much damage there is, in steps of the scale: all kinds, by length and age. */
+export const damageOf = (damage: Head['damage'], practice: AllowancePractice): number =>
+  damageLines({ damage }, practice).reduce((sum, { steps }) => sum + steps, 0);
+
 // Length or age not told counts as the least of it: an answer left out never raises the allowance.
-function damageLines({ damage }: Head, practice: AllowancePractice) {
+function damageLines({ damage }: { damage?: Head['damage'] }, practice: AllowancePractice) {
   if (!damage) return [];
   const length = practice.damageByLength[damage.length ?? 'ends'];
   const age = practice.damageByAge[damage.recent ?? 'longer'];

@@ -1,7 +1,6 @@
 import type { Said } from '../judge/finding.ts';
 import type { WashDayPractice } from '../judge/practice.ts';
-import type { DayStep } from '../wash-day/rules/day.ts';
-import { staysOn } from '../wash-day/rules/traits.ts';
+import { type DayStep, staysOn } from '../wash-day/rules/day.ts';
 import { dewPoint } from './dew-point.ts';
 
 /**
@@ -16,7 +15,7 @@ export function weatherRemark(
   const dew = dewPoint(celsius, humidity);
   if (dew === undefined) return undefined;
   const n = steps.filter(
-    ({ filled, use, traits }) => filled && staysOn(use) && traits.humectantsInFront.length > 0,
+    (step) => step.filled && staysOn(step) && step.traits.humectantsInFront.length > 0,
   ).length;
   if (n === 0) return undefined;
   const values = { n, dew: Math.round(dew) };

@@ -4,8 +4,8 @@ export type Answer = 'suits' | 'with-care' | 'does-not-suit' | 'cannot-tell';
 /** The worst first: what is said first. */
 export const answersByWeight = ['does-not-suit', 'cannot-tell', 'with-care', 'suits'] as const;
 
-/** What a product is asked for one head: before all, whether it holds anything to avoid. */
-export type Aspect = 'avoid' | 'protein' | 'weight' | 'cleansing' | 'care';
+/** What a product is asked for one head: before all, whether it holds anything to avoid and was read at all. */
+export type Aspect = 'avoid' | 'label' | 'protein' | 'weight' | 'cleansing' | 'care';
 
 /** Words are chosen in `ui`: core says a key of the catalogue and its values. */
 export type Said = { key: string; values?: Record<string, string | number> };
@@ -20,6 +20,8 @@ export type Finding = {
   /** What decided it: steps by id (whole-day rules) and mentions by index into that step's Reading. */
   steps: string[];
   mentions: { step?: string; index: number }[];
+  /** How much of it: compared where the same rule speaks before and after a change. */
+  extent?: number;
   /** Of an answer with care: how often, how little, on which lengths, balanced by what. */
   condition?: Said;
   /** What is not known, when that matters. */
@@ -29,3 +31,10 @@ export type Finding = {
 /** The whole is the worst of them. */
 export const worstOf = (findings: readonly Pick<Finding, 'answer'>[]): Answer =>
   answersByWeight.find((answer) => findings.some((finding) => finding.answer === answer)) ?? 'suits';
+
+export const worseOf = (a: Answer, b: Answer): Answer =>
+  answersByWeight.indexOf(a) < answersByWeight.indexOf(b) ? a : b;
+
+/** Whether a finding asks for a change: what cannot be told asks for an answer instead. */
+export const speaksAgainst = ({ answer }: Pick<Finding, 'answer'>): boolean =>
+  answer === 'does-not-suit' || answer === 'with-care';

@@ -1,50 +1,49 @@
-import type { Head } from '../hair/head.ts';
 import type { Use } from '../names/entry.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
 import type { Reading } from '../reading/reading.ts';
-import { type AllowanceInUse, dayStep } from '../wash-day/rules/day.ts';
-import { rules } from '../wash-day/rules/index.ts';
-import { type Answer, answersByWeight, type Finding, type Said } from './finding.ts';
-import type { Practice } from './practice.ts';
+import { type AspectRule, against, type FitContext } from './asked.ts';
+import { type Answer, type Aspect, answersByWeight, type Finding, type Said, worstOf } from './finding.ts';
+import { avoidList } from './rules/avoid-list.ts';
+import { care } from './rules/care.ts';
+import { cleansing } from './rules/cleansing.ts';
+import { protein } from './rules/protein.ts';
+import { tooLittleRead } from './rules/too-little-read.ts';
+import { weight } from './rules/weight.ts';
+import { traitsOf } from './traits.ts';
 
-/** What a product is weighed against. `allowance` is what `allowanceOf` (hair.ts) says of the head. */
-export type FitContext = {
-  head?: Head | undefined;
-  allowance?: AllowanceInUse | undefined;
-  practice: Practice;
-};
+export type { FitContext } from './asked.ts';
+
+/** Every question about one product, what can hurt first. */
+export const aspectRules: readonly AspectRule[] = [
+  avoidList,
+  tooLittleRead,
+  protein,
+  weight,
+  cleansing,
+  care,
+];
 
 /**
- * One product against one head of hair, by the rules that ask of a product alone. A product of no known kind
- * or use is taken for one that stays on, the careful reading. Steps in the findings carry the id `this`.
- * Pure; never throws.
+ * One product against one head of hair. A product of no known kind or use is taken for one that stays on, the
+ * careful reading. Steps in the findings carry the id `this`. Pure; never throws.
  */
 export function fitProduct(
   {
     reading,
-    kind,
+    kind = 'leave-in',
     use,
   }: { reading: Reading | undefined; kind?: ProductKind | undefined; use?: Use | undefined },
-  { head, allowance, practice }: FitContext,
+  context: FitContext,
 ): Finding[] {
-  const step = {
-    id: 'this',
-    kind: kind ?? 'leave-in',
-    use: use ?? (kind ? usualUse[kind] : 'leave-on'),
-    optional: false,
-    cadence: { every: 'wash' as const },
-  };
-  const day = {
-    steps: [dayStep(step, reading, practice.washDay, true)],
-    head,
-    numbers: allowance?.numbers,
-    washEvery: 7,
-    log: [],
-    today: '1970-01-01',
-    practice,
-  };
-  return rules.filter(({ of }) => of === 'product').flatMap((rule) => rule.ask(day));
+  const worn = { kind, use: use ?? usualUse[kind] };
+  const product = { id: 'this', ...worn, reading, traits: traitsOf(reading, worn, context.practice) };
+  const head = against(context);
+  return aspectRules.flatMap((rule) => rule.ask(product, head));
 }
+
+/** The answer in one aspect: what is avoided and what could not be read decide in every one. */
+export const answerFor = (findings: readonly Finding[], aspect: Aspect): Answer =>
+  worstOf(findings.filter((finding) => [aspect, 'avoid', 'label'].includes(finding.aspect)));
 
 /** One answer for all: the worst of them. Its reason is the first that decides. */
 export function answerOf(findings: readonly Finding[]): { answer: Answer; reason: Said } {

@@ -1,7 +1,8 @@
 import type { BringsPractice } from '../amounts/brings.ts';
-import type { Allowance, DamageKind, Porosity, Thickness } from '../hair/head.ts';
-import type { Range, Role } from '../names/entry.ts';
+import type { Allowance, DamageKind, Density, Porosity, Scalp, Shape, Thickness } from '../hair/head.ts';
+import type { ProteinSize, Range, Use } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
+import type { MatterPractice } from './matter.ts';
 
 /** What each step of the allowance means for a wash day. */
 export type AllowanceLevel = {
@@ -72,17 +73,17 @@ export type WashDayPractice = BringsPractice & {
     followUp: ProductKind[];
     /** Steps that can bring the day its moisture. */
     moisture: ProductKind[];
+    /** Of the strengthening ones: no protein, may come oftener. */
+    bond: ProductKind[];
+    /** Give hold. */
+    holding: ProductKind[];
+    /** Belong to no place in the order. */
+    anywhere: ProductKind[];
     /** Usual order of a wash day: where an added step goes. */
     order: ProductKind[];
     /** What a suggestion may send the reader to look for. */
     wished: ProductKind[];
   };
-  /** Roles that need a cleanser, by the strength that lifts them. */
-  lifting: Partial<Record<Role, 'mild' | 'strong'>>;
-  /** Roles that lift, by strength. */
-  cleansing: Partial<Record<Role, 'mild' | 'strong'>>;
-  /** Leave-ons led by sealing or softening ingredients that strands of this thickness carry. */
-  heavyLeaveOns: Record<Thickness, number>;
   thresholds: Record<WashDayThreshold, number>;
   /** Key into dictionary/sources.json for every threshold. */
   thresholdSources: Record<WashDayThreshold, string>;
@@ -100,6 +101,8 @@ export type WashDayThreshold =
   | 'minuteAtMost'
   /** Days between strengthening treatments where the hair is not described: about once a week at most. */
   | 'treatmentDays'
+  /** Days between bond treatments. */
+  | 'bondDays'
   /** Filled steps from which "protein in every step" is asked. */
   | 'everyStepFrom'
   /** Dew points in °C below and above which a humectant-heavy leave-on is remarked on. */
@@ -108,4 +111,130 @@ export type WashDayThreshold =
   /** Wash days in the log from which the tally is shown. */
   | 'tallyFrom';
 
-export type Practice = { allowance: AllowancePractice; washDay: WashDayPractice };
+/** A figure for each step of the tolerance, `rarely` first; read between its steps. */
+type ByTolerance = [number, number, number, number, number];
+type Three<K extends string> = Record<K, number>;
+
+/** dictionary/judge.json: what one product is weighed by. Common practice throughout. */
+export type JudgePractice = {
+  /** Part of what is used that counts, against a leave-on cream: by kind, and where it is used otherwise than usual. */
+  worn: Record<ProductKind, { protein: number; weight: number }>;
+  otherUse: Record<Use, ProductKind>;
+  dose: {
+    /** What a percent counts by size, and where trade says large and measurement small. */
+    bySize: Record<ProteinSize, number>;
+    measuredSmall: number;
+    /** Daltons up to which measurement says small. */
+    smallUpTo: number;
+    /** How much more a protein made to cling counts. */
+    clings: number;
+    /** Dose at each wash that suits, and the most that may be used with care. */
+    suits: ByTolerance;
+    upTo: ByTolerance;
+    /** From this a product counts as one that carries protein. */
+    matters: number;
+  };
+  weight: {
+    /** Percent of a plain oil, left on, that strands carry. */
+    carries: Three<Thickness>;
+    porosity: Three<Porosity>;
+    density: Three<Density>;
+    shape: Three<Shape>;
+    oilyScalp: number;
+    /** What lies on the cuticle counts for. */
+    film: Three<Porosity>;
+    /** How many times as much may be used with care. */
+    upTo: number;
+    /** The same for all that a day leaves on, products together. */
+    together: { suits: number; upTo: number };
+    /** An ingredient of this weight is named. */
+    namedFrom: number;
+  };
+  care: {
+    /** Softness that a step of care must bring. */
+    wants: Three<Thickness>;
+    porosity: Three<Porosity>;
+    shape: Three<Shape>;
+    density: Three<Density>;
+    dryScalp: number;
+    perDamage: number;
+    atMost: number;
+    /** What softness and richness of a kind count for; a treatment is not there to soften. */
+    steps: Partial<Record<ProductKind, { soft: number; rich: number; atMostWithCare?: boolean }>>;
+    /** Share of what is wanted that is enough, and that is a little. */
+    enough: number;
+    little: number;
+    /** Dryness left on that is borne. */
+    bearsDry: Three<Thickness>;
+    bearsDryLeast: number;
+    dryPerDamage: number;
+    dryScalpBears: number;
+    softMakesUp: number;
+    dryUpTo: number;
+    bearsStiff: Three<Thickness>;
+    namedFrom: number;
+  };
+  wash: {
+    /** Harshness of one percent, and what takes it off. */
+    perStrong: number;
+    perSoap: number;
+    soapAtMost: number;
+    perAmphoteric: number;
+    perSoft: number;
+    /** What a percent of weaker cleansers counts for in cleaning. */
+    mildCounts: number;
+    amphotericCounts: number;
+    clayCounts: number;
+    strongFrom: number;
+    liftsFrom: number;
+    /** Harshness that is borne: untouched hair washed seldom, and what changes it. */
+    bears: number;
+    scalp: Three<Scalp>;
+    shape: Three<Shape>;
+    perDamage: number;
+    /** Taken off by the square of the days between washes. */
+    perDaysSquared: number;
+    bearsLeast: number;
+    upTo: number;
+    /** Cleaning power that a scalp asks for. */
+    asks: Three<Scalp>;
+    /** How much more is borne where flakes call for it; and at each doubling of the washes between. */
+    scalpCalls: number;
+    perDoubling: number;
+    /** Days between washes where that is not told. */
+    usualEvery: number;
+  };
+  /** Large proteins left on build up from this dose, on hair of less tolerance than this. */
+  large: { stays: { from: number; upToTolerance: number } };
+  /** Damage and tolerance from which a day wants some protein, and the dose that is some. */
+  needs: { from: number; tolerance: number; dose: number };
+  /** Most protein in what follows a treatment. */
+  followUp: { most: number };
+  /** From what damage a treatment or a pre-wash is a gain, and by how much a day must be softer. */
+  gains: {
+    softBy: number;
+    softAtMost: number;
+    bondFrom: number;
+    proteinFrom: number;
+    tolerance: number;
+    shieldFrom: number;
+  };
+  /** What a whole day wants of softness. */
+  moisture: {
+    /** What comes more seldom than this does not carry the other washes. */
+    seldomFrom: number;
+    leaveOnCounts: number;
+    enough: number;
+    little: number;
+    /** More than this is no gain. */
+    most: number;
+  };
+  sources: string[];
+};
+
+export type Practice = {
+  allowance: AllowancePractice;
+  washDay: WashDayPractice;
+  matter: MatterPractice;
+  judge: JudgePractice;
+};

@@ -1,10 +1,11 @@
 import type { Finding, Said } from '../judge/finding.ts';
 import type { ProductKind } from '../product/product.ts';
 import type { Reading } from '../reading/reading.ts';
-import { type WashDay, type WashDayInput, washDay } from '../wash-day/add-up.ts';
+import { dayOf, type WashDay, type WashDayInput, washDay } from '../wash-day/add-up.ts';
 import type { Routine, Step } from '../wash-day/routine.ts';
-import { whatOf } from '../wash-day/rules/avoid-list.ts';
-import { traitsOf } from '../wash-day/rules/traits.ts';
+import type { DayStep } from '../wash-day/rules/day.ts';
+import { type Change, changeOfAll, changesOf } from './compare-days.ts';
+import { type Gain, gainsOf } from './gains.ts';
 import { insertUsually } from './moves.ts';
 
 export type Adding = {
@@ -16,6 +17,11 @@ export type Adding = {
 };
 
 export type Preview = {
+  /** The day with it against the day without. */
+  answer: Change;
+  /** It is in the routine already. */
+  known: boolean;
+  gains: Gain[];
   before: WashDay;
   after: WashDay;
   /** The routine as it would stand, and the readings that go with it. */
@@ -23,9 +29,11 @@ export type Preview = {
   readings: Map<string, Reading | undefined>;
   /** Step that the product fills; absent when a step is added. */
   fills?: string;
-  /** What stacks: findings that come, and the protein count said in words. */
+  /** How many products with protein there would be. */
+  counts: Said[];
+  /** What speaks against it newly or louder, or can be told no more. */
   stacks: Said[];
-  /** Findings that go. */
+  /** What it settles, and what it does besides. */
   settles: Said[];
   /** The product that would be put aside. */
   displaces: Said[];
@@ -59,30 +67,37 @@ export function withProduct(
   return { routine: { ...routine, steps }, at: steps.indexOf(step), displaced: undefined };
 }
 
-/** The outcome of adding a product to the wash day, before anything is changed. Pure. */
+/** The outcome of adding a product to the wash day, before anything is changed: the day before against the day after. Pure. */
 export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
   const { adding, ...now } = input;
   const { routine, at, displaced } = withProduct(now.routine, adding, now.practice.washDay.kinds.order);
   const step = routine.steps[at]!;
   const readings = new Map(now.readings).set(step.id, adding.reading);
-  const before = washDay(now);
-  const after = washDay({ ...now, routine, readings });
-  const open = ({ answer }: Finding) => answer !== 'suits';
-  const key = ({ rule, answer, reason }: Finding) => `${rule} ${answer} ${reason.key} ${whatOf(reason)}`;
-  const had = new Set(before.findings.filter(open).map(key));
-  const has = new Set(after.findings.filter(open).map(key));
-  const comes = after.findings.filter((finding) => open(finding) && !had.has(key(finding)));
-  const goes = before.findings.filter((finding) => open(finding) && !has.has(key(finding)));
-  const answered = new Set(comes.map(({ rule }) => rule));
+  const then = { ...now, routine, readings };
+  const [before, after] = [washDay(now), washDay(then)];
+  const known =
+    step.product !== undefined && now.routine.steps.some(({ product }) => product === step.product);
+  const changes = changesOf(before.findings, after.findings);
+  const day = dayOf(then);
+  const gains = known ? [] : gainsOf(day.steps[at]!, dayOf(now), day);
+  const of = (wanted: Change, findings: readonly Finding[]) => {
+    const rules = new Set(changes.filter(({ change }) => change === wanted).map(({ rule }) => rule));
+    return findings.filter((finding) => finding.answer !== 'suits' && rules.has(finding.rule));
+  };
+  const comes = [...of('worse', after.findings), ...of('cannot-tell', after.findings)];
+  const goes = of('better', before.findings);
   return {
+    answer: changeOfAll(changes, gains.length),
+    known,
+    gains,
     before,
     after,
     routine,
     readings,
     ...(displaced && { fills: displaced.id }),
-    stacks: [...nthCarrier(adding, after), ...comes.map(({ reason }) => reason)],
-    // A finding that only changed its words is not settled.
-    settles: goes.filter(({ rule }) => !answered.has(rule)).map(({ reason }) => reason),
+    counts: nthCarrier(day.steps[at]!, after),
+    stacks: comes.map(({ reason }) => reason),
+    settles: [...goes.map(({ reason }) => reason), ...gains.map((gain) => ({ key: `rules.gain.${gain}` }))],
     displaces:
       displaced?.product !== undefined && displaced.product !== step.product
         ? [{ key: 'rules.preview.displaces', values: { kind: step.kind } }]
@@ -90,21 +105,10 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
     comes,
     goes,
   };
+}
 
-  /** "Your gel would be the third product with protein; your hair's allowance is one." */
-  function nthCarrier({ step: { kind, use }, reading }: Adding, day: WashDay): Said[] {
-    if (traitsOf(reading, now.practice.washDay).protein !== 'yes') return [];
-    const say = (which: 'products' | 'leaveOns') => {
-      const { sure, allowed } = day.protein[which];
-      if (allowed === undefined) return { key: 'rules.preview.nth-unknown', values: { kind, n: sure } };
-      return {
-        key: `rules.preview.nth-${which === 'leaveOns' ? 'leave-on' : 'product'}`,
-        values: { kind, n: sure, allowed },
-      };
-    };
-    const { leaveOns, products } = day.protein;
-    const leaveOnsOver = leaveOns.allowed !== undefined && leaveOns.sure > leaveOns.allowed;
-    const productsOver = products.allowed !== undefined && products.sure > products.allowed;
-    return [say(use === 'leave-on' && leaveOnsOver && !productsOver ? 'leaveOns' : 'products')];
-  }
+/** "Your gel would be the third product with protein": a count, not a complaint. */
+function nthCarrier({ kind, traits }: DayStep, { protein: { products } }: WashDay): Said[] {
+  if (traits.protein !== 'yes') return [];
+  return [{ key: 'rules.preview.nth-product', values: { kind, n: products.sure } }];
 }

@@ -1,11 +1,9 @@
-import type { Finding } from '../judge/finding.ts';
+import { speaksAgainst } from '../judge/finding.ts';
 import type { Day, DayStep, Rule } from '../wash-day/rules/day.ts';
 import { rules } from '../wash-day/rules/index.ts';
 import type { Option } from './moves.ts';
 
 export type Clash = { rule: Rule; step: string | undefined; least: number };
-
-const clashing = ({ answer }: Finding) => answer === 'does-not-suit';
 
 /**
  * Asks all rules of a day for clashes: product rules once for each step, rules of the whole day once for each
@@ -19,7 +17,7 @@ export function asker(reachable: ReadonlyMap<Rule, string[]>) {
   const steps = new WeakMap<DayStep, { own: Clash[]; looks: string[] }>();
   const look = (step: DayStep, day: Day) => {
     const own = alone
-      .filter((rule) => rule.ask({ ...day, steps: [step] }).some(clashing))
+      .filter((rule) => rule.ask({ ...day, steps: [step] }).some(speaksAgainst))
       .map((rule) => ({ rule, step: step.id, least: 1 }));
     const looked = { own, looks: whole.map(({ rule, letters }) => letterFor(letters, rule.sees(step, day))) };
     steps.set(step, looked);
@@ -35,7 +33,7 @@ export function asker(reachable: ReadonlyMap<Rule, string[]>) {
       if (!found) {
         found = rule
           .ask(day)
-          .filter(clashing)
+          .filter(speaksAgainst)
           .map((finding) => ({
             rule,
             step: undefined,

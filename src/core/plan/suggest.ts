@@ -1,4 +1,4 @@
-import type { Finding } from '../judge/finding.ts';
+import { type Finding, speaksAgainst } from '../judge/finding.ts';
 import type { Use } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
 import type { Reading } from '../reading/reading.ts';
@@ -54,7 +54,7 @@ export function suggest(input: SuggestInput): Suggestions {
   if (found.solutions.length > 0)
     return { answer: 'found', fewest: complete, suggestions: rank(found.solutions), tried };
   const wished = wishes(input.practice.washDay).map(
-    (wish): Choice => ({ step: wishedStep(wish), fill: { wish } }),
+    (wish): Choice => ({ step: wishedStep(wish, input.practice), fill: { wish } }),
   );
   const wanted = searchFewest(day, optionsOf(day, [...choices, ...wished]), patience / 3);
   return { answer: 'none', complete, upTo, wanted: rank(wanted.solutions), tried: tried + wanted.tried };
@@ -79,7 +79,7 @@ function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): C
       optional: false,
       cadence: { every: 'wash' as const },
     };
-    const step = dayStep(plan, reading, practice.washDay);
+    const step = dayStep(plan, reading, practice);
     const looks = looksOf(step, day);
     const same = choices.get(looks)?.fill;
     if (same && 'product' in same) same.alternatives.push(product);
@@ -106,7 +106,7 @@ function ranked(solutions: Option[][], day: Day, most: number): Suggestion[] {
             day,
             options.filter((other) => other !== option),
           ),
-        ).filter(({ answer }) => answer === 'does-not-suit'),
+        ).filter(speaksAgainst),
       ),
     }));
 }

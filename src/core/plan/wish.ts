@@ -1,8 +1,8 @@
-import type { WashDayPractice } from '../judge/practice.ts';
+import type { Practice, WashDayPractice } from '../judge/practice.ts';
+import { type Sure, type Traits, traitsOf } from '../judge/traits.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { DayStep } from '../wash-day/rules/day.ts';
-import { type Sure, staysOn, type Traits, traitsOf } from '../wash-day/rules/traits.ts';
 
 /** The kind of product that would settle a wash day: a protein-free gel, a strong cleanser. Can filter a shelf. */
 export type Wish = {
@@ -26,24 +26,35 @@ export const wishes = ({ kinds }: WashDayPractice): Wish[] =>
     })),
   );
 
-/** A wish as the step it would be, for the rules. */
-export function wishedStep(wish: Wish): DayStep {
+/** A wish as the step it would be, for the rules: as good a product of its kind as can be. */
+export function wishedStep(wish: Wish, { judge }: Practice): DayStep {
+  const some = wish.protein === 'some';
   const traits: Traits = {
     read: 'enough',
-    protein: wish.protein === 'some' ? 'yes' : 'no',
-    doses: wish.protein === 'some' ? [0] : [],
+    protein: some ? 'yes' : 'no',
+    dose: some ? judge.dose.matters : 0,
+    largeDose: 0,
+    doseAsMeasured: some ? judge.dose.matters : 0,
+    doses: some ? [0] : [],
     large: [],
-    largeAboveTrace: [],
+    disputed: [],
+    uncounted: [],
     bearing: [],
-    minute: [],
-    surfactants: [],
-    moist: wish.moisture ? 'yes' : 'no',
-    moisture: [],
+    weight: 0,
+    film: 0,
     heavy: [],
+    soft: wish.moisture ? judge.care.atMost : 0,
+    rich: wish.moisture ? judge.care.atMost : 0,
+    stiff: 0,
+    dry: 0,
+    softeners: [],
+    stiffeners: [],
+    dryers: [],
     humectantsInFront: [],
-    film: undefined,
-    films: [],
-    lifts: wish.lifts ? 'strong' : undefined,
+    films: { mild: [], strong: [] },
+    wash: wish.lifts ? { harsh: 0, power: judge.wash.asks.oily, lifts: 'mild', scalp: false } : undefined,
+    cleansers: [],
+    bond: false,
     unread: [],
   };
   const id = `wish-${wish.kind}-${wish.protein}`;
@@ -65,18 +76,19 @@ export function fulfils(
   reading: Reading | undefined,
   kind: ProductKind | undefined,
   wish: Wish,
-  practice: WashDayPractice,
+  practice: Practice,
 ): Sure {
   if (kind !== undefined && kind !== wish.kind) return 'no';
-  const traits = traitsOf(reading, practice);
+  const { judge } = practice;
+  const traits = traitsOf(reading, { kind: wish.kind, use: usualUse[wish.kind] }, practice);
   if (traits.read === 'none') return 'maybe';
-  const weighs = staysOn(usualUse[wish.kind]) && traits.heavy.length > 0;
+  const unless = (test: boolean): Sure => (test ? 'yes' : traits.read === 'little' ? 'maybe' : 'no');
   const answers: Sure[] = [
     kind === undefined ? 'maybe' : 'yes',
     wish.protein === 'free' ? opposite[traits.protein] : traits.large.length > 0 ? 'no' : traits.protein,
-    wish.moisture ? traits.moist : 'yes',
-    !wish.lifts || traits.lifts === 'strong' ? 'yes' : traits.read === 'little' ? 'maybe' : 'no',
-    weighs || traits.film === 'strong' ? 'maybe' : 'yes',
+    wish.moisture ? unless(traits.soft >= judge.care.wants.fine) : 'yes',
+    wish.lifts ? unless(traits.wash?.lifts !== undefined && traits.wash.harsh <= judge.wash.bears) : 'yes',
+    usualUse[wish.kind] === 'leave-on' && traits.weight > judge.weight.carries.fine ? 'maybe' : 'yes',
   ];
   return answers.includes('no') ? 'no' : answers.includes('maybe') ? 'maybe' : 'yes';
 }

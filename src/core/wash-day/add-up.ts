@@ -1,13 +1,19 @@
-import { answersByWeight, type Finding } from '../judge/finding.ts';
+import { type Answer, answersByWeight, type Finding, worstOf } from '../judge/finding.ts';
 import type { FitContext } from '../judge/fit.ts';
 import type { Reading } from '../reading/reading.ts';
 import { newestFirst } from './days.ts';
 import { type Stays, staysOf } from './retained.ts';
 import type { LogEntry, Routine } from './routine.ts';
-import { proteinCarriers } from './rules/count-protein.ts';
-import { type Day, dayStep } from './rules/day.ts';
+import {
+  type Day,
+  type DayStep,
+  dayStep,
+  distinctProducts,
+  filledSteps,
+  hairOf,
+  staysOn,
+} from './rules/day.ts';
 import { rules } from './rules/index.ts';
-import { staysOn } from './rules/traits.ts';
 
 export type WashDayInput = FitContext & {
   routine: Routine;
@@ -23,6 +29,8 @@ export type WashDayInput = FitContext & {
 export type ProteinCount = { sure: number; maybe: number; allowed?: number };
 
 export type WashDay = {
+  /** The whole day in one answer: the worst of them. */
+  answer: Answer;
   /** Every rule's answers, the worst first; in rule order within. */
   findings: Finding[];
   stays: Stays;
@@ -32,8 +40,9 @@ export type WashDay = {
 /** The day as rules see it. Pure. */
 export function dayOf({ routine, readings, head, allowance, log, today, practice }: WashDayInput): Day {
   return {
-    steps: routine.steps.map((step) => dayStep(step, readings.get(step.id), practice.washDay)),
+    steps: routine.steps.map((step) => dayStep(step, readings.get(step.id), practice)),
     head,
+    hair: hairOf({ head, allowance, washEvery: routine.washEvery, practice }),
     numbers: allowance?.numbers,
     washEvery: routine.washEvery,
     log: log.filter((entry) => entry.head === routine.head).toSorted(newestFirst),
@@ -50,19 +59,21 @@ const weightOf = ({ answer }: Finding) => answersByWeight.indexOf(answer);
 /** What a planned wash day adds up to: findings by every rule, what stays on the hair, and the protein count. */
 export function washDay(input: WashDayInput): WashDay {
   const day = dayOf(input);
-  const count = (
-    allowed: number | undefined,
-    among?: Parameters<typeof proteinCarriers>[1],
-  ): ProteinCount => {
-    const { sure, maybe } = proteinCarriers(day, among);
-    return { sure: sure.length, maybe: maybe.length, ...(allowed !== undefined && { allowed }) };
-  };
+  const findings = findingsOf(day);
   return {
-    findings: findingsOf(day),
+    answer: worstOf(findings),
+    findings,
     stays: staysOf(day.steps, input.practice.washDay),
     protein: {
-      products: count(day.numbers?.products),
-      leaveOns: count(day.numbers?.leaveOns, ({ use }) => staysOn(use)),
+      products: countOf(filledSteps(day), day.numbers?.products),
+      leaveOns: countOf(filledSteps(day).filter(staysOn), day.numbers?.leaveOns),
     },
   };
+}
+
+/** How many products carry protein: a count, not a complaint. */
+function countOf(steps: readonly DayStep[], allowed: number | undefined): ProteinCount {
+  const among = distinctProducts(steps);
+  const count = (which: 'yes' | 'maybe') => among.filter(({ traits }) => traits.protein === which).length;
+  return { sure: count('yes'), maybe: count('maybe'), ...(allowed !== undefined && { allowed }) };
 }

@@ -1,4 +1,4 @@
-import type { Answer } from '../../core/judge/finding.ts';
+import { type Answer, speaksAgainst } from '../../core/judge/finding.ts';
 import type { Range } from '../../core/names/entry.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { StepStays } from '../../core/wash-day/retained.ts';
@@ -25,7 +25,9 @@ export function chartRows(
   day: WashDay,
   names: ReadonlyMap<string, string>,
 ): ChartRow[] {
-  const carriers = day.findings.find(({ rule }) => rule === 'protein-products')?.steps ?? [];
+  const protein = day.findings.find(({ rule }) => rule === 'too-much-protein');
+  const carriers = protein?.steps ?? [];
+  const tooMuch = protein !== undefined && speaksAgainst(protein);
   const counted = new Set<string>();
   return routine.steps.map((step) => {
     const stays = day.stays.steps.find((one) => one.step === step.id);
@@ -33,7 +35,6 @@ export function chartRows(
     const first = step.product !== undefined && !counted.has(step.product);
     const carries = first && holds && (carriers.length === 0 || carriers.includes(step.id));
     if (carries) counted.add(step.product!);
-    const { allowed } = day.protein.products;
     const notes = day.findings
       .filter(({ answer, steps }) => answer !== 'suits' && steps.includes(step.id))
       .map(({ rule, answer }) => ({
@@ -52,7 +53,7 @@ export function chartRows(
       kind,
       product,
       stays,
-      nth: carries ? { n: counted.size, over: allowed !== undefined && counted.size > allowed } : undefined,
+      nth: carries ? { n: counted.size, over: tooMuch && protein.steps.includes(step.id) } : undefined,
       notes: once,
       unread,
       words: [

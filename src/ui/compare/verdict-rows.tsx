@@ -31,7 +31,7 @@ export function VerdictRows({ world, columns }: { world: World; columns: readonl
     if (!product.kind) return <span class="none">{t('compare.kind-needed')}</span>;
     const preview = checks[at]!.find((check) => check.about === 'routine')?.preview;
     if (!preview) return t('compare.no-change');
-    const { stacks, settles, displaces } = preview;
+    const { counts, stacks, settles, displaces } = preview;
     const lines = (key: string, said: typeof stacks) =>
       said.length > 0 && (
         <>
@@ -41,12 +41,16 @@ export function VerdictRows({ world, columns }: { world: World; columns: readonl
           ))}
         </>
       );
-    if (stacks.length + settles.length + displaces.length === 0) return t('compare.no-change');
+    if (stacks.length + settles.length + displaces.length + counts.length === 0)
+      return t('compare.no-change');
     return (
       <div class="stack">
         {lines('compare.stacks', stacks)}
         {lines('compare.settles', settles)}
         {lines('compare.displaces', displaces)}
+        {counts.map((each) => (
+          <p key={each.key}>{t(each.key, each.values)}</p>
+        ))}
       </div>
     );
   };
@@ -59,7 +63,13 @@ export function VerdictRows({ world, columns }: { world: World; columns: readonl
           const { answer, deciding } = forHead;
           return (
             <Note t={t} answer={answer}>
-              {[...new Set(deciding.map(({ reason }) => t(reason.key, reason.values)))].map((words) => (
+              {[
+                ...new Set(
+                  deciding.flatMap(({ reason, condition }) =>
+                    [reason, condition].flatMap((said) => (said ? [t(said.key, said.values)] : [])),
+                  ),
+                ),
+              ].map((words) => (
                 <p key={words}>{words}</p>
               ))}
             </Note>

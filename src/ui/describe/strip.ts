@@ -93,8 +93,8 @@ function shortOf(reading: Reading, t: Translate): string {
 /** One line for each check: the answer and the reasons that decided it, at most two. */
 export function verdictOf(check: Check, t: Translate): StripWords['verdicts'][number] {
   const none = check.findings.length === 0 ? [t('page.verdict.nothing-new')] : [];
-  const reasons = check.deciding.map((each) =>
-    t((each.unknown ?? each.reason).key, (each.unknown ?? each.reason).values),
+  const reasons = check.deciding.flatMap((each) =>
+    [each.unknown ?? each.reason, each.condition].flatMap((said) => (said ? [t(said.key, said.values)] : [])),
   );
   return {
     who: t(`page.verdict.${check.about}`, { who: check.who }),

@@ -13,7 +13,8 @@ import { DensityDrawing, ShapeDrawing } from './drawings.tsx';
 
 const shapes = ['wavy', 'curly', 'coily'] as const;
 const densities = ['low', 'medium', 'high'] as const;
-const climates = ['dry', 'temperate', 'humid'] as const;
+const scalps = ['oily', 'normal', 'dry', 'sensitive', 'flaky'] as const;
+const waters = ['soft', 'hard'] as const;
 
 /** The rest of the profile: nothing here moves the allowance. */
 export function MoreAbout({ world, head }: { world: World; head: Head }) {
@@ -56,15 +57,22 @@ export function MoreAbout({ world, head }: { world: World; head: Head }) {
         }))}
       />
       <Choice
-        legend={t('hair.climate')}
-        value={head.climate}
-        onChange={(climate) => keep({ ...head, climate })}
-        options={climates.map((value) => ({ value, label: t(`hair.climate.${value}`) }))}
+        legend={t('hair.scalp')}
+        value={head.scalpKind}
+        onChange={(scalpKind) => keep({ ...head, scalpKind })}
+        options={scalps.map((value) => ({ value, label: t(`hair.scalp.${value}`) }))}
+      />
+      <Choice
+        legend={t('hair.water')}
+        hint={t('hair.water.hint')}
+        value={head.water}
+        onChange={(water) => keep({ ...head, water })}
+        options={waters.map((value) => ({ value, label: t(`hair.water.${value}`) }))}
       />
       <KeptText
-        key={`${head.id}-scalp`}
-        label={t('hair.scalp')}
-        hint={t('hair.scalp.hint')}
+        key={`${head.id}-scalp-note`}
+        label={t('hair.scalp-note')}
+        hint={t('hair.scalp-note.hint')}
         rows={2}
         value={head.scalp ?? ''}
         onKeep={(scalp) => {

@@ -68,7 +68,7 @@ export function WeatherWords({
   const remark = weatherRemark(
     { celsius, humidity },
     done.steps.map((step) =>
-      dayStep(step, step.label ? world.reading(step.label, step) : undefined, practice.washDay, true),
+      dayStep(step, step.label ? world.reading(step.label, step) : undefined, practice, true),
     ),
     practice.washDay,
   );

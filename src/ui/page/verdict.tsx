@@ -30,7 +30,13 @@ export function Verdict(props: { world: World; reading: Reading; checks: readonl
         </div>
       </Note>
     );
-  const reasons = [...new Set(weighed.deciding.map((each) => t(each.reason.key, each.reason.values)))];
+  const reasons = [
+    ...new Set(
+      weighed.deciding.flatMap(({ reason, condition }) =>
+        [reason, condition].flatMap((said) => (said ? [t(said.key, said.values)] : [])),
+      ),
+    ),
+  ];
   const unknowns = [
     ...new Set(weighed.deciding.flatMap(({ unknown }) => (unknown ? [t(unknown.key, unknown.values)] : []))),
   ];

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Said } from '../../core/judge/finding.ts';
+import { type Answer, type Said, worstOf } from '../../core/judge/finding.ts';
 import { type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { previewIn } from '../../use/judge-product.ts';
@@ -66,9 +66,12 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
         {kind && !reading && <p class="hint">{t('routine.reading')}</p>}
         {preview && (
           <>
+            {preview.counts.map(({ key, values }) => (
+              <p key={key}>{t(key, values)}</p>
+            ))}
             <Lines
               world={world}
-              answer="does-not-suit"
+              answer={worstOf(preview.comes)}
               key="stacks"
               word="routine.add.stacks"
               said={preview.stacks}
@@ -99,12 +102,7 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
   );
 }
 
-function Lines(props: {
-  world: World;
-  word: string;
-  said: readonly Said[];
-  answer?: 'does-not-suit' | 'suits';
-}) {
+function Lines(props: { world: World; word: string; said: readonly Said[]; answer?: Answer }) {
   const { t } = props.world;
   if (props.said.length === 0) return null;
   return (

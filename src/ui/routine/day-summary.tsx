@@ -53,7 +53,7 @@ function DayFindings({
 }) {
   return (
     <div class="findings">
-      {findings.map(({ rule, answer, reason, unknown, steps }) => {
+      {findings.map(({ rule, answer, reason, condition, unknown, steps }) => {
         const of = routine.steps
           .filter(({ id }) => steps.includes(id))
           .map(({ kind }) => t(`routine.kind.${kind}`));
@@ -65,6 +65,7 @@ function DayFindings({
             about={of.join(', ')}
           >
             <p>{t(reason.key, reason.values)}</p>
+            {condition && <p>{t(condition.key, condition.values)}</p>}
             {unknown && <p class="hint">{t(unknown.key, unknown.values)}</p>}
           </Note>
         );

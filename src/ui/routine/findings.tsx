@@ -25,9 +25,10 @@ export function Findings({
   });
   return (
     <div class={level === 'step' ? 'findings of-step' : 'findings'}>
-      {once.map(({ rule, answer, reason, unknown }) => (
+      {once.map(({ rule, answer, reason, condition, unknown }) => (
         <Note key={rule + reason.key + answer} t={t} answer={answer}>
           <p>{t(reason.key, reason.values)}</p>
+          {condition && <p>{t(condition.key, condition.values)}</p>}
           {unknown && <p class="hint">{t(unknown.key, unknown.values)}</p>}
         </Note>
       ))}

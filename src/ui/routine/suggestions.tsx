@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { speaksAgainst } from '../../core/judge/finding.ts';
 import { applyMoves, type Fill, type Move } from '../../core/plan/moves.ts';
 import type { Suggestions as Answer, Suggestion } from '../../core/plan/suggest.ts';
 import type { Wish } from '../../core/plan/wish.ts';
@@ -20,7 +21,7 @@ export function SuggestionsCard({ world, input, day }: { world: World; input: Wa
   const { t } = world;
   const [considered, setConsidered] = useState(false);
   const [answer, setAnswer] = useState<Answer | undefined>();
-  const clashes = day.findings.some((finding) => finding.answer === 'does-not-suit');
+  const clashes = day.findings.some(speaksAgainst);
   const candidates = clashes ? candidatesOf(world, considered) : [];
   const asked = JSON.stringify([
     input.routine,

@@ -15,12 +15,8 @@ export const wished = (world: World, products: readonly Product[], wish: Wish) =
   products.filter((product) => {
     const use = product.use ?? 'leave-on';
     return (
-      fulfils(
-        readingOf(world, product, { kind: product.kind, use }),
-        product.kind,
-        wish,
-        world.practice.washDay,
-      ) !== 'no'
+      fulfils(readingOf(world, product, { kind: product.kind, use }), product.kind, wish, world.practice) !==
+      'no'
     );
   });
 

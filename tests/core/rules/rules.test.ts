@@ -1,11 +1,6 @@
-import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { practice } from '../../../dictionary/practice.ts';
-import sources from '../../../dictionary/sources.json' with { type: 'json' };
 import type { Head } from '../../../src/core/hair/head.ts';
 import { washDay } from '../../../src/core/wash-day/add-up.ts';
-import { rules } from '../../../src/core/wash-day/rules/index.ts';
-import english from '../../../src/ui/words/en/rules.json' with { type: 'json' };
 import {
   butter,
   careful,
@@ -13,614 +8,474 @@ import {
   fatty,
   glutamate,
   glycerin,
+  type Hand,
   hand,
   head,
   laureth,
   logged,
   middling,
-  oatExtract,
   type Plan,
-  peptide,
   pvp,
   silicone,
   silk,
-  sparing,
+  softener,
   thirsty,
   unknown,
   water,
   wheat,
 } from '../hand-read.ts';
 
-const none = hand([water, glycerin]);
-const moist = hand([water, glycerin, fatty]);
-const small = hand([water, glycerin, silk]);
-const large = hand([water, glycerin, wheat]);
-const maybe = hand([water, oatExtract]);
-const unread = hand([water, unknown, unknown]);
-const strongWash = hand([water, laureth]);
-const mildWash = hand([water, glutamate]);
-const noWash = hand([water, fatty]);
-const filmStrong = hand([water, silicone]);
-const filmMild = hand([water, pvp]);
-const rich = hand([water, butter]);
-const strictly = (n: number) => ({ every: 'nth-wash' as const, n });
+const at = (part: Hand, percent: number): Hand => ({ ...part, share: { min: percent, max: percent } });
+const mild = hand([water, at(glutamate, 12)]);
+const strong = hand([water, at(laureth, 20)]);
+const coWash = hand([water, fatty, at(softener, 2)]);
+const soft = hand([water, glycerin, fatty, at(softener, 4), at(softener, 3)]);
+const thin = hand([water, at(fatty, 3)]);
+const plainGel = hand([water, glycerin]);
+const wheatGel = hand([water, at(wheat, 1)]);
+const silkGel = hand([water, at(silk, 1)]);
+const every = (n: number) => ({ every: 'nth-wash' as const, n });
 
-/** What a rule says of a day: answers with their keys, and the steps that decided the first. */
-function told(rule: string, plans: Plan[], of?: Head, more: Parameters<typeof day>[2] = {}) {
-  const found = washDay(day(plans, of, more)).findings.filter((finding) => finding.rule === rule);
-  return {
-    says: found.map(({ answer, reason }) => `${answer} ${reason.key.split('.').at(-1)}`),
-    steps: found[0]?.steps,
-  };
-}
+const wash: Plan = { kind: 'cleanser', of: mild };
+const conditioner: Plan = { kind: 'conditioner', of: soft };
+const gel: Plan = { kind: 'gel', of: plainGel };
+const treatment: Plan = { kind: 'protein-treatment', of: hand([water, at(silk, 3)]), cadence: every(4) };
 
-describe('protein in every step', () => {
-  it.each<[string, Plan[], string[]]>([
-    [
-      'all hold it',
-      [
-        { kind: 'conditioner', of: small },
-        { kind: 'gel', of: large },
-      ],
-      ['does-not-suit all'],
-    ],
-    [
-      'one is free',
-      [
-        { kind: 'conditioner', of: none },
-        { kind: 'gel', of: large },
-      ],
-      ['suits some-free'],
-    ],
-    [
-      'one may be free',
-      [
-        { kind: 'conditioner', of: maybe },
-        { kind: 'gel', of: large },
-      ],
-      ['cannot-tell maybe'],
-    ],
-    [
-      'one is unread',
-      [
-        { kind: 'conditioner', of: undefined },
-        { kind: 'gel', of: large },
-      ],
-      ['cannot-tell maybe'],
-    ],
-    [
-      'none holds it',
-      [
-        { kind: 'conditioner', of: none },
-        { kind: 'gel', of: none },
-      ],
-      [],
-    ],
-    ['a single step', [{ kind: 'gel', of: large }], []],
-    [
-      'an empty step does not count',
-      [
-        { kind: 'gel', of: large },
-        { kind: 'cream', empty: true },
-      ],
-      [],
-    ],
-    [
-      'peptides are no dose',
-      [
-        { kind: 'conditioner', of: hand([water, peptide]) },
-        { kind: 'gel', of: large },
-      ],
-      ['suits some-free'],
-    ],
-  ])('%s', (_, plans, says) => {
-    expect(told('protein-every-step', plans, middling).says).toEqual(says);
-  });
+const relaxed = head({
+  thickness: 'coarse',
+  porosity: 'high',
+  scalpKind: 'dry',
+  damage: { kinds: ['relaxer'], length: 'most', recent: 'weeks' },
 });
+const flaky = head({ ...middling, scalpKind: 'flaky' });
+const fine = head({ thickness: 'fine', porosity: 'low', damage: { kinds: [] } });
 
-describe('leave-ons with protein against the allowance', () => {
-  it.each<[string, Plan[], Head | undefined, string[]]>([
-    ['one of one', [{ kind: 'gel', of: small }], middling, ['suits within']],
+/** What a rule says of a day: answers with their keys. */
+const told = (rule: string, plans: Plan[], of?: Head, more: Parameters<typeof day>[2] = {}) =>
+  washDay(day(plans, of, more))
+    .findings.filter((finding) => finding.rule === rule)
+    .map(({ answer, reason }) => `${answer} ${reason.key.split('.').at(-1)}`);
+
+// Common practice throughout, unless a row says otherwise.
+describe('what each rule says of a day', () => {
+  it.each<[string, string, Plan[], Head | undefined, string[]]>([
+    // too-much-protein
+    ['too-much-protein', 'none is nothing to say', [wash, conditioner, gel], careful, []],
     [
-      'two of one',
-      [
-        { kind: 'cream', of: small },
-        { kind: 'gel', of: small },
-      ],
-      middling,
-      ['does-not-suit too-many'],
-    ],
-    [
-      'two of two',
-      [
-        { kind: 'cream', of: small },
-        { kind: 'gel', of: small },
-      ],
-      thirsty,
-      ['suits within'],
-    ],
-    ['one of none', [{ kind: 'gel', of: small }], careful, ['does-not-suit too-many']],
-    [
-      'one sure, one possible, of one',
-      [
-        { kind: 'cream', of: small },
-        { kind: 'gel', of: maybe },
-      ],
-      middling,
-      ['cannot-tell maybe-too-many'],
-    ],
-    [
-      'one sure, one unread, of one',
-      [
-        { kind: 'cream', of: small },
-        { kind: 'gel', of: unread },
-      ],
-      middling,
-      ['cannot-tell maybe-too-many'],
-    ],
-    [
-      'rinse-offs do not count',
-      [
-        { kind: 'conditioner', of: small },
-        { kind: 'gel', of: small },
-      ],
+      'too-much-protein',
+      'within what the hair takes',
+      [wash, conditioner, { kind: 'gel', of: silkGel }],
       middling,
       ['suits within'],
     ],
-    ['hair not described: one', [{ kind: 'gel', of: small }], undefined, ['cannot-tell hair-unknown']],
     [
-      'hair not described: more than any hair has room for',
-      ['leave-in', 'cream', 'gel'].map((kind) => ({ kind: kind as 'gel', of: small })),
+      'too-much-protein',
+      'doses add up',
+      [
+        wash,
+        { kind: 'cream', of: wheatGel },
+        { kind: 'gel', of: silkGel },
+        { kind: 'leave-in', of: wheatGel },
+      ],
+      middling,
+      ['with-care all'],
+    ],
+    [
+      'too-much-protein',
+      'one alone is too much',
+      [wash, { kind: 'gel', of: hand([water, at(wheat, 5)]) }],
+      middling,
+      ['does-not-suit one'],
+    ],
+    [
+      'too-much-protein',
+      'what is seldom counts seldom',
+      [wash, conditioner, { kind: 'cream', of: wheatGel, cadence: every(4) }],
+      middling,
+      ['suits within'],
+    ],
+    [
+      'too-much-protein',
+      'hair not described',
+      [wash, { kind: 'gel', of: hand([water, at(wheat, 3)]) }],
       undefined,
-      ['does-not-suit too-many'],
-    ],
-    ['protein-free', [{ kind: 'gel', of: none }], careful, []],
-  ])('%s', (_, plans, of, says) => {
-    expect(told('leave-on-proteins', plans, of).says).toEqual(says);
-  });
-});
-
-describe('products with protein against the allowance', () => {
-  const three: Plan[] = [
-    { kind: 'cleanser', of: small },
-    { kind: 'conditioner', of: small },
-    { kind: 'gel', of: small },
-  ];
-  it.each<[string, Plan[], Head | undefined, string[]]>([
-    ['three of two', three, middling, ['does-not-suit too-many']],
-    ['three of four', three, thirsty, ['suits within']],
-    ['one of one', [{ kind: 'conditioner', of: small }], careful, ['suits within']],
-    [
-      'one sure and one possible of one',
-      [
-        { kind: 'conditioner', of: small },
-        { kind: 'cleanser', of: maybe },
-      ],
-      careful,
-      ['cannot-tell maybe-too-many'],
-    ],
-  ])('%s', (_, plans, of, says) => {
-    expect(told('protein-products', plans, of).says).toEqual(says);
-  });
-});
-
-describe('no protein at all', () => {
-  it.each<[string, Plan[], Head | undefined, string[]]>([
-    ['fine, porous, bleached', [{ kind: 'gel', of: none }], thirsty, ['does-not-suit missing']],
-    ['coarse, low porosity', [{ kind: 'gel', of: none }], careful, ['suits not-missed']],
-    [
-      'porous only',
-      [{ kind: 'gel', of: none }],
-      head({ thickness: 'medium', porosity: 'high' }),
-      ['does-not-suit missing'],
-    ],
-    ['medium and undamaged', [{ kind: 'gel', of: none }], middling, ['suits not-missed']],
-    [
-      'damage not told',
-      [{ kind: 'gel', of: none }],
-      head({ thickness: 'medium', porosity: 'medium' }),
       ['cannot-tell hair-unknown'],
     ],
-    ['some may hold it', [{ kind: 'gel', of: maybe }], thirsty, ['cannot-tell maybe']],
-    ['one holds it', [{ kind: 'gel', of: small }], thirsty, []],
     [
-      'overruled to rarely',
-      [{ kind: 'gel', of: none }],
-      { ...thirsty, allowanceByHand: 'rarely' },
-      ['suits not-missed'],
-    ],
-    ['nobody described the hair', [{ kind: 'gel', of: none }], undefined, ['cannot-tell hair-unknown']],
-  ])('%s', (_, plans, of, says) => {
-    expect(told('no-protein', plans, of).says).toEqual(says);
-  });
-});
-
-describe('a strengthening treatment and its deep conditioner', () => {
-  const treat: Plan = { kind: 'bond-treatment', of: small };
-  it.each<[string, Plan[], string[]]>([
-    ['followed, protein-free', [treat, { kind: 'deep-conditioner', of: moist }], ['suits followed']],
-    ['not followed', [treat, { kind: 'conditioner', of: moist }], ['does-not-suit missing']],
-    [
-      'before it is not after it',
-      [{ kind: 'deep-conditioner', of: moist }, treat],
-      ['does-not-suit missing'],
-    ],
-    [
-      'followed by one with protein',
-      [treat, { kind: 'deep-conditioner', of: small }],
-      ['does-not-suit with-protein'],
-    ],
-    [
-      'followed by one that may hold protein',
-      [treat, { kind: 'deep-conditioner', of: maybe }],
-      ['cannot-tell maybe-protein'],
-    ],
-    [
-      'followed by an optional one',
-      [treat, { kind: 'deep-conditioner', of: moist, optional: true }],
-      ['cannot-tell optional'],
-    ],
-    [
-      'each second time only',
-      [treat, { kind: 'deep-conditioner', of: moist, cadence: strictly(2) }],
-      ['does-not-suit not-each-time'],
-    ],
-    [
-      'both each fourth wash',
+      'too-much-protein',
+      'a second layer of the same is no second product',
       [
-        { ...treat, cadence: strictly(4) },
-        { kind: 'deep-conditioner', of: moist, cadence: strictly(4) },
+        wash,
+        { kind: 'cream', of: silkGel, product: 'same' },
+        { kind: 'cream', of: silkGel, product: 'same' },
       ],
-      ['suits followed'],
-    ],
-    [
-      'treatment each fourth, conditioner each second',
-      [
-        { ...treat, cadence: strictly(4) },
-        { kind: 'deep-conditioner', of: moist, cadence: strictly(2) },
-      ],
-      ['suits followed'],
-    ],
-    ['the step stands empty', [treat, { kind: 'deep-conditioner', empty: true }], ['does-not-suit missing']],
-    ['no treatment', [{ kind: 'deep-conditioner', of: small }], []],
-    [
-      'two treatments, two answers',
-      [treat, { kind: 'deep-conditioner', of: moist }, { kind: 'protein-treatment', of: small }],
-      ['does-not-suit missing', 'suits followed'],
-    ],
-  ])('%s', (_, plans, says) => {
-    expect(told('treatment-follow-up', plans, middling).says).toEqual(says);
-  });
-});
-
-describe('a strengthening treatment is shampooed out', () => {
-  it.each<[string, Plan[], string[]]>([
-    [
-      'cleanser after it',
-      [
-        { kind: 'bond-treatment', of: none },
-        { kind: 'cleanser', of: mildWash },
-      ],
-      ['suits washed'],
-    ],
-    [
-      'cleanser only before it',
-      [
-        { kind: 'cleanser', of: mildWash },
-        { kind: 'bond-treatment', of: none },
-      ],
-      ['does-not-suit missing'],
-    ],
-    [
-      'cleanser each second wash',
-      [
-        { kind: 'bond-treatment', of: none },
-        { kind: 'cleanser', of: mildWash, cadence: strictly(2) },
-      ],
-      ['does-not-suit missing'],
-    ],
-  ])('%s', (_, plans, says) => {
-    expect(told('treatment-shampooed-out', plans, middling).says).toEqual(says);
-  });
-});
-
-describe('treatments apart', () => {
-  const every = (cadence: Plan['cadence']): Plan[] => [
-    { kind: 'protein-treatment', of: small, cadence: cadence! },
-  ];
-  it.each<[string, Plan[], Head | undefined, Parameters<typeof day>[2], string[]]>([
-    [
-      'each wash, a week apart, 14 days allowed',
-      every({ every: 'wash' }),
       middling,
-      {},
-      ['does-not-suit too-close'],
+      ['suits within'],
     ],
-    ['each second wash, 14 days allowed', every(strictly(2)), middling, {}, ['suits apart']],
-    ['each week where once a week is allowed', every({ every: 'wash' }), thirsty, {}, ['suits apart']],
-    ['every 10 days falls on the 14th', every({ every: 'days', n: 10 }), middling, {}, ['suits apart']],
+    // large-proteins-stay
     [
-      'each wash, every third day',
-      every({ every: 'wash' }),
+      'large-proteins-stay',
+      'left on coarse, tight hair',
+      [wash, conditioner, { kind: 'gel', of: wheatGel }],
+      careful,
+      ['with-care build-up'],
+    ],
+    [
+      'large-proteins-stay',
+      'rinsed off it does not stay',
+      [wash, { kind: 'conditioner', of: wheatGel }],
+      careful,
+      [],
+    ],
+    [
+      'large-proteins-stay',
+      'small ones do not',
+      [wash, conditioner, { kind: 'gel', of: silkGel }],
+      careful,
+      [],
+    ],
+    [
+      'large-proteins-stay',
+      'bleached hair has use for them',
+      [wash, conditioner, { kind: 'gel', of: wheatGel }],
       thirsty,
-      { washEvery: 3 },
+      [],
+    ],
+    // protein-every-step
+    [
+      'protein-every-step',
+      'all of three',
+      [
+        { kind: 'conditioner', of: wheatGel },
+        { kind: 'cream', of: silkGel },
+        { kind: 'gel', of: silkGel },
+      ],
+      thirsty,
+      ['with-care all'],
+    ],
+    [
+      'protein-every-step',
+      'one is free',
+      [wash, { kind: 'cream', of: silkGel }, { kind: 'gel', of: silkGel }],
+      thirsty,
+      [],
+    ],
+    // no-protein
+    [
+      'no-protein',
+      'badly bleached and nothing rebuilds',
+      [wash, conditioner, gel],
+      thirsty,
+      ['with-care missing'],
+    ],
+    [
+      'no-protein',
+      'a bond treatment does',
+      [
+        wash,
+        conditioner,
+        {
+          kind: 'bond-treatment',
+          of: hand([water, { name: 'Bis-Aminopropyl Diglycol Dimaleate', roles: ['bond-builder'] }]),
+        },
+      ],
+      thirsty,
+      [],
+    ],
+    ['no-protein', 'hair that does not ask for it', [wash, conditioner, gel], middling, []],
+    // treatments-apart
+    ['treatments-apart', 'monthly', [treatment, wash, conditioner], middling, ['suits apart']],
+    [
+      'treatments-apart',
+      'each week on hair that takes it every second',
+      [{ ...treatment, cadence: every(1) }, wash, conditioner],
+      middling,
+      ['with-care too-close'],
+    ],
+    [
+      'treatments-apart',
+      'far too often',
+      [{ ...treatment, cadence: every(1) }, wash, conditioner],
+      careful,
       ['does-not-suit too-close'],
     ],
     [
+      'treatments-apart',
       'two on one day',
-      [...every(strictly(8)), { kind: 'bond-treatment', of: none, cadence: strictly(8) }],
-      thirsty,
-      {},
+      [treatment, treatment, wash, conditioner],
+      middling,
       ['does-not-suit same-day'],
     ],
-    ['hair not described, each wash', every({ every: 'wash' }), undefined, {}, ['cannot-tell hair-unknown']],
     [
-      'hair not described, twice a week',
-      every({ every: 'wash' }),
-      undefined,
-      { washEvery: 3 },
-      ['does-not-suit too-close'],
-    ],
-    ['hair not described, each fifth week', every(strictly(5)), undefined, {}, ['suits apart']],
-    [
-      'a treatment five days ago',
-      every(strictly(2)),
+      'treatments-apart',
+      'bond care may come weekly',
+      [{ kind: 'bond-treatment', of: soft }, wash, conditioner],
       middling,
-      { log: [logged('2026-02-24', {}, ['protein-treatment'])] },
-      ['suits apart', 'suits wait-until'],
+      [],
     ],
+    // treatment-follow-up
     [
-      'the last two were close',
-      every(strictly(2)),
+      'treatment-follow-up',
+      'conditioner after it',
+      [treatment, wash, conditioner],
       middling,
-      {
-        log: [logged('2026-02-24', {}, ['protein-treatment']), logged('2026-02-17', {}, ['bond-treatment'])],
-      },
-      ['does-not-suit logged-close', 'suits apart'],
+      ['suits followed'],
     ],
     [
-      'they were close long ago',
-      every(strictly(2)),
+      'treatment-follow-up',
+      'after the shampoo is as good',
+      [wash, treatment, conditioner],
       middling,
-      {
-        log: [
-          logged('2026-01-08', {}, ['protein-treatment']),
-          logged('2026-01-01', {}, ['protein-treatment']),
-        ],
-      },
-      ['suits apart'],
+      ['suits followed'],
     ],
     [
-      'on another head',
-      every(strictly(2)),
+      'treatment-follow-up',
+      'nothing soft follows',
+      [treatment, wash, gel],
       middling,
-      { log: [logged('2026-02-24', { head: 'someone else' }, ['protein-treatment'])] },
-      ['suits apart'],
-    ],
-  ])('%s', (_, plans, of, more, says) => {
-    expect(told('treatments-apart', plans, of, more).says).toEqual(says);
-  });
-});
-
-describe('a moisture step', () => {
-  it.each<[string, Plan[], string[]]>([
-    ['a conditioner with it', [{ kind: 'conditioner', of: moist }], ['suits there']],
-    ['only a gel with it', [{ kind: 'gel', of: moist }], ['does-not-suit missing']],
-    ['a leave-in that could not be read', [{ kind: 'leave-in', of: undefined }], ['cannot-tell maybe']],
-    [
-      'a conditioner with a trace of it',
-      [{ kind: 'conditioner', of: hand([water, { ...glycerin, share: { min: 0, max: 1 } }]) }],
       ['does-not-suit missing'],
     ],
-    ['nothing', [], ['does-not-suit missing']],
-  ])('%s', (_, plans, says) => {
-    expect(told('no-moisture', plans, middling).says).toEqual(says);
-  });
-});
-
-describe('film formers against cleansing strength', () => {
-  it.each<[string, Plan[], string[]]>([
     [
-      'strong film, strong cleanser',
+      'treatment-follow-up',
+      'before it is not after it',
+      [conditioner, treatment, wash],
+      middling,
+      ['does-not-suit missing'],
+    ],
+    [
+      'treatment-follow-up',
+      'what follows is strong itself',
+      [treatment, wash, { kind: 'conditioner', of: hand([water, at(wheat, 4)]) }],
+      middling,
+      ['with-care with-protein'],
+    ],
+    [
+      'treatment-follow-up',
+      'only at some washes',
+      [treatment, wash, { ...conditioner, cadence: every(3) }],
+      middling,
+      ['with-care not-each-time'],
+    ],
+    [
+      'treatment-follow-up',
+      'optional',
+      [treatment, wash, { ...conditioner, optional: true }],
+      middling,
+      ['with-care optional'],
+    ],
+    [
+      'treatment-follow-up',
+      'its label was not read',
+      [treatment, wash, { kind: 'conditioner', of: undefined }],
+      middling,
+      ['cannot-tell unread'],
+    ],
+    [
+      'treatment-follow-up',
+      'one that is left on needs none',
+      [{ ...treatment, use: 'leave-on' }],
+      middling,
+      [],
+    ],
+    // harsh-cleansing
+    ['harsh-cleansing', 'mild', [wash, conditioner], relaxed, ['suits mild-enough']],
+    [
+      'harsh-cleansing',
+      'strong each week on relaxed hair',
+      [{ kind: 'cleanser', of: strong }, conditioner],
+      relaxed,
+      ['does-not-suit too-harsh'],
+    ],
+    [
+      'harsh-cleansing',
+      'strong each week on sturdy hair',
+      [{ kind: 'cleanser', of: strong }, conditioner],
+      middling,
+      ['with-care strong'],
+    ],
+    [
+      'harsh-cleansing',
+      'strong now and then beside a mild one',
+      [wash, { kind: 'cleanser', of: strong, cadence: every(4) }, conditioner],
+      middling,
+      ['suits mild-enough'],
+    ],
+    // weak-cleansing
+    [
+      'weak-cleansing',
+      'a co-wash for flakes',
+      [{ kind: 'cleanser', of: coWash }, conditioner],
+      flaky,
+      ['with-care scalp'],
+    ],
+    [
+      'weak-cleansing',
+      'with a real shampoo beside it',
+      [{ kind: 'cleanser', of: coWash }, wash, conditioner],
+      flaky,
+      [],
+    ],
+    // build-up
+    [
+      'build-up',
+      'a co-wash lifts no silicone',
       [
-        { kind: 'cleanser', of: strongWash },
-        { kind: 'gel', of: filmStrong },
+        { kind: 'cleanser', of: coWash },
+        { kind: 'cream', of: hand([water, silicone]) },
       ],
+      middling,
+      ['does-not-suit nothing-lifts'],
+    ],
+    [
+      'build-up',
+      'nor holding films',
+      [
+        { kind: 'cleanser', of: coWash },
+        { kind: 'gel', of: hand([water, pvp]) },
+      ],
+      middling,
+      ['with-care nothing-lifts'],
+    ],
+    [
+      'build-up',
+      'a mild wash lifts films',
+      [wash, { kind: 'gel', of: hand([water, pvp]) }],
+      middling,
       ['suits lifted'],
     ],
     [
-      'strong film, mild cleanser',
-      [
-        { kind: 'cleanser', of: mildWash },
-        { kind: 'gel', of: filmStrong },
-      ],
-      ['does-not-suit too-mild'],
+      'build-up',
+      'and leaves silicone for a wash now and then',
+      [wash, { kind: 'cream', of: hand([water, silicone]) }],
+      middling,
+      ['suits now-and-then'],
     ],
     [
-      'mild film, mild cleanser',
+      'build-up',
+      'a strong one lifts all',
       [
-        { kind: 'cleanser', of: mildWash },
-        { kind: 'gel', of: filmMild },
+        { kind: 'cleanser', of: strong },
+        { kind: 'cream', of: hand([water, silicone]) },
       ],
+      middling,
       ['suits lifted'],
     ],
+    // too-heavy
     [
-      'mild film, a cleanser that does not lift',
-      [
-        { kind: 'cleanser', of: noWash },
-        { kind: 'gel', of: filmMild },
-      ],
-      ['does-not-suit does-not-lift'],
-    ],
-    ['film and no cleanser', [{ kind: 'gel', of: filmStrong }], ['does-not-suit no-cleanser']],
-    [
-      'film and an unread cleanser',
-      [
-        { kind: 'cleanser', of: undefined },
-        { kind: 'gel', of: filmStrong },
-      ],
-      ['cannot-tell cleanser-unread'],
+      'too-heavy',
+      'butter left on fine hair',
+      [wash, { kind: 'cream', of: hand([water, at(butter, 15)]) }],
+      fine,
+      ['does-not-suit one'],
     ],
     [
-      'a strong cleanser now and then is enough',
-      [
-        { kind: 'cleanser', of: mildWash },
-        { kind: 'cleanser', of: strongWash, cadence: strictly(4) },
-        { kind: 'gel', of: filmStrong },
-      ],
-      ['suits lifted'],
+      'too-heavy',
+      'on coarse hair',
+      [wash, { kind: 'cream', of: hand([water, at(butter, 15)]) }],
+      careful,
+      ['suits carried'],
     ],
     [
-      'a trace of a strong film, mild cleanser',
-      [
-        { kind: 'cleanser', of: mildWash },
-        { kind: 'gel', of: hand([water, { ...silicone, share: { min: 0, max: 1 } }]) },
-      ],
-      ['suits lifted'],
+      'too-heavy',
+      'before the wash it weighs nothing',
+      [{ kind: 'pre-wash', of: hand([at(butter, 80)]) }, wash],
+      fine,
+      [],
     ],
-    ['no film', [{ kind: 'gel', of: none }], []],
-  ])('%s', (_, plans, says) => {
-    expect(told('film-formers', plans, middling).says).toEqual(says);
-  });
-});
-
-describe('the weight of leave-ons', () => {
-  const richOnes = (n: number, kind: Plan['kind'] = 'cream'): Plan[] =>
-    Array.from({ length: n }, () => ({ kind, of: rich }));
-  it.each<[string, Plan[], Head | undefined, string[]]>([
-    ['one on fine hair', richOnes(1), thirsty, ['suits carried']],
-    ['two on fine hair', richOnes(2), thirsty, ['does-not-suit too-heavy']],
-    ['two on medium hair', richOnes(2), middling, ['suits carried']],
-    ['three rinsed out of fine hair', richOnes(3, 'deep-conditioner'), thirsty, []],
     [
-      'one and an unread one on fine hair',
-      [...richOnes(1), { kind: 'gel', of: undefined }],
-      thirsty,
-      ['cannot-tell maybe'],
-    ],
-    ['two, thickness not told', richOnes(2), head({ porosity: 'low' }), ['cannot-tell hair-unknown']],
-    ['four, thickness not told', richOnes(4), head({ porosity: 'low' }), ['does-not-suit too-heavy']],
-  ])('%s', (_, plans, of, says) => {
-    expect(told('leave-on-weight', plans, of).says).toEqual(says);
-  });
-});
-
-// Rules of the trade, each `common practice`: no published source was found for any of them.
-describe('trade facts (common practice)', () => {
-  it('a strengthening treatment comes about once a week at most: no allowance lets it come more often', () => {
-    const days = Object.values(practice.allowance.levels).map((level) => level.daysBetweenTreatments);
-    expect(Math.min(...days, practice.washDay.thresholds.treatmentDays)).toBeGreaterThanOrEqual(7);
-  });
-  it('it is shampooed out and followed by a protein-free deep conditioner', () => {
-    const right: Plan[] = [
-      { kind: 'bond-treatment', of: small, cadence: strictly(2) },
-      { kind: 'cleanser', of: strongWash },
-      { kind: 'deep-conditioner', of: moist },
-    ];
-    const findings = washDay(day(right, middling)).findings.filter(({ rule }) =>
-      rule.startsWith('treatment'),
-    );
-    expect(findings.map(({ answer }) => answer)).toEqual(['suits', 'suits', 'suits']);
-  });
-  it('not every product of a wash day should hold protein', () => {
-    expect(
-      told(
-        'protein-every-step',
-        [
-          { kind: 'conditioner', of: small },
-          { kind: 'gel', of: small },
-        ],
-        thirsty,
-      ).says,
-    ).toEqual(['does-not-suit all']);
-  });
-  it('of cream and gel, one with protein is enough unless the hair is very damaged', () => {
-    const both: Plan[] = [
-      { kind: 'cream', of: small },
-      { kind: 'gel', of: small },
-    ];
-    for (const of of [middling, sparing, careful])
-      expect(told('leave-on-proteins', both, of).says).toEqual(['does-not-suit too-many']);
-    expect(told('leave-on-proteins', both, thirsty).says).toEqual(['suits within']);
-    expect(
-      told(
-        'leave-on-proteins',
-        [
-          { kind: 'cream', of: none },
-          { kind: 'gel', of: small },
-        ],
-        middling,
-      ).says,
-    ).toEqual(['suits within']);
-  });
-  it('a foam at the roots is optional and counts like any leave-on', () => {
-    const plans: Plan[] = [
-      { kind: 'foam', of: small, optional: true },
-      { kind: 'gel', of: small },
-    ];
-    expect(told('leave-on-proteins', plans, middling)).toEqual({
-      says: ['does-not-suit too-many'],
-      steps: ['s1', 's2'],
-    });
-  });
-  it('a second thin layer of the same gel is not a second product', () => {
-    const layers: Plan[] = [
-      { kind: 'gel', of: small, product: 'gel' },
-      { kind: 'gel', of: small, product: 'gel', grams: 1 },
-    ];
-    expect(told('leave-on-proteins', layers, middling).says).toEqual(['suits within']);
-    expect(told('protein-every-step', layers, middling).says).toEqual([]);
-  });
-  it('a product may hold protein and still moisturise', () => {
-    expect(told('protein-dose', [{ kind: 'cream', of: small }], middling).says).toEqual([
-      'suits with-moisture',
-    ]);
-    expect(told('no-moisture', [{ kind: 'cream', of: small }], middling).says).toEqual(['suits there']);
-  });
-});
-
-describe('the set of rules', () => {
-  const files = readdirSync(new URL('../../../src/core/wash-day/rules', import.meta.url));
-  const helpers = ['index.ts', 'day.ts', 'traits.ts', 'cadence.ts', 'count-protein.ts'];
-  it('is one rule a file, named by it, each listed once', () => {
-    const ids = files.filter((file) => !helpers.includes(file)).map((file) => file.replace('.ts', ''));
-    expect(rules.map(({ id }) => id).toSorted()).toEqual(ids.toSorted());
-  });
-  it('has a source for every threshold', () => {
-    const { thresholds, thresholdSources } = practice.washDay;
-    expect(Object.keys(thresholdSources).toSorted()).toEqual(Object.keys(thresholds).toSorted());
-    for (const source of [...Object.values(thresholdSources), ...practice.washDay.sources])
-      expect(sources).toHaveProperty(source);
-  });
-  it('says nothing the catalogue lacks', () => {
-    const heads = [careful, sparing, middling, thirsty, undefined];
-    const labels = [
-      none,
-      moist,
-      small,
-      large,
-      maybe,
-      unread,
+      'too-heavy',
+      'hair not described',
+      [wash, { kind: 'cream', of: hand([water, at(butter, 15)]) }],
       undefined,
-      filmStrong,
-      filmMild,
-      rich,
-      strongWash,
-      mildWash,
+      ['cannot-tell hair-unknown'],
+    ],
+    // too-little-moisture
+    ['too-little-moisture', 'enough', [wash, conditioner], middling, ['suits enough']],
+    ['too-little-moisture', 'still to add', [wash, gel], middling, ['with-care missing']],
+    [
+      'too-little-moisture',
+      'too thin for dry coarse hair',
+      [wash, { kind: 'conditioner', of: thin }],
+      relaxed,
+      ['does-not-suit thin'],
+    ],
+    [
+      'too-little-moisture',
+      'a mask once a month does not carry the other washes',
+      [wash, { ...conditioner, cadence: every(4) }],
+      middling,
+      ['with-care missing'],
+    ],
+    [
+      'too-little-moisture',
+      'alcohol left on undoes it',
+      [
+        wash,
+        conditioner,
+        {
+          kind: 'leave-in',
+          of: hand([water, at({ name: 'Alcohol Denat.', roles: ['drying-alcohol'] }, 25)]),
+        },
+      ],
+      relaxed,
+      ['with-care dries'],
+    ],
+    // step-order
+    [
+      'step-order',
+      'leave-in before the wash',
+      [{ kind: 'leave-in', of: soft }, wash, conditioner],
+      middling,
+      ['does-not-suit washed-out'],
+    ],
+    [
+      'step-order',
+      'conditioner after the gel',
+      [wash, gel, conditioner],
+      middling,
+      ['does-not-suit rinsed-out'],
+    ],
+    [
+      'step-order',
+      'oil before the wash is a pre-wash',
+      [{ kind: 'oil', of: hand([at(butter, 50)]) }, wash, conditioner, gel],
+      middling,
+      [],
+    ],
+    // missing-step
+    ['missing-step', 'no cleanser yet', [conditioner, gel], middling, ['with-care cleanser']],
+    // hard-water
+    [
+      'hard-water',
+      'a chelating agent takes it along',
+      [{ kind: 'cleanser', of: hand([water, glutamate, { name: 'Disodium EDTA', roles: ['chelating'] }]) }],
+      head({ ...middling, water: 'hard' }),
+      ['suits chelated'],
+    ],
+    ['hard-water', 'else now and then', [wash], head({ ...middling, water: 'hard' }), ['suits now-and-then']],
+    // too-little-read
+    [
+      'too-little-read',
+      'unread',
+      [wash, { kind: 'gel', of: hand([water, unknown, unknown]) }],
+      middling,
+      ['cannot-tell little'],
+    ],
+  ])('%s: %s', (rule, _, plans, of, says) => {
+    expect(told(rule, plans, of)).toEqual(says);
+  });
+
+  it('treatments logged too close are said, and from when the next fits', () => {
+    const log = [
+      logged('2026-02-26', {}, ['protein-treatment']),
+      logged('2026-02-20', {}, ['protein-treatment']),
     ];
-    const kinds: Plan['kind'][] = ['bond-treatment', 'cleanser', 'deep-conditioner', 'cream', 'gel'];
-    const keys = new Set<string>();
-    for (const of of heads)
-      for (const first of labels)
-        for (const second of labels)
-          for (const { reason, unknown: not } of washDay(
-            day(
-              kinds.map((kind, index) => ({ kind, of: index % 2 ? first : second })),
-              of,
-            ),
-          ).findings)
-            for (const said of [reason, not]) if (said) keys.add(said.key);
-    expect(keys.size).toBeGreaterThan(25);
-    for (const key of keys) expect(english).toHaveProperty([key]);
+    expect(told('treatments-apart', [treatment, wash, conditioner], middling, { log })).toEqual([
+      'with-care logged-close',
+      'suits apart',
+    ]);
+    expect(
+      told('treatments-apart', [treatment, wash, conditioner], middling, { log: log.slice(0, 1) }),
+    ).toContain('suits wait-until');
   });
 });

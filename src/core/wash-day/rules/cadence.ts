@@ -10,7 +10,12 @@ export function alwaysComesWith(a: Cadence, b: Cadence): boolean {
 /** Days from one time a step is done to the next: steps are only done on wash days. */
 export function daysBetweenTimes(cadence: Cadence, washEvery: number): number {
   const wash = Math.max(1, washEvery);
-  if (cadence.every === 'wash') return wash;
+  return washesBetween(cadence, washEvery) * wash;
+}
+
+/** A step is done at every so many washes. */
+export function washesBetween(cadence: Cadence, washEvery: number): number {
+  if (cadence.every === 'wash') return 1;
   const n = Math.max(1, cadence.n);
-  return cadence.every === 'nth-wash' ? n * wash : Math.ceil(n / wash) * wash;
+  return cadence.every === 'nth-wash' ? n : Math.ceil(n / Math.max(1, washEvery));
 }

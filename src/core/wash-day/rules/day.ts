@@ -1,13 +1,11 @@
 import type { Head } from '../../hair/head.ts';
+import { type Against, against, type FitContext } from '../../judge/asked.ts';
 import type { Answer, Aspect, Finding, Said } from '../../judge/finding.ts';
 import type { AllowanceLevel, Practice, WashDayPractice } from '../../judge/practice.ts';
+import { type Traits, traitsOf } from '../../judge/traits.ts';
 import type { ProductKind } from '../../product/product.ts';
 import type { Reading } from '../../reading/reading.ts';
 import type { LogEntry, Step } from '../routine.ts';
-import { type Traits, traitsOf } from './traits.ts';
-
-/** What `allowanceOf` (hair.ts) tells the rules: absent numbers mean the hair is not described. */
-export type AllowanceInUse = { numbers?: AllowanceLevel };
 
 /** A step as rules see it: `filled` when it holds a product. */
 export type DayStep = Step & { reading: Reading | undefined; traits: Traits; filled: boolean };
@@ -16,6 +14,9 @@ export type DayStep = Step & { reading: Reading | undefined; traits: Traits; fil
 export type Day = {
   steps: DayStep[];
   head: Head | undefined;
+  /** The head in numbers, at this rhythm of washing. */
+  hair: Against;
+  /** Of the tolerance; absent while the hair is not described. */
   numbers: AllowanceLevel | undefined;
   washEvery: number;
   /** Entries of this head, newest first. */
@@ -33,9 +34,9 @@ export type Rule = {
   aspect: Aspect;
   /** All that the answer takes from one step: steps that look alike here are alike to this rule. */
   sees(step: DayStep, day: Day): string;
-  /** Whether a step that changes from one look to another may help to settle a clash; by default any change may. */
+  /** Whether a step that changes from one look to another may help to settle a finding; by default any change may. */
   mayHelp?(before: string, after: string): boolean;
-  /** Fewest steps that must change to settle a clash, given all looks a step could take on; 1 where not said. */
+  /** Fewest steps that must change to settle a finding, given all looks a step could take on; 1 where not said. */
   excess?(finding: Finding, reachable: readonly string[]): number;
   ask(day: Day): Finding[];
 };
@@ -44,20 +45,25 @@ export type Rule = {
 export function dayStep(
   step: Step,
   reading: Reading | undefined,
-  practice: WashDayPractice,
+  practice: Practice,
   filled = step.product !== undefined,
 ): DayStep {
-  let traits = reading && known.get(reading)?.get(practice);
+  const worn = `${step.kind} ${step.use}`;
+  let traits = reading && known.get(reading)?.get(practice)?.get(worn);
   if (!traits) {
-    traits = traitsOf(reading, practice);
+    traits = traitsOf(reading, step, practice);
     if (reading) {
-      const of = known.get(reading) ?? new WeakMap<WashDayPractice, Traits>();
-      known.set(reading, of.set(practice, traits));
+      const of = known.get(reading) ?? new WeakMap<Practice, Map<string, Traits>>();
+      const kept = of.get(practice) ?? new Map<string, Traits>();
+      known.set(reading, of.set(practice, kept.set(worn, traits)));
     }
   }
   return { ...step, reading, traits, filled };
 }
-const known = new WeakMap<Reading, WeakMap<WashDayPractice, Traits>>();
+const known = new WeakMap<Reading, WeakMap<Practice, Map<string, Traits>>>();
+
+/** What a day is asked against: the head in its numbers. */
+export const hairOf = (context: FitContext & { washEvery: number }): Against => against(context);
 
 export const filledSteps = (day: Day) => day.steps.filter(({ filled }) => filled);
 
@@ -78,31 +84,26 @@ export function distinctProducts(steps: readonly DayStep[]): DayStep[] {
 export const isKind = (day: Day, which: keyof WashDayPractice['kinds'], { kind }: { kind: ProductKind }) =>
   day.practice.washDay.kinds[which].includes(kind);
 
+export const staysOn = ({ use }: Pick<Step, 'use'>) => use === 'leave-on';
+
 /** Mentions of a step as a finding names them. */
 export const mentionsOf = (step: DayStep, indexes: readonly number[]) =>
   indexes.map((index) => ({ step: step.id, index }));
 
-/** What made a step's protein certain or possible. */
-export const proteinMentions = (step: DayStep) =>
-  mentionsOf(step, step.traits.doses.length > 0 ? step.traits.doses : step.traits.bearing);
-
-/** The allowance of one number, or the span over all levels while the hair is not described. */
-export function allowed(day: Day, what: 'products' | 'leaveOns') {
-  if (day.numbers) return { min: day.numbers[what], max: day.numbers[what], told: true };
-  const levels = Object.values(day.practice.allowance.levels).map((level) => level[what]);
-  return { min: Math.min(...levels), max: Math.max(...levels), told: false };
-}
+type Rest = {
+  steps?: readonly DayStep[];
+  mentions?: Finding['mentions'];
+  condition?: Said | undefined;
+  unknown?: Said | undefined;
+  /** How much of it, so that a day before and after can be compared. */
+  extent?: number;
+};
 
 export const finding = (
   { id, aspect }: Pick<Rule, 'id' | 'aspect'>,
   answer: Answer,
   reason: Said,
-  rest: {
-    steps?: readonly DayStep[];
-    mentions?: Finding['mentions'];
-    condition?: Said | undefined;
-    unknown?: Said | undefined;
-  } = {},
+  rest: Rest = {},
 ): Finding => ({
   rule: id,
   aspect,
@@ -112,4 +113,5 @@ export const finding = (
   mentions: rest.mentions ?? [],
   ...(rest.condition && { condition: rest.condition }),
   ...(rest.unknown && { unknown: rest.unknown }),
+  ...(rest.extent !== undefined && { extent: rest.extent }),
 });

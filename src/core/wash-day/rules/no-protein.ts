@@ -1,36 +1,32 @@
-import { proteinCarriers } from './count-protein.ts';
-import { type Day, finding, type Rule } from './day.ts';
+import { damageOf } from '../../hair/tolerance.ts';
+import { filledSteps, finding, type Rule } from './day.ts';
+import { perWash } from './too-much-protein.ts';
 
-/** Is there no protein at all where the hair is fine, porous or damaged? */
+/** Is hair that is badly damaged left without any protein or bond care? */
 export const noProtein: Rule = {
   id: 'no-protein',
   of: 'day',
   aspect: 'protein',
-  sees: (step) => (step.filled ? step.traits.protein : ''),
-  mayHelp: (_, after) => after === 'yes' || after === 'maybe',
+  sees: (step, day) =>
+    step.filled ? `${step.traits.protein} ${perWash(step, day)} ${step.traits.bond}` : 'empty',
+  mayHelp: (_, after) => after !== 'empty',
   ask(day) {
-    const { sure, maybe } = proteinCarriers(day);
-    if (sure.length > 0) return [];
-    const wants = wantsProtein(day);
-    const say = (key: string) => ({ key: `rules.no-protein.${key}`, values: { n: maybe.length } });
-    if (wants === 'no') return [finding(this, 'suits', say('not-missed'))];
-    if (wants === 'maybe')
-      return [finding(this, 'cannot-tell', say('hair-unknown'), { unknown: { key: 'rules.unknown.hair' } })];
-    if (maybe.length > 0)
-      return [
-        finding(this, 'cannot-tell', say('maybe'), {
-          steps: maybe,
-          unknown: { key: 'rules.unknown.maybe-protein', values: { n: maybe.length } },
-        }),
-      ];
-    return [finding(this, 'does-not-suit', say('missing'))];
+    const { from, tolerance } = day.practice.judge.needs;
+    const steps = filledSteps(day);
+    if (!day.head?.damage) return [];
+    if (steps.some(({ traits }) => traits.bond || traits.protein === 'maybe')) return [];
+    if (damageOf(day.head.damage, day.practice.allowance) < from) return [];
+    if (day.hair.numbers.some((hair) => hair.tolerance < tolerance)) return [];
+    if (steps.reduce((all, step) => all + perWash(step, day), 0) >= day.practice.judge.needs.dose) return [];
+    return [
+      finding(
+        this,
+        'with-care',
+        { key: 'rules.no-protein.missing' },
+        {
+          condition: { key: 'rules.no-protein.add' },
+        },
+      ),
+    ];
   },
 };
-
-/** Fine, porous or damaged hair does; not where the allowance, as overruled by the reader, is a careful one. */
-function wantsProtein({ head, numbers, practice }: Day): 'yes' | 'no' | 'maybe' {
-  if (numbers && numbers.products <= practice.allowance.levels.sparingly.products) return 'no';
-  if (!head) return 'maybe';
-  if (head.thickness === 'fine' || head.porosity === 'high' || head.damage?.kinds.length) return 'yes';
-  return head.thickness && head.porosity && head.damage ? 'no' : 'maybe';
-}

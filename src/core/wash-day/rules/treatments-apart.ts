@@ -10,7 +10,7 @@ export const treatmentsApart: Rule = {
   of: 'day',
   aspect: 'protein',
   sees: (step, day) =>
-    step.filled && isKind(day, 'strengthening', step) ? JSON.stringify(step.cadence) : '',
+    step.filled && isKind(day, 'strengthening', step) ? `${step.kind} ${JSON.stringify(step.cadence)}` : '',
   mayHelp: (before) => before !== '',
   ask(day) {
     const treatments = day.steps.filter((step) => step.filled && isKind(day, 'strengthening', step));
@@ -30,11 +30,28 @@ const tell = (
 ) => finding(treatmentsApart, answer, { key: `rules.treatments-apart.${key}`, values }, { steps });
 
 function planned(treatments: DayStep[], day: Day): Finding[] {
+  const protein = treatments.filter((step) => !isKind(day, 'bond', step));
+  const bonds = treatments.filter((step) => isKind(day, 'bond', step));
+  return [...proteinPlanned(protein, day), ...bondPlanned(bonds, day)];
+}
+
+/** Every one counts: two with rhythms of their own meet, or come closer than either alone. */
+function proteinPlanned(treatments: DayStep[], day: Day): Finding[] {
+  if (treatments.length === 0) return [];
   const days = treatmentDays(day);
   if (treatments.length > 1)
     return [tell('does-not-suit', 'same-day', treatments, { n: treatments.length, days })];
   const apart = daysBetweenTimes(treatments[0]!.cadence, day.washEvery);
-  if (apart < days) return [tell('does-not-suit', 'too-close', treatments, { n: apart, days })];
+  if (apart < days)
+    return [
+      {
+        ...tell(apart < days / 2 ? 'does-not-suit' : 'with-care', 'too-close', treatments, {
+          n: apart,
+          days,
+        }),
+        extent: days / apart,
+      },
+    ];
   if (day.numbers) return [tell('suits', 'apart', treatments, { n: apart, days })];
   const most = Math.max(
     ...Object.values(day.practice.allowance.levels).map((level) => level.daysBetweenTreatments),
@@ -47,6 +64,15 @@ function planned(treatments: DayStep[], day: Day): Finding[] {
           unknown: { key: 'rules.unknown.hair' },
         },
       ];
+}
+
+/** Bond care is no protein and may come oftener. */
+function bondPlanned(bonds: DayStep[], day: Day): Finding[] {
+  const days = day.practice.washDay.thresholds.bondDays;
+  return bonds.flatMap((step) => {
+    const apart = daysBetweenTimes(step.cadence, day.washEvery);
+    return apart < days ? [tell('with-care', 'bond-often', [step], { n: apart, days })] : [];
+  });
 }
 
 /** Dates of the log on which a strengthening treatment was done, newest first. */
@@ -71,7 +97,7 @@ function logged(treatments: DayStep[], day: Day): Finding[] {
   const closeAlready = before !== undefined && daysBetween(before, last) < days;
   return [
     tell(
-      closeAlready ? 'does-not-suit' : 'suits',
+      closeAlready ? 'with-care' : 'suits',
       closeAlready ? 'logged-close' : 'wait-until',
       treatments,
       values,

@@ -1,24 +1,14 @@
 import type { Avoid } from '../../hair/head.ts';
-import type { Finding, Said } from '../../judge/finding.ts';
 import type { Mention } from '../../reading/reading.ts';
-import { type Day, type DayStep, filledSteps, finding, mentionsOf, type Rule } from './day.ts';
+import { type Against, type AspectRule, type Judged, mentionsOf, tell } from '../asked.ts';
+import type { Finding } from '../finding.ts';
 
 /** Does it hold something on the avoid list: a name, a family or an allergen? */
-export const avoidList: Rule = {
+export const avoidList: AspectRule = {
   id: 'avoid-list',
-  of: 'product',
   aspect: 'avoid',
-  sees: (step, day) =>
-    step.filled
-      ? askOf(step, day)
-          .map(({ answer, reason }) => `${answer} ${reason.key} ${whatOf(reason)}`)
-          .join()
-      : '',
-  ask: (day) => filledSteps(day).flatMap((step) => askOf(step, day)),
+  ask: (product, against) => askOf(product, against),
 };
-
-/** What on the list a finding is about. */
-export const whatOf = ({ values }: Said) => `${values?.name ?? ''} ${values?.family ?? ''}`;
 
 const plain = (name: string) => name.toLowerCase().replace(/\s+/g, ' ').trim();
 
@@ -39,8 +29,8 @@ function nearly(avoid: Avoid, mention: Mention) {
   return names(mention).some((name) => ` ${name.replace(/[^\p{L}\p{N}]+/gu, ' ')} `.includes(` ${wanted} `));
 }
 
-function askOf(step: DayStep, { head }: Day): Finding[] {
-  const { traits, reading } = step;
+function askOf(product: Judged, { head }: Against): Finding[] {
+  const { traits, reading } = product;
   if (!head || head.avoid.length === 0 || !reading || traits.read === 'none') return [];
   const where = (test: (mention: Mention) => boolean) =>
     reading.mentions.flatMap((mention, index) => (test(mention) ? [index] : []));
@@ -49,36 +39,36 @@ function askOf(step: DayStep, { head }: Day): Finding[] {
       name: avoid.name ?? '',
       family: avoid.name ? 'none' : (avoid.family ?? avoid.role ?? 'none'),
     };
-    const tell = (answer: Finding['answer'], key: string, at: number[], unknown?: string) =>
-      finding(
+    const say = (answer: Finding['answer'], key: string, at: number[], unknown?: string) =>
+      tell(
         avoidList,
+        product,
         answer,
         { key: `rules.avoid-list.${key}`, values: { ...what, n: at.length } },
         {
-          steps: [step],
-          mentions: mentionsOf(step, at),
+          mentions: mentionsOf(product, at),
           ...(unknown && { unknown: { key: unknown, values: { n: at.length } } }),
         },
       );
     const held = where((mention) => holds(avoid, mention));
-    if (held.length > 0) return [tell('does-not-suit', avoid.reacted ? 'reacted' : 'holds', held)];
+    if (held.length > 0) return [say('does-not-suit', avoid.reacted ? 'reacted' : 'holds', held)];
     const may = where(({ mayBe }) => avoid.family !== undefined && mayBe.includes(avoid.family));
-    if (may.length > 0) return [tell('cannot-tell', 'may-be', may)];
+    if (may.length > 0) return [say('cannot-tell', 'may-be', may)];
     const near = where((mention) => nearly(avoid, mention));
-    if (near.length > 0) return [tell('cannot-tell', 'nearly', near)];
+    if (near.length > 0) return [say('cannot-tell', 'nearly', near)];
     // After a reaction an unread name is no small thing; otherwise it is only said.
     if (avoid.reacted && traits.unread.length > 0)
-      return [tell('cannot-tell', 'reacted-unread', traits.unread, 'rules.unknown.unread')];
+      return [say('cannot-tell', 'reacted-unread', traits.unread, 'rules.unknown.unread')];
     return [];
   });
   if (answers.length > 0) return answers;
   return [
-    finding(
+    tell(
       avoidList,
+      product,
       'suits',
       { key: 'rules.avoid-list.clear', values: { n: head.avoid.length } },
       {
-        steps: [step],
         ...(traits.unread.length > 0 && {
           unknown: {
             key: 'rules.unknown.unread',

@@ -1,0 +1,70 @@
+import {
+  type Against,
+  type AspectRule,
+  acrossHeads,
+  byRatio,
+  type Judged,
+  mentionsOf,
+  tell,
+  untoldOf,
+} from '../asked.ts';
+import type { Answer } from '../finding.ts';
+import type { HairNumbers } from '../hair-numbers.ts';
+
+/** Is the dose of protein in this one product what this hair takes at each wash? */
+export const protein: AspectRule = {
+  id: 'protein',
+  aspect: 'protein',
+  ask(product, head) {
+    const { traits, use } = product;
+    const say = (key: string, n = 0) => ({ key: `rules.protein.${key}`, values: { n } });
+    const about = (indexes: readonly number[]) => ({ mentions: mentionsOf(product, indexes) });
+    if (traits.protein !== 'yes') {
+      const shown = [...traits.doses, ...traits.uncounted];
+      if (shown.length > 0)
+        return [tell(this, product, 'suits', say('uncounted', shown.length), about(shown))];
+      if (traits.bearing.length > 0)
+        return [tell(this, product, 'suits', say('bearing', traits.bearing.length), about(traits.bearing))];
+      return traits.read === 'enough' ? [tell(this, product, 'suits', say('free'))] : [];
+    }
+    const answer = proteinAnswer(product, head);
+    const n = traits.doses.length;
+    const suits = Math.min(...head.numbers.map((numbers) => numbers.protein.suits));
+    const every = Math.max(2, Math.ceil(traits.dose / suits));
+    const rest = {
+      ...about(traits.doses),
+      condition:
+        use === 'leave-on'
+          ? { key: 'rules.protein.now-and-then' }
+          : { key: 'rules.protein.every-nth', values: { n: every } },
+      unknown:
+        untoldOf(answer, head) ??
+        (traits.disputed.length > 0 ? { key: 'rules.protein.size-disputed' } : undefined),
+    };
+    const key = {
+      suits: 'suits',
+      'with-care': use === 'leave-on' ? 'strong-left-on' : 'strong',
+      'does-not-suit': use === 'leave-on' ? 'too-much-left-on' : 'too-much',
+      'cannot-tell': 'hair-unknown',
+    }[answer];
+    return [tell(this, product, answer, say(key, n), rest)];
+  },
+};
+
+/** The answer alone: also what a whole day asks of each product. */
+export function proteinAnswer(
+  { traits }: Pick<Judged, 'traits'>,
+  { numbers }: Pick<Against, 'numbers'>,
+): Answer {
+  return acrossHeads(numbers, (hair) => doseAnswer(traits.dose, traits.doseAsMeasured, hair));
+}
+
+/** A no that rests on a size which measurement denies is softened to care. */
+export function doseAnswer(
+  dose: number,
+  asMeasured: number,
+  { protein: { suits, upTo } }: HairNumbers,
+): Answer {
+  const answer = byRatio(dose / suits, upTo / suits);
+  return answer === 'does-not-suit' && asMeasured <= upTo ? 'with-care' : answer;
+}
