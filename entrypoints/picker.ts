@@ -8,7 +8,6 @@ import { selectorOf } from '../src/page/read/selector.ts';
 // Returns at once: whoever brought the file does not wait for the reader's choice.
 export default defineUnlistedScript(() => {
   void pickElement(window, ours.pick ?? '').then((chosen) => {
-    if (chosen)
-      void ask(browser.runtime, 'list-is-here', { url: location.href, selector: selectorOf(chosen) });
+    if (chosen) void ask(browser.runtime, 'list-is-here', { selector: selectorOf(chosen) });
   });
 });

@@ -1,45 +1,47 @@
 import { browser } from 'wxt/browser';
 import type { Answers } from '../../src/contract/messages.ts';
 import { lineRules } from '../../src/ui/describe/line-rules.ts';
+import { siteOf } from '../../src/use/sites.ts';
+import { siteOfSender } from './admit.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
-import { stripAct } from './strip.ts';
+import { type StripAt, stripAct, stripUndo } from './strip.ts';
 
 type Sender = chrome.runtime.MessageSender;
-const placeOf = ({ tab, frameId = 0 }: Sender) =>
-  tab?.id === undefined ? undefined : { tab: tab.id, frame: frameId };
+/** Where a script of ours stands; every one stands in a tab. */
+function at(sender: Sender): StripAt {
+  const { tab, frameId: frame = 0 } = sender;
+  if (tab?.id === undefined) throw new Error('not in a tab');
+  return { tab: tab.id, frame, site: siteOfSender(sender) };
+}
 
 /** What the background answers, by message. */
-export const createAnswers = (parts: Parts): Answers => ({
-  ...toPages(parts),
-  ...toViews(parts),
-});
+export const createAnswers = (parts: Parts): Answers => ({ ...toPages(parts), ...toViews(parts) });
 
-const toPages = ({ pages, tabPages, acting, reach }: Parts): Answers => ({
-  'page-lists': async (sent, sender) => {
-    const at = placeOf(sender);
-    return at ? pages.read(sent, at) : [];
-  },
+const toPages = (parts: Parts): Answers => ({
+  'page-lists': (sent, sender) => parts.pages.read(sent, at(sender)),
   'line-rules': async ({ seed, selectors }, sender) => {
-    const at = placeOf(sender);
-    if (!at) return null;
-    const target = { tabId: at.tab, frameIds: [at.frame] };
+    const { tab, frame } = at(sender);
+    const target = { tabId: tab, frameIds: [frame] };
     await browser.scripting.insertCSS({ target, css: lineRules(seed, selectors) });
     return null;
   },
-  'page-left': async (_, sender) => {
-    const at = placeOf(sender);
-    if (at) void pages.left(at, sender.tab?.url ?? '', sender.tab?.title ?? '');
+  'page-left': (_, sender) => {
+    void parts.pages.left(at(sender), sender.tab?.url ?? '', sender.tab?.title ?? '');
     return null;
   },
-  // Not async: the panel opens only within the press.
-  'strip-act': (asked, sender) => {
-    const at = placeOf(sender);
-    return at ? stripAct(asked, at, { acting, pages: tabPages }) : { ok: false, reason: 'page.done.gone' };
+  'site-here': async (_, sender) => {
+    const { sites } = await parts.keeper.remembered();
+    const { paused = false, listsAt = [] } = siteOf(sites, at(sender).site ?? '') ?? {};
+    return { paused, listsAt };
   },
-  'list-is-here': async ({ url, selector }, { tab }) => {
-    await acting.act({ act: 'list-is-here', url, selector }, `${url} ${selector}`);
-    if (tab?.id !== undefined) await reach.read(tab.id);
+  // Not async: the panel opens only within the press.
+  'strip-act': (asked, sender) => stripAct(asked, at(sender), parts),
+  'strip-undo': ({ key }) => stripUndo(key, parts),
+  'list-is-here': async ({ selector }, sender) => {
+    const { tab, site } = at(sender);
+    if (site) await parts.acting.act({ act: 'list-is-here', url: site, selector }, `${site} ${selector}`);
+    await parts.reach.read(tab);
     return null;
   },
 });

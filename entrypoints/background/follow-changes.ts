@@ -1,21 +1,21 @@
-import { browser } from 'wxt/browser';
 import { keyParts } from '../../src/store/keys.ts';
+import { concerns, type Stored } from '../../src/use/concerns.ts';
 import { mayRead } from '../../src/use/read-page.ts';
 import { makeMenus } from './menus.ts';
 import type { Parts } from './parts.ts';
 
-/** Whatever is remembered may change what a strip says, where pages are read, and in which language. */
-export function followChanges({ keeper, tabPages, pages, reach, tell }: Parts) {
-  browser.storage.local.onChanged.addListener(async (changes) => {
-    const remembered = await keeper.remembered();
-    for (const tab of await tabPages.tabs()) {
-      const page = await tabPages.get(tab);
-      const paused = page && !mayRead({ remembered }, page.url);
-      if (paused) void pages.drop(tab);
-      void tell(tab, paused ? 'stop' : 'again').catch(() => undefined);
-    }
-    const kinds = Object.keys(changes).map((key) => keyParts(key)[0]);
-    if (kinds.includes('sites')) void reach.sync();
-    if (kinds.includes('settings')) void makeMenus(keeper);
-  });
+/** What is remembered may change what a strip says, where pages are read, and in which language. */
+export async function followChanges(changes: Stored, { keeper, tabPages, pages, reach, tell }: Parts) {
+  const remembered = await keeper.remembered();
+  for (const tab of await tabPages.tabs()) {
+    const page = await tabPages.get(tab);
+    if (!page) continue;
+    if (!mayRead({ remembered }, page.url)) {
+      void tell(tab, 'stop').catch(() => undefined);
+      void pages.drop(tab);
+    } else if (concerns(changes, remembered, page)) void tell(tab, 'again').catch(() => undefined);
+  }
+  const sites = Object.keys(changes).filter((key) => keyParts(key)[0] === 'sites');
+  if (sites.length > 0) await reach.sync(sites.map((key) => keyParts(key)[1]));
+  if ('settings' in changes) void makeMenus(keeper);
 }

@@ -3,6 +3,7 @@ import { defineBackground } from 'wxt/utils/define-background';
 import { answer, ask } from '../../src/contract/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { createActing } from '../../src/use/acting.ts';
+import { admit } from './admit.ts';
 import { createAnswers } from './answers.ts';
 import { followChanges } from './follow-changes.ts';
 import { createReadings, practice } from './knowing.ts';
@@ -10,6 +11,12 @@ import { listenToBrowser } from './listen.ts';
 import { createPages } from './pages.ts';
 import { createReach } from './reach.ts';
 import { createTabPages } from './tab-pages.ts';
+
+/** Tells our script in a tab. */
+const tell = async (tab: number, name: 'again' | 'stop' | 'jump') => {
+  const page = { sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message) };
+  return name === 'again' ? ask(page, name, {}) : ask(page, name, null);
+};
 
 export default defineBackground(() => {
   const keeper = createKeeper();
@@ -24,10 +31,11 @@ export default defineBackground(() => {
     pages: createPages(keeper, readings, tabPages),
     acting: createActing({ keeper, session, practice }),
     reach: createReach(browser, async () => (await keeper.remembered()).sites),
-    tell: (tab: number, name: 'again' | 'stop' | 'jump') =>
-      ask({ sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message) }, name, null),
+    tell,
   };
-  answer(browser.runtime, createAnswers(parts));
+  answer(browser.runtime, createAnswers(parts), admit);
   listenToBrowser(parts);
-  followChanges(parts);
+  browser.storage.local.onChanged.addListener((changes) => void followChanges(changes, parts));
+  // Where the browser lets us: what is kept is none of a page's business, nor of our own script in it.
+  void browser.storage.local.setAccessLevel?.({ accessLevel: 'TRUSTED_CONTEXTS' });
 });

@@ -7,13 +7,18 @@ import { factsOf } from '../../src/find/product-facts.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
 import { orderOf } from '../../src/ui/describe/order.ts';
 import { mayRead, readPage } from '../../src/use/read-page.ts';
+import { originOf } from '../../src/use/sites.ts';
 import { bring } from './bring.ts';
 import type { Readings } from './knowing.ts';
 import { badgeOf, type TabPages } from './tab-pages.ts';
 import { wordsOf } from './words.ts';
 
 type Sent = Messages['page-lists']['request'];
-type Place = { tab: number; frame: number };
+type Place = { tab: number; frame: number; site?: string | undefined };
+
+/** The address of a page as it says itself, on the site that the browser says it is on. */
+const addressOf = (said: string, site: string | undefined): string =>
+  site === undefined || originOf(said) === site ? said : `${site}/`;
 
 /** Reads what a page sent, keeps what its tab shows, and says how to paint it. */
 export function createPages(keeper: Keeper, readings: Readings, pages: TabPages) {
@@ -24,7 +29,8 @@ export function createPages(keeper: Keeper, readings: Readings, pages: TabPages)
 
   return {
     show,
-    async read({ texts, clues, canPaint, url, title }: Sent, at: Place): Promise<ListOrder[]> {
+    async read({ texts, clues, canPaint, url: said, title }: Sent, at: Place): Promise<ListOrder[]> {
+      const url = addressOf(said, at.site);
       const remembered = await keeper.remembered();
       if (!mayRead({ remembered }, url)) return [];
       const t = await wordsOf(remembered);

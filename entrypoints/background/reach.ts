@@ -1,53 +1,76 @@
 import type { WxtBrowser } from 'wxt/browser';
 import type { Site } from '../../src/store/remembered.ts';
+import { originOf, siteOf } from '../../src/use/sites.ts';
 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
 
-const js = ['content-scripts/reader.js'];
-const id = 'reader';
+const reader = 'content-scripts/reader.js';
+const ids = ['reader', 'reader-taught'];
 
-/** Match pattern of an origin. Ports are left to the reader's own check: not every browser knows them here. */
-const patternOf = (origin: string) => (new URL(origin).port ? [] : [`${origin}/*`]);
+/** Match pattern of an origin, whatever its port: not every browser knows ports here. */
+const patternOf = (origin: string) => {
+  const { protocol, hostname } = new URL(origin);
+  return `${protocol}//${hostname}/*`;
+};
+
+const hasPort = ({ origin }: Site) => new URL(origin).port !== '';
+/** Paused, and told from every other site by its pattern: no script of ours stands there. */
+const isQuiet = (site: Site) => site.paused && !hasPort(site);
+/** Sites whose reader has to ask before it reads: paused ones by the port, and those with lists at known places. */
+const isTaught = (site: Site) => !isQuiet(site) && (site.paused || site.listsAt.length > 0);
+const patternsOf = (sites: readonly Site[]) => [...new Set(sites.map(({ origin }) => patternOf(origin)))];
 
 /**
- * Where pages are read: one content script, registered for the origins the reader granted minus the sites they
- * paused, and put into the open tabs that have none yet.
+ * Where pages are read: one content script, registered for the origins the reader granted, on sites that were
+ * taught something with a word to ask for it first, and put into the open tabs that have none yet.
  */
 export function createReach(browser: Browser, sites: () => Promise<readonly Site[]>) {
   let turn: Promise<unknown> = Promise.resolve();
 
-  async function register() {
+  /** @param of origins whose open tabs are read; all that are granted where it is absent */
+  async function register(of?: readonly string[]) {
     const [{ origins = [] }, known, registered] = await Promise.all([
       browser.permissions.getAll(),
       sites(),
-      browser.scripting.getRegisteredContentScripts({ ids: [id] }),
+      browser.scripting.getRegisteredContentScripts({ ids }),
     ]);
-    if (origins.length === 0) {
-      if (registered.length > 0) await browser.scripting.unregisterContentScripts({ ids: [id] });
-      return;
-    }
-    const script = {
-      id,
-      js,
-      matches: origins,
-      excludeMatches: known.filter(({ paused }) => paused).flatMap(({ origin }) => patternOf(origin)),
-      allFrames: true,
-      runAt: 'document_idle' as const,
-    };
-    if (registered.length > 0) await browser.scripting.updateContentScripts([script]);
-    else await browser.scripting.registerContentScripts([script]);
-    const tabs = await browser.tabs.query({ url: origins });
-    await Promise.all(tabs.map((tab) => tab.id !== undefined && read(tab.id).catch(() => undefined)));
+    const quiet = patternsOf(known.filter(isQuiet));
+    const taught = patternsOf(known.filter(isTaught));
+    const rest = { allFrames: true, runAt: 'document_idle' as const };
+    const wanted = [
+      { id: 'reader', js: [reader], matches: origins, excludeMatches: [...quiet, ...taught], ...rest },
+      { id: 'reader-taught', js: ['taught.js', reader], matches: taught, excludeMatches: quiet, ...rest },
+    ].filter(({ matches }) => origins.length > 0 && matches.length > 0);
+    const has = new Set(registered.map(({ id }) => id));
+    const gone = [...has].filter((id) => !wanted.some((script) => script.id === id));
+    if (gone.length > 0) await browser.scripting.unregisterContentScripts({ ids: gone });
+    const [old, fresh] = [wanted.filter(({ id }) => has.has(id)), wanted.filter(({ id }) => !has.has(id))];
+    if (old.length > 0) await browser.scripting.updateContentScripts(old);
+    if (fresh.length > 0) await browser.scripting.registerContentScripts(fresh);
+    // The browser shows the address of a tab only where we may read it.
+    const open = of
+      ? await browser.tabs.query({})
+      : origins.length
+        ? await browser.tabs.query({ url: origins })
+        : [];
+    const tabs = of ? open.filter(({ url }) => url && of.includes(originOf(url) ?? '')) : open;
+    await Promise.all(
+      tabs.map((tab) => tab.id !== undefined && read(tab.id, tab.url).catch(() => undefined)),
+    );
   }
 
   /** Reads a tab now: asks the reader that is there, or brings one. Throws where the browser allows none. */
-  async function read(tab: number): Promise<void> {
+  async function read(tab: number, url?: string): Promise<void> {
+    const address = url ?? (await browser.tabs.get(tab).catch(() => undefined))?.url ?? '';
+    const site = siteOf(await sites(), address);
+    if (site?.paused) return;
+    const taught = site !== undefined && isTaught(site);
     const there = await browser.tabs
-      .sendMessage(tab, { strandline: 'again', request: null }, { frameId: 0 })
+      .sendMessage(tab, { strandline: 'again', request: { taught } }, { frameId: 0 })
       .catch(() => undefined);
     if (there) return;
     const target = { tabId: tab, allFrames: true };
-    await browser.scripting.executeScript({ target, files: js });
+    await browser.scripting.executeScript({ target, files: [...(taught ? ['taught.js'] : []), reader] });
   }
 
   return {
@@ -57,12 +80,12 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       const { origins = [] } = await browser.permissions.getAll();
       for (const origin of origins)
         await browser.permissions.remove({ origins: [origin] }).catch(() => false);
-      await browser.scripting.unregisterContentScripts({ ids: [id] }).catch(() => undefined);
+      await browser.scripting.unregisterContentScripts({ ids }).catch(() => undefined);
       await this.sync();
     },
-    /** One at a time; called whenever grants or paused sites change. */
-    sync(): Promise<void> {
-      const done = turn.then(register);
+    /** One at a time; called whenever grants change, or sites: then only open tabs of those are read. */
+    sync(of?: readonly string[]): Promise<void> {
+      const done = turn.then(() => register(of));
       turn = done.catch(() => undefined);
       return done;
     },

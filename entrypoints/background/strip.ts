@@ -1,27 +1,54 @@
-import type { Acted, TabPage } from '../../src/contract/messages.ts';
+import type { Acted, Messages, Told } from '../../src/contract/messages.ts';
 import type { StripAction } from '../../src/contract/paint-order.ts';
-import type { Acting } from '../../src/use/acting.ts';
 import { metOnPage } from '../../src/use/met-product.ts';
+import { originOf } from '../../src/use/sites.ts';
 import { openPanel } from './panel.ts';
-import type { TabPages } from './tab-pages.ts';
+import type { Parts } from './parts.ts';
+import { wordsOf } from './words.ts';
 
 const places: Partial<Record<StripAction, string>> = { panel: 'page', add: 'routine', compare: 'compare' };
 
-/** What the reader chose on the strip of one list. */
+/** Where a strip stands: its tab, its frame, and the site that the browser says it is on. */
+export type StripAt = { tab: number; frame: number; site: string | undefined };
+
+/** What the reader chose on the strip of one list, done, and what to show of it in the page. */
 export async function stripAct(
-  { list, action, id }: { list: number; action: StripAction; id: string },
-  { tab, frame }: { tab: number; frame: number },
-  { acting, pages }: { acting: Acting; pages: TabPages },
+  asked: Messages['strip-act']['request'],
+  at: StripAt,
+  parts: Parts,
+): Promise<Told> {
+  const place = places[asked.action];
+  // First of all: the panel opens only within the press.
+  const opened = place && openPanel(at.tab, place, { frame: at.frame, id: asked.list });
+  return tell(opened ? opened.then(() => ({ ok: true })) : act(asked, at, parts), parts);
+}
+
+export const stripUndo = (key: string, parts: Parts): Promise<Told> => tell(parts.acting.undo(key), parts);
+
+async function act(
+  { list, action, id }: Messages['strip-act']['request'],
+  { tab, frame, site }: StripAt,
+  { acting, tabPages }: Parts,
 ): Promise<Acted> {
-  const place = places[action];
-  if (place) {
-    await openPanel(tab, place, { frame, id: list });
-    return { ok: true };
-  }
-  const page: TabPage | null = await pages.get(tab);
-  const found = page?.lists.find((each) => each.id === list && (each.frame ?? 0) === frame);
-  if (!page || !found) return { ok: false, reason: 'page.done.gone' };
+  const page = await tabPages.get(tab);
+  const found = page?.lists.find((each) => each.id === list && each.frame === frame);
+  if (!page || !found || originOf(page.url) !== site) return { ok: false, reason: 'page.done.gone' };
+  const met = metOnPage(found, page);
   if (action === 'pause') return acting.act({ act: 'pause', url: page.url }, id);
-  if (action === 'not-a-list') return acting.act({ act: 'not-a-list', url: page.url, text: found.text }, id);
-  return acting.act({ act: 'keep', met: metOnPage(found, page), id }, id);
+  if (action === 'not-a-list') return acting.act({ act: 'not-a-list', url: page.url, text: met.text }, id);
+  return acting.act({ act: 'keep', met, id }, id);
+}
+
+/** What came of an act, in the reader's words; what could not be kept is said as in the panel. */
+async function tell(acting: Promise<Acted>, { keeper }: Parts): Promise<Told> {
+  const acted = await acting;
+  const t = await wordsOf(await keeper.remembered());
+  const told: Told = { close: t('shell.dismiss'), lang: t.lang, dir: t.dir };
+  if (!acted.ok) return { ...told, words: t('shell.not-kept', { reason: t(acted.reason) }) };
+  const { say, undo } = acted;
+  return {
+    ...told,
+    ...(say && { words: t(say.key, say.values) }),
+    ...(undo && say && { undo: { key: undo, word: t('shell.undo') } }),
+  };
 }

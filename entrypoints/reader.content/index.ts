@@ -5,7 +5,6 @@ import { ours } from '../../src/page/ours.ts';
 import { native } from '../../src/page/read/dom.ts';
 import { startReader } from '../../src/page/read/reader.ts';
 import type { ReaderContext } from './context.ts';
-import { siteHere } from './site.ts';
 
 export default defineContentScript({
   registration: 'runtime',
@@ -17,7 +16,7 @@ export default defineContentScript({
       await new Promise((begin) =>
         window.addEventListener('prerenderingchange', begin, { once: true, capture: true }),
       );
-    if ((await siteHere(browser.storage.local, location.origin)).paused) return;
+    if ((await siteHere()).paused) return;
     const gone = (problem: unknown) => {
       if (ctx.isInvalid) ctx.abort();
       throw problem;
@@ -38,11 +37,11 @@ export default defineContentScript({
       ...(import.meta.env.MODE === 'localhost' && {
         mark: (what: string) => performance.mark(`strandline ${what}`),
       }),
-      listsAt: async () => (await siteHere(browser.storage.local, location.origin)).listsAt,
+      listsAt: async () => (await siteHere()).listsAt,
       painter: () =>
         ours.painter?.({
-          act: (list, action) =>
-            void ask(browser.runtime, 'strip-act', { list, action, id: newId() }).catch(gone),
+          act: (list, action) => ask(browser.runtime, 'strip-act', { list, action, id: newId() }).catch(gone),
+          undo: (key) => ask(browser.runtime, 'strip-undo', { key }).catch(gone),
           rule: (selectors) =>
             void ask(browser.runtime, 'line-rules', { seed: ours.seed, selectors }).catch(gone),
         }),
@@ -53,7 +52,10 @@ export default defineContentScript({
       return null;
     };
     const deaf = answer(browser.runtime, {
-      again: heard(reader.again),
+      again: ({ taught }) => {
+        if (taught !== undefined) ours.taught = taught;
+        return heard(reader.again)();
+      },
       jump: heard(reader.jump),
       stop: heard(() => ctx.abort()),
       'read-selection': ({ text }) => {
@@ -64,6 +66,10 @@ export default defineContentScript({
     ctx.onInvalidated(deaf);
   },
 });
+
+/** What was taught of this site; the background is asked, and woken, only where something was. */
+const siteHere = async () =>
+  ours.taught ? ask(browser.runtime, 'site-here', null) : { paused: false, listsAt: [] };
 
 // `randomUUID` is not there on pages without https.
 const newId = () => crypto.getRandomValues(new Uint32Array(4)).join('-');

@@ -80,6 +80,15 @@ export type ListRef = { frame: number; id: number };
 export type PanelGo = { tab: number; place: string; list?: ListRef; nth: number };
 export const panelGoKey = 'panel-go';
 
+/** What the page shows of an act, in the reader's words; `undo` is the key and the word that take it back. */
+export type Told = {
+  words?: string;
+  undo?: { key: string; word: string };
+  close: string;
+  lang: string;
+  dir: 'ltr' | 'rtl';
+};
+
 /**
  * What came of an act: what to say of it and the key of its undo; or why nothing was changed, as a word key.
  * `nearlyFull`: the browser's room for the store is almost used up.
@@ -96,12 +105,16 @@ export type Messages = {
     request: { url: string; title: string; texts: PageText[]; clues: ProductClues; canPaint: boolean };
     reply: ListOrder[];
   };
+  /** Content script → background, on sites that were taught something: what that is. */
+  'site-here': { request: null; reply: { paused: boolean; listsAt: string[] } };
   /** Content script → background: the page moved on. */
   'page-left': { request: null; reply: null };
   /** Content script → background: rules for this document's highlights, whose names begin so, within these elements. */
   'line-rules': { request: { seed: string; selectors: string[] }; reply: null };
   /** Strip → background: what the reader chose for one list of this page. */
-  'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Acted };
+  'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Told };
+  /** Strip → background: takes back what this page's strip did; only it knows the key. */
+  'strip-undo': { request: { key: string }; reply: Told };
   /** Views → background: an act; its id makes a repeated one harmless. */
   act: { request: { act: Act; id: string }; reply: Acted };
   /** Views → background: takes back the act whose undo has this key. */
@@ -124,9 +137,9 @@ export type Messages = {
   /** Panel → background: let the reader pick the element that holds the list. */
   'pick-list': { request: { tab: number }; reply: null };
   /** Content script → background: the element that holds the list, as a selector, remembered for the site. */
-  'list-is-here': { request: { url: string; selector: string }; reply: null };
+  'list-is-here': { request: { selector: string }; reply: null };
   /** Background → content script. */
-  again: { request: null; reply: null };
+  again: { request: { taught?: boolean }; reply: null };
   stop: { request: null; reply: null };
   jump: { request: null; reply: null };
   'read-selection': { request: { text: string }; reply: null };
@@ -177,18 +190,25 @@ export type Answers = {
   ) => Reply<N> | Promise<Reply<N>>;
 };
 
+/** Says what a message asks, parsed, or throws where its sender may not ask it. */
+export type Admit = (name: MessageName, request: unknown, sender: chrome.runtime.MessageSender) => unknown;
+
 /**
  * Answers messages by name; what is not ours, or not from this extension, is left to others.
  * @returns the undo
  */
-export function answer(runtime: Runtime, answers: Answers): () => void {
+export function answer(
+  runtime: Runtime,
+  answers: Answers,
+  admit: Admit = (_, request) => request,
+): () => void {
   const hear: Hear = (message, sender, reply) => {
     if (sender.id !== runtime.id || typeof message !== 'object' || message === null) return false;
     const { strandline, request } = message as { strandline?: unknown; request?: unknown };
     if (typeof strandline !== 'string' || !Object.hasOwn(answers, strandline)) return false;
     const of = answers[strandline as MessageName] as (request: unknown, sender: unknown) => unknown;
     // Called at once: a press in the page lets the background open the panel only within this call.
-    new Promise((settle) => settle(of(request, sender))).then(
+    new Promise((settle) => settle(of(admit(strandline as MessageName, request, sender), sender))).then(
       (value) => reply({ ok: true, value } satisfies Answered),
       (problem: unknown) => reply({ ok: false, reason: String(problem) } satisfies Answered),
     );

@@ -52,6 +52,8 @@ export type PaintOrder = {
   /** Size of a name's glyph beside that of the glyph in its card. */
   glyphSize: number;
   strip: { label: string; open: Drawing[]; folded: Drawing[] };
+  /** What to say when nobody answers the strip any more: the extension was updated. */
+  orphaned: string;
   /** Elements that are drawn more than once. */
   shared: DrawnElement[];
 };

@@ -1,4 +1,5 @@
-import type { Painter, PainterWorld } from './paint/painter.ts';
+import type { TellingWorld } from './paint/notice.ts';
+import type { Painter } from './paint/painter.ts';
 
 /** What our files in one document leave for each other. */
 type Ours = {
@@ -8,7 +9,9 @@ type Ours = {
   seed: string;
   /** The reader that stands in this document. */
   reader?: AbortController;
-  painter?: (world: PainterWorld) => Painter;
+  painter?: (world: TellingWorld) => Painter;
+  /** Something was taught of this site: its reader asks the background what. */
+  taught?: boolean;
   /** Rules of what we draw (paint/sheet.ts), left by the background with what draws it. */
   sheet?: string;
   /** What the picker tells the reader; left likewise. */

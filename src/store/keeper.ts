@@ -166,8 +166,10 @@ export function createKeeper(
           if (gone.length > 0) write[journalKey] = { remove: gone };
           await area.set({ ...write, [versionKey]: { version: currentVersion } });
         } else if (gone.length > 0) await area.remove(gone);
-      } catch {
-        return { ok: false, reason: 'keeping.full' };
+      } catch (problem) {
+        // A browser may write and still complain: what stands decides.
+        if (!(await stand(write, gone).catch(() => false)))
+          return { ok: false, reason: isFull(problem) ? 'keeping.full' : 'keeping.refused' };
       }
       // The values stand: should this fail, readers honour the journal and the next writer ends it.
       if (write[journalKey]) await area.remove([...gone, journalKey]).catch(() => undefined);
@@ -175,6 +177,14 @@ export function createKeeper(
       const nearlyFull = (await bytes()) >= quota * nearlyFullFrom;
       return { ok: true, undo, ...(nearlyFull && { nearlyFull }) };
     });
+  }
+
+  /** Whether values stand as they were to be written. */
+  async function stand(written: Raw, gone: readonly string[]): Promise<boolean> {
+    const keys = Object.keys(written).filter((key) => key !== journalKey);
+    if (keys.length === 0) return Object.keys(await area.get([...gone])).length === 0;
+    const there = await area.get(keys);
+    return keys.every((key) => JSON.stringify(there[key]) === JSON.stringify(written[key]));
   }
 
   async function finishJournal(before: Raw) {
@@ -234,6 +244,9 @@ export function createKeeper(
 
   return { remembered, change, photo, state, everything, copy, sweep, forget };
 }
+
+/** Browsers say in words that there is no room. */
+const isFull = (problem: unknown) => /quota/i.test(String(problem));
 
 function afterJournal(values: Raw): Raw {
   for (const key of [...removedBy(values), journalKey]) delete values[key];

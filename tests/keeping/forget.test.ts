@@ -24,7 +24,7 @@ it('forgetting gives back every origin it may, keeps on where one stays, and tak
       updateContentScripts: async () => undefined,
       executeScript: async () => [],
     },
-    tabs: { query: async () => [], sendMessage: async () => undefined },
+    tabs: { query: async () => [], get: async () => undefined, sendMessage: async () => undefined },
   };
   const reach = createReach(browser as never, async () => []);
   await reach.forget();

@@ -54,7 +54,11 @@ describe('sites', () => {
     await act(async () => button('Read this shop again: b.example').click());
     expect(told.changes).toEqual([{ do: 'put', thing: 'sites', value: { ...site, paused: false } }]);
     await act(async () => button('Forget that: b.example').click());
-    expect(told.changes[1]).toEqual({ do: 'put', thing: 'sites', value: { ...site, notLists: [] } });
+    expect(told.changes[1]).toEqual({
+      do: 'put',
+      thing: 'sites',
+      value: { ...site, notLists: [], kinds: [] },
+    });
   });
 });
 

@@ -34,6 +34,7 @@ export function orderOf(
     dir: t.dir,
     proteinMentions: proteins,
     names: t('page.painter.names'),
+    orphaned: t('page.orphaned'),
     glyphSize: glyphSizes[glyphSize],
     ...said,
     shared,

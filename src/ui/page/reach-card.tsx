@@ -20,12 +20,9 @@ export function ReachCard({ world }: { world: World }) {
         await world.change({ do: 'set', settings: { reach: what === 'everywhere' ? what : 'shops' } });
     });
   const pause = async () => {
-    await world.change({
-      do: 'put',
-      thing: 'sites',
-      value: { origin, notLists: [], listsAt: [], ...site, paused: !paused },
-    });
-    world.say(t(paused ? 'panel.reach.resumed' : 'panel.reach.paused-now', { host }), true);
+    const { ok } = await world.act({ act: paused ? 'resume' : 'pause', url: origin });
+    // Where the site is read on a press only, this is the press.
+    if (ok && paused && !reach.here && !(await reach.readNow())) world.say(t('panel.none.not-let'));
   };
   const state = paused ? 'paused' : reach.everywhere ? 'everywhere' : reach.here ? 'here' : 'press';
   return (

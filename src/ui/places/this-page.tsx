@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { FoundText, ListRef } from '../../contract/messages.ts';
 import { type ProductFacts, usualUse } from '../../core/product/product.ts';
 import { metOnPage } from '../../use/met-product.ts';
+import { hostOf } from '../../use/sites.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { LookUp } from '../page/look-up.tsx';
 import { Paste, type Pasted } from '../page/paste.tsx';
@@ -17,11 +18,14 @@ const keyOf = ({ frame, id }: ListRef) => `${frame} ${id}`;
 
 /** The reading of the tab in view, or of a list the reader pasted. */
 export function ThisPagePlace({ world }: { world: World }) {
-  const { t, page, reach } = world;
+  const { t, page, reach, remembered } = world;
   const [pasted, setPasted] = useState<(Pasted & Pick<ProductFacts, 'kind'>) | undefined>();
   const asked = world.detail && 'list' in world.detail ? world.detail.list : undefined;
   const [chosen, setChosen] = useState<string | undefined>(asked && keyOf(asked));
-  const lists = page?.lists ?? [];
+  const origin = reach?.origin;
+  const paused = remembered.sites.some((site) => site.paused && site.origin === origin);
+  // What was read before the site was paused is no reading of it any more.
+  const lists = paused ? [] : (page?.lists ?? []);
   const list = lists.find((each) => keyOf(refOf(each)) === chosen) ?? lists[0];
   const tryOn = (what: 'readNow' | 'pickList') => async () => {
     if (!(await reach?.[what]())) world.say(t('panel.none.not-let'));
@@ -68,7 +72,8 @@ export function ThisPagePlace({ world }: { world: World }) {
         <Empty
           title={t('panel.none.title')}
           actions={
-            reach?.origin && (
+            origin &&
+            !paused && (
               <>
                 <Button onClick={tryOn('readNow')}>{t('panel.none.read-now')}</Button>
                 <Button onClick={tryOn('pickList')}>{t('panel.none.pick')}</Button>
@@ -76,8 +81,14 @@ export function ThisPagePlace({ world }: { world: World }) {
             )
           }
         >
-          <p>{t(reach?.here ? 'panel.none.allowed' : 'panel.none.press')}</p>
-          <p class="hint">{t('panel.none.select')}</p>
+          {paused && origin ? (
+            <p>{t('panel.reach.state.paused', { host: hostOf(origin) })}</p>
+          ) : (
+            <>
+              <p>{t(reach?.here ? 'panel.none.allowed' : 'panel.none.press')}</p>
+              <p class="hint">{t('panel.none.select')}</p>
+            </>
+          )}
         </Empty>
       )}
       <Disclosure summary={t('panel.paste.title')}>

@@ -11,7 +11,9 @@ export function ReadingSites({ world }: { world: World }) {
   const everywhere = reach?.everywhere ?? false;
   const origins = reach?.origins ?? [];
   const paused = remembered.sites.filter((site) => site.paused);
-  const taught = remembered.sites.filter((site) => site.notLists.length + site.listsAt.length > 0);
+  const taught = remembered.sites.filter(
+    (site) => site.notLists.length + site.listsAt.length + (site.kinds?.length ?? 0) > 0,
+  );
   const reads = everywhere ? 'everywhere' : 'press';
   const choose = (to: 'everywhere' | 'press') => {
     if (!reach || to === reads) return;
@@ -25,16 +27,6 @@ export function ReadingSites({ world }: { world: World }) {
         });
       },
     );
-  };
-  const put = async (
-    origin: string,
-    change: { paused?: false; notLists?: []; listsAt?: [] },
-    words: string,
-  ) => {
-    const site = remembered.sites.find((each) => each.origin === origin);
-    if (!site) return;
-    const { ok } = await world.change({ do: 'put', thing: 'sites', value: { ...site, ...change } });
-    if (ok) world.say(t(words, { host: hostOf(origin) }), true);
   };
   return (
     <Card title={t('settings.sites')}>
@@ -67,14 +59,14 @@ export function ReadingSites({ world }: { world: World }) {
         none={t('settings.sites.paused-none')}
         origins={paused.map(({ origin }) => origin)}
         word={t('panel.reach.resume')}
-        onPress={(origin) => void put(origin, { paused: false }, 'panel.reach.resumed')}
+        onPress={(origin) => void world.act({ act: 'resume', url: origin })}
       />
       {taught.length > 0 && (
         <Sites
           title={t('settings.sites.taught')}
           origins={taught.map(({ origin }) => origin)}
           word={t('settings.sites.unlearn')}
-          onPress={(origin) => void put(origin, { notLists: [], listsAt: [] }, 'settings.sites.unlearnt')}
+          onPress={(origin) => void world.act({ act: 'unlearn', url: origin })}
         />
       )}
     </Card>

@@ -1,0 +1,54 @@
+import type { TabPage } from '../contract/messages.ts';
+import { isSameProduct } from '../core/product/same-product.ts';
+import { parsed } from '../store/contents.ts';
+import { keyParts } from '../store/keys.ts';
+import type { Remembered, Settings } from '../store/remembered.ts';
+import { schemaOf } from '../store/schemas.ts';
+import { headInUse, routineInUse } from './in-use.ts';
+import { metOnPage } from './met-product.ts';
+import { originOf } from './sites.ts';
+
+/** What the browser tells of stored values, by key. */
+export type Stored = Record<string, { oldValue?: unknown; newValue?: unknown }>;
+
+/** Settings that a painted page shows something of. */
+const painted: (keyof Settings)[] = ['language', 'underline', 'glyphSize', 'headInUse', 'routineInUse'];
+
+const differ = (a: unknown, b: unknown) => JSON.stringify(a) !== JSON.stringify(b);
+const both = ({ oldValue, newValue }: Stored[string]) =>
+  [oldValue, newValue].filter((each) => each !== undefined);
+const field = (value: unknown, name: string) => (value as Record<string, unknown> | undefined)?.[name];
+
+/** Whether what is painted on a page may read otherwise after these changes; `remembered` has them already. */
+export function concerns(changes: Stored, remembered: Remembered, page: TabPage): boolean {
+  const head = headInUse(remembered);
+  const routine = routineInUse(remembered, head);
+  return Object.entries(changes).some(([key, change]) => {
+    const [kind, id] = keyParts(key);
+    const gone = change.newValue === undefined;
+    switch (kind) {
+      case 'settings':
+        return painted.some((name) => differ(field(change.oldValue, name), field(change.newValue, name)));
+      case 'heads':
+        return gone || id === head?.id;
+      case 'routines':
+        return gone || id === routine?.id;
+      case 'log':
+        return both(change).some((entry) => field(entry, 'head') === head?.id);
+      case 'products':
+        return routine?.steps.some(({ product }) => product === id) || both(change).some(isOn(page));
+      case 'read-as':
+        return page.lists.some(({ text }) => text.toLowerCase().includes(id.toLowerCase()));
+      case 'sites':
+        return id === originOf(page.url);
+      default:
+        return false;
+    }
+  });
+}
+
+/** Whether a product is one of those on a page. */
+const isOn = (page: TabPage) => (value: unknown) => {
+  const product = parsed(schemaOf.products, value);
+  return product.ok && page.lists.some((list) => isSameProduct(product.value, metOnPage(list, page)));
+};
