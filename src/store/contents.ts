@@ -72,12 +72,13 @@ export function rememberedOf(items: Iterable<Parsed>): Remembered {
     readAs: {},
     settings: defaultSettings,
   };
+  const readAs = new Map<string, ReadAs[string]>(); // a name may be printed `__proto__`
   for (const item of items) {
-    if (item.is === 'readAs') remembered.readAs[item.printed] = item.name;
+    if (item.is === 'readAs') readAs.set(item.printed, item.name);
     else if (item.is === 'settings') remembered.settings = item.value;
     else if (item.is !== 'reject') (remembered[item.is] as unknown[]).push(item.value);
   }
-  return inOrder(remembered);
+  return inOrder({ ...remembered, readAs: Object.fromEntries(readAs) });
 }
 
 /** Stored keys and values → what is remembered, every value parsed; what does not parse is left and told. */

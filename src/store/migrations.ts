@@ -28,7 +28,9 @@ const migrations: ((document: Raw, aside: Aside) => Raw)[] = [
       heads: each('heads', (head) => ({
         ...head,
         avoid: listOf(head.avoid).map((name, i) =>
-          typeof name === 'string' ? { id: `${head.id}-avoid-${i}`, name, reacted: false } : name,
+          typeof name === 'string'
+            ? { id: `${typeof head.id === 'string' ? head.id : ''}-avoid-${i}`, name, reacted: false }
+            : name,
         ),
         stretch: head.stretch ?? [],
         setAside: head.setAside ?? [],

@@ -1,8 +1,11 @@
 import { findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
+import type * as z from 'zod/mini';
 import type { Said } from '../core/judge/finding.ts';
+import { idOf } from './contents.ts';
 import { type Everything, everythingSchema } from './everything.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
 import { things } from './remembered.ts';
+import { schemaOf } from './schemas.ts';
 
 /** One thing wrong with a file: where (1-based), and what, as a word key under `keeping.issue.`. */
 export type FileIssue = { line: number; column: number; path: string; said: Said };
@@ -31,7 +34,8 @@ export function readFile(text: string): FileReading {
   const value: unknown = getNodeValue(tree);
   if (!isRecord(value) || value.strandline !== 'everything')
     return fail(tree.offset, '', { key: 'keeping.issue.not-ours' });
-  const version = Number(value.version);
+  const said = value.version;
+  const version = typeof said === 'number' || typeof said === 'string' ? Number(said) : Number.NaN;
   if (!Number.isInteger(version) || version < 1)
     return fail(offsetOf(tree, ['version']), 'version', { key: 'keeping.issue.no-version' });
   if (version > currentVersion)
@@ -39,42 +43,63 @@ export function readFile(text: string): FileReading {
       key: 'keeping.issue.newer',
       values: { version, known: currentVersion },
     });
-  return check(value, version, (path) => ({ ...at(offsetOf(tree, path)), path: pathWords(path) }));
+  try {
+    return check(value, version, (path) => ({ ...at(offsetOf(tree, path)), path: pathWords(path) }));
+  } catch {
+    return fail(tree.offset, '', { key: 'keeping.issue.too-much' });
+  }
 }
 
 type Path = (string | number)[];
 
 function check(value: Raw, version: number, where: (path: Path) => Omit<FileIssue, 'said'>): FileReading {
   const issues: FileIssue[] = [];
-  const document = {
+  const full = () => issues.length >= mostIssues;
+  const tell = (path: Path, said: Said) => {
+    if (!full()) issues.push({ ...where(path), said });
+  };
+  const document: Raw = {
     photos: {},
     aside: [],
     ...migrate(value, version, (key) => {
       const [thing, index] = key.split(':');
-      issues.push({ ...where([thing!, Number(index)]), said: { key: 'keeping.issue.invalid_element' } });
+      tell([thing!, Number(index)], { key: 'keeping.issue.invalid_element' });
     }),
     version: currentVersion,
   };
-  const result = everythingSchema.safeParse(document);
-  for (const issue of result.error?.issues ?? []) {
-    const expected = 'expected' in issue ? String(issue.expected) : undefined;
-    const path = issue.path as Path;
-    issues.push({
-      ...where(path),
-      said: { key: `keeping.issue.${issue.code}`, ...(expected && { values: { expected } }) },
-    });
-  }
-  if (result.success)
-    for (const thing of things) {
-      const seen = new Set<string>();
-      for (const [index, item] of result.data[thing].entries()) {
-        const id = 'origin' in item ? item.origin : item.id;
-        if (seen.has(id)) issues.push({ ...where([thing, index]), said: { key: 'keeping.issue.twice' } });
-        seen.add(id);
-      }
+  const read = (schema: z.ZodMiniType, of: unknown, at: Path): unknown => {
+    const result = schema.safeParse(of);
+    for (const issue of result.error?.issues ?? []) {
+      const expected = 'expected' in issue ? String(issue.expected) : undefined;
+      tell([...at, ...(issue.path as Path)], {
+        key: `keeping.issue.${issue.code}`,
+        ...(expected && { values: { expected } }),
+      });
     }
-  if (issues.length > 0 || !result.success) return { ok: false, issues: issues.slice(0, mostIssues) };
-  return { ok: true, everything: result.data as Everything };
+    return result.data;
+  };
+  // Thing by thing: of 200,000 wrong ones the first few are told, and the rest is not looked at.
+  const lists = things.flatMap((thing) => (Array.isArray(document[thing]) ? [thing] : []));
+  const whole = read(
+    everythingSchema,
+    { ...document, ...Object.fromEntries(lists.map((of) => [of, []])) },
+    [],
+  );
+  for (const thing of lists) {
+    const seen = new Set<unknown>();
+    const items: unknown[] = [];
+    for (const [index, item] of (document[thing] as unknown[]).entries()) {
+      if (full()) break;
+      const thingRead = read(schemaOf[thing], item, [thing, index]);
+      if (thingRead === undefined) continue;
+      items.push(thingRead);
+      const id = idOf(thing, thingRead as never);
+      if (seen.has(id)) tell([thing, index], { key: 'keeping.issue.twice' });
+      seen.add(id);
+    }
+    if (isRecord(whole)) whole[thing] = items;
+  }
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, everything: whole as Everything };
 }
 
 const isRecord = (value: unknown): value is Raw =>

@@ -26,6 +26,7 @@ describe('a script in a page', () => {
   it('may do these things and nothing else', () => {
     const may = Object.entries(requests).flatMap(([name, { from }]) => (from === 'page' ? [name] : []));
     expect(may.toSorted()).toEqual([
+      'line-rules',
       'list-is-here',
       'page-left',
       'page-lists',
