@@ -2,7 +2,6 @@ import type { Told } from '../../contract/messages.ts';
 import type { Drawing, StripAction } from '../../contract/paint-order.ts';
 import { draw, fill } from './draw.ts';
 import { createHost, type Host } from './host.ts';
-import css from './paint.css?inline';
 import { createPainter, type Painter, type PainterWorld } from './painter.ts';
 
 /** What painting needs from outside, where acts answer. */
@@ -25,7 +24,7 @@ export function createTellingPainter(mode: ShadowRootMode, { act, undo, rule }: 
     host?.remove();
     host = undefined;
     if (!words) return;
-    const here = createHost(mode, css);
+    const here = createHost(mode);
     host = here;
     const text = draw(['p', { role: 'status' }]);
     const buttons: Drawing[] = [
