@@ -41,6 +41,27 @@ export function formatSourceWords(families: readonly object[]): string {
   return `[\n${blocks.join(',\n')}\n]\n`;
 }
 
+/** Text of kinds.json: lists of words sorted, each word once. */
+export function formatKindWords(words: object): string {
+  const sorted = (value: unknown): unknown => {
+    if (Array.isArray(value))
+      return value.every((each) => typeof each === 'string') ? [...new Set(value)].sort() : value.map(sorted);
+    if (typeof value !== 'object' || value === null) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, sorted(each)]));
+  };
+  const written = (value: unknown, indent: string): string => {
+    if (Array.isArray(value) && value.some((each) => typeof each === 'object'))
+      return `[\n${value.map((each) => `${indent}  ${compact(each)}`).join(',\n')}\n${indent}]`;
+    if (Array.isArray(value)) return compact(value);
+    const rows = Object.entries(value as object).map(
+      ([key, each]) =>
+        `${indent}  ${JSON.stringify(key)}: ${Array.isArray(each) ? written(each, `${indent}  `) : typeof each === 'object' ? written(each, `${indent}  `) : JSON.stringify(each)}`,
+    );
+    return `{\n${rows.join(',\n')}\n${indent}}`;
+  };
+  return `${written(sorted(words), '')}\n`;
+}
+
 /** Text of pattern-words.json: one list a line, its words sorted, each once. */
 export function formatWords(words: Record<string, readonly string[]>): string {
   const rows = Object.entries(words).map(

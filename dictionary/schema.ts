@@ -124,6 +124,33 @@ export const sourceWordsSchema = z.strictObject({
   sources,
 }) satisfies z.ZodType<SourceWords>;
 
+const titleWords = few(z.string().regex(/^(?!.* {2})\S(.*\S)?$/u));
+
+export const kindWordsSchema = z.strictObject({
+  nouns: z.array(
+    z.strictObject({
+      kind: z.string().describe('A kind of product, or spray: what it is then, the other words say.'),
+      tier: z.enum(['step', 'texture', 'carrier']),
+      last: optional(titleWords).describe('Nouns that stand after what describes them.'),
+      first: optional(titleWords).describe('Nouns that stand before it.'),
+    }),
+  ),
+  marks: z.record(z.string(), titleWords).describe('What stands beside a noun and changes what it is.'),
+  goods: z.strictObject({
+    kit: titleWords,
+    notKit: titleWords,
+    accessory: z.strictObject({ last: titleWords, first: titleWords }),
+    never: titleWords.describe('For animals, beards, lashes, nails, the house: wherever it stands.'),
+    process: titleWords.describe('Colour, bleach, relaxer, perm.'),
+    swallowed: titleWords,
+    elsewhere: titleWords.describe('Other places of a body, unless hair is named too.'),
+    hair: titleWords,
+  }),
+  breaks: titleWords.describe('Words after which the title says for whom, or with what.'),
+  headFirst: titleWords.describe('Words of languages that put the noun first.'),
+  sources,
+});
+
 export const limitsSchema = z.strictObject({
   limits: z.array(
     z.strictObject({

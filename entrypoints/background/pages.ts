@@ -1,7 +1,9 @@
 import { browser } from 'wxt/browser';
+import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import type { FoundText, ListOrder, Messages } from '../../src/contract/messages.ts';
-import { withKind } from '../../src/core/product/kind.ts';
+import { createKindReader } from '../../src/core/product/kind.ts';
+import type { KindWords } from '../../src/core/product/kind-words.ts';
 import { listsIn } from '../../src/find/lists-in.ts';
 import { factsOf } from '../../src/find/product-facts.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
@@ -19,6 +21,8 @@ type Place = { tab: number; frame: number; site?: string | undefined };
 /** The address of a page as it says itself, on the site that the browser says it is on. */
 const addressOf = (said: string, site: string | undefined): string =>
   site === undefined || originOf(said) === site ? said : `${site}/`;
+
+const { withKind } = createKindReader(kindWords as KindWords);
 
 /** Reads what a page sent, keeps what its tab shows, and says how to paint it. */
 export function createPages(keeper: Keeper, readings: Readings, pages: TabPages) {

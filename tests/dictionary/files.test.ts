@@ -1,8 +1,10 @@
 import { expect, it } from 'vitest';
 import { useLevelsSchema } from '../../dictionary/amounts/schema.ts';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
+import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import {
   entrySchema,
+  kindWordsSchema,
   limitsSchema,
   patternSchema,
   sourcesSchema,
@@ -25,6 +27,7 @@ it('every entry, pattern and limit has the shape of the schema', () => {
   expect(limitsSchema.safeParse(ceilings).error).toBeUndefined();
   expect(useLevelsSchema.safeParse(usual).error).toBeUndefined();
   for (const family of sourceWords) expect(sourceWordsSchema.safeParse(family).error).toBeUndefined();
+  expect(kindWordsSchema.safeParse(kindWords).error).toBeUndefined();
   expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
 });
 

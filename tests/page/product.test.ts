@@ -1,9 +1,12 @@
 // @vitest-environment happy-dom
 import { expect, it } from 'vitest';
-import { kindOf, recognise, withKind } from '../../src/core/product/kind.ts';
+import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
+import { createKindReader } from '../../src/core/product/kind.ts';
+import type { KindWords } from '../../src/core/product/kind-words.ts';
 import type { ProductKind } from '../../src/core/product/product.ts';
 import { readClues, readProduct } from '../../src/page/read/product.ts';
 
+const { withKind } = createKindReader(kindWords as KindWords);
 const read = (head: string, body: string) => {
   document.head.innerHTML = head;
   document.body.innerHTML = body;
@@ -100,8 +103,7 @@ it.each<[string, string, ProductKind | undefined]>([
   ['Sailcloth Strengthening Mask', 'All goods › Protein treatments', 'protein-treatment'],
   ['Churn Deep Mask', 'All goods › Deep conditioners', 'deep-conditioner'],
 ])('%s (%s) is %s', (name, category, kind) => {
-  expect(kindOf({ name, category })).toBe(kind);
-  expect(recognise({ name, category }).kind).toBe(kind ?? 'unknown');
+  expect(withKind({ name, category }).kind).toBe(kind);
   expect(withKind({ name, category }).use).toBe(
     kind && ['leave-in', 'cream', 'foam', 'gel', 'oil', 'refresh-spray'].includes(kind)
       ? 'leave-on'

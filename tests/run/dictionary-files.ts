@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import {
   formatEntries,
+  formatKindWords,
   formatLimits,
   formatPatterns,
   formatSources,
@@ -25,6 +26,7 @@ export function dictionaryFiles(): DataFile[] {
     ['pattern-words.json', formatWords] as const,
     ['limits.json', formatLimits] as const,
     ['allergens.json', formatSourceWords] as const,
+    ['kinds.json', formatKindWords] as const,
     ['amounts/use-levels.json', formatUseLevels] as const,
     ['sources.json', formatSources] as const,
   ].map(([path, format]) => {

@@ -1,5 +1,6 @@
 import type { Allergen, SourceWords } from './entry.ts';
 import { normalName } from './normal-form.ts';
+import { phraseFinder } from './phrases.ts';
 
 /** Families that a printed name names outright, and those it may hold because it does not say its source. */
 export type Sources = {
@@ -77,28 +78,7 @@ const ask = ({ family, says, mayBe, not, softens, silences }: SourceWords): Aske
   silences: silences && { words: oneOf(silences.words), unless: oneOf(silences.unless) },
 });
 
-/** Of two phrases that begin alike the longer is tried first. */
-const oneOf = (phrases: readonly string[], flags = '') =>
-  new RegExp(
-    `(?:${phrases
-      .toSorted((a, b) => b.length - a.length)
-      .map(phraseSource)
-      .join('|')})(?= )`,
-    `u${flags}`,
-  );
-
-/** "^" and "$" are the ends of the name. "weizen*": any word that begins so. "pinus … seed": words may stand between. "areca …": and a few that follow. */
-const phraseSource = (phrase: string) =>
-  phrase
-    .split(' ')
-    .map((word, at, words) => {
-      if (word === '^') return '^';
-      if (word === '$') return '(?= $)';
-      if (word === '…') return at === words.length - 1 ? '(?: [^ ]+){0,4}' : '(?: [^ ]+){0,4}?';
-      const letters = word.split('*').map((piece) => (piece ? spaced(piece).trim() : ''));
-      return ` ${letters.join('[^ ]*')}`;
-    })
-    .join('');
+const oneOf = (phrases: readonly string[], flags = '') => phraseFinder(phrases, spaced, flags);
 
 const mostRemembered = 5000; // answers kept by one lookup
 const longestName = 2000; // letters: longer text is no name
