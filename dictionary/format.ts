@@ -90,6 +90,26 @@ export function formatUseLevels({ bases, classes, names, frames, kinds, ...rest 
   return `{\n${fields.map((field) => `  ${field}`).join(',\n')}\n}\n`;
 }
 
+/** Text of a file of words by which lists are found: lists of words in a line each, sorted, each word once. */
+export function formatFinding(value: object): string {
+  return `${pretty(value, '')}\n`;
+}
+
+function pretty(value: unknown, indent: string): string {
+  if (Array.isArray(value) && value.every((each) => typeof each === 'string'))
+    return `[${[...new Set(value)]
+      .sort()
+      .map((each) => JSON.stringify(each))
+      .join(', ')}]`;
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const inner = `${indent}  `;
+  const rows = Array.isArray(value)
+    ? value.map((each) => pretty(each, inner))
+    : Object.entries(value).map(([key, field]) => `${JSON.stringify(key)}: ${pretty(field, inner)}`);
+  const [open, close] = Array.isArray(value) ? '[]' : '{}';
+  return `${open}\n${rows.map((row) => inner + row).join(',\n')}\n${indent}${close}`;
+}
+
 /** Text of sources.json. The order in which they came is kept. */
 export function formatSources(sources: object): string {
   return `${JSON.stringify(sources, null, 2)}\n`;

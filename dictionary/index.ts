@@ -85,3 +85,4 @@ export const limits: Limits = {
   usual: useLevels as unknown as UseLevels,
   sourceWords: allergensFile as SourceWords[],
 };
+export { findingFacts } from './finding/index.ts';

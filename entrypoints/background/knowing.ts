@@ -1,9 +1,10 @@
-import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { createNameSearch } from '../../src/core/names/search-names.ts';
 import { readAsOf } from '../../src/core/product/read-as.ts';
 import { type ReadOptions, readLabel } from '../../src/core/reading/reading.ts';
+import { createFinder } from '../../src/find/finder.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
 import type { Knowing } from '../../src/use/knowing.ts';
 import { dayOf } from '../../src/use/today.ts';
@@ -13,10 +14,12 @@ export { practice };
 /** Labels are read here and nowhere else: the dictionary is too large for pages and panels. */
 export function createReadings() {
   const lookup = createLookup(entries, patterns, limits);
+  const finder = createFinder(entries, lookup, findingFacts);
   const searchNames = createNameSearch(entries, lookup.close);
   const read = (text: string, as: ReadOptions) => readLabel(text, lookup, as);
   return {
     lookup,
+    finder,
     read,
     /** Names and aliases like what is typed, each with what is known of it. */
     lookUp: (typed: string) =>

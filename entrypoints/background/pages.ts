@@ -38,7 +38,7 @@ export function createPages(keeper: Keeper, readings: Readings, pages: TabPages)
       const remembered = await keeper.remembered();
       if (!mayRead({ remembered }, url)) return [];
       const t = await wordsOf(remembered);
-      const found = listsIn(texts, at.frame === 0 ? clues : undefined);
+      const found = listsIn(texts, at.frame === 0 ? clues : undefined, readings.finder);
       const facts = found.length > 0 ? factsOf(clues) : undefined;
       const lists = found.map(({ places: _, product, ...text }, id): FoundText => {
         const named = product ?? facts;

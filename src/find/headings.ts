@@ -1,36 +1,165 @@
-/** Words that stand before a list, or that say a list is none, on lower-case text. */
+import { cutsOf } from './cut.ts';
+import type { Finder } from './finder.ts';
+import { isNameKind } from './kinds.ts';
+import { fold } from './letters.ts';
+import type { Line, Page } from './lines.ts';
+import type { Stop } from './steps.ts';
 
-/** Headings in some thirty languages, by their stems. */
-const heading =
-  "ingr[eé]di[eë]n[a-zà-ž]*|i̇?nci(?: names?)?|[ck]om?po[sz][iy][a-zçãțţ]*|koost[iu][a-z]*|what[’']s (?:in it|inside)" + // Latin roots
-  '|inhaltssto[a-z]+|bestand[dt]e[a-z]+|zusammens[a-z]+|zutaten|samenst[a-z]+|inn[ei]h[a-zåä]+|indhold[a-z]*|innhold' + // Germanic
-  '|sk[łl]ad[a-z]*|slo[žz]en[ií]e?|zlož[a-zé]+|přísady|össze?t[a-zéőe]+|sast(?:[aā]v|oj)[a-zļ]*|sestav[a-z]*|sud[eė][td][a-zė]+|ainesos[a-z]+' + // Slavic, Baltic, Hungarian, Finnic
-  '|с[оа]ст[аои][а-яј]*|ингр[а-я]+|съст[а-я]+|склад[а-я]*|інгр[а-яі]+|συστατικ[άα]|σύνθεση|içindekiler|bileşen[a-z]+|içerik' + // Cyrillic, Greek, Turkish
-  '|全?成[分份](?:表示?|一覧)?|配方|전 ?성분|성분|(?:ال)?مكونات|רכיבים|מרכיבים|ترکیبات|ส่วน(?:ประกอบ|ผสม)|thành phần|kandungan|bahan';
+/** A heading in a line, from its first letter to where what it heads begins. */
+export type Placed = Pick<Stop, 'stop' | 'words' | 'inline'> & {
+  from: number;
+  to: number;
+  /** Whether what stands before it in the line may be names. */
+  before: boolean;
+};
 
-/** Everywhere a heading word stands; what is around it decides. */
-export const headingAnywhere = new RegExp(`(?:${heading})(?: list[ae]?)?[)\\]]?`, 'g');
+const longestClause = 80; // letters before a heading that may belong to it
+const shortLine = 120; // letters of a line that is a heading and no more
+const deniedLine = 90; // letters of a line that only says what is left out
+const shortTeaser = 40; // letters of a line that only says what is special
+const namesAsked = 3; // names behind a heading without a mark that are looked at
+const lettersAsked = 400;
 
-/** Around a heading: what follows is a choice of names, not the list. */
-export const teaser =
-  /(?:^|[^a-zà-ž])(?:key|hero|star|main|featured|powerful|signature|top|active|notable|highlight|wirkstoff|haupt|clés?|actifs?|phares?|princip|chiave|attivi|clave|activos|główne|ключев|активн|主要|핵심|주요|有効)/;
+/** The headings of one line, in order; one that says what is left out, where the line says only that. */
+export function headingStops(page: Page, { from, to }: Line, finder: Finder): Placed[] {
+  const { text, low } = page;
+  const whole = low.slice(from, to);
+  const found: Placed[] = [];
+  let at = 0;
+  for (const { index, length, weak } of finder.headings(whole)) {
+    if (index < at) continue;
+    const before = whole.slice(at, index);
+    const rest = whole.slice(index + length);
+    const tail = tailOf(
+      page,
+      whole,
+      { before, rest, weak, first: text[from + index]!, at: from + index + length, end: to },
+      finder,
+    );
+    if (!tail) continue;
+    const clause = clauseOf(before);
+    const word = whole.slice(index, index + length);
+    const said = clause + word + tail.mark.replace(/\([^)]*\)/, '');
+    const end = index + length + tail.mark.length;
+    const words = wordsOf(text.slice(from + index - clause.length, from + end), finder);
+    found.push({
+      ...kindOf(said, clause, words, finder),
+      words,
+      inline: !tail.alone,
+      before: /\S[,;.]\s/.test(before),
+      from: from + index,
+      to: from + end,
+    });
+    at = end;
+  }
+  if (found.length === 0 && saysOnlyWhatIsLeftOut(whole, finder))
+    found.push({ stop: 'denial', words: '', inline: false, before: false, from, to });
+  else if (
+    found.length === 0 &&
+    finder.words.teasesAlone.test(whole) &&
+    whole.length < shortTeaser &&
+    !/[,;、•·:]/.test(whole)
+  )
+    found.push({ stop: 'teaser', words: '', inline: false, before: false, from, to });
+  return found;
+}
 
-/** What follows is not in the product. */
-export const denial =
-  /(?:^|[^a-zà-ž])(?:without|free (?:from|of)|-?free\b(?! ingr)|no\b|never|not?\b|don[’']?t|avoid|exclu|ban|bad\b|worst|nasties|toxic|harmful|zero|0 ?%|sans|ohne|frei|keine|senza|sin|libre|sem|livre|zonder|vrij|utan|fri|ud?en|bez|mentes|без|не|χωρίς)(?![a-zà-žа-я])|無添加|不使用|フリー|不含|무첨가/;
+/** The words before a heading that belong to it: not those of the sentence before, nor a word denied by itself. */
+function clauseOf(before: string): string {
+  return before
+    .slice(-longestClause)
+    .replace(/^[\s\S]*[.:;!?•·\v]/, '')
+    .replace(/^[\s\S]*[\p{L}]-free/u, '');
+}
 
-/** A line that says it and nothing more, so that the next lines are meant. */
-export const denialAlone =
-  /(?:without|free (?:from|of)|never|ohne|frei von|sans|senza|sin|sem|zonder|bez|без)[^a-zа-я]*$/;
+/** What a heading announces. A word that says the whole list follows outweighs a teaser before it. */
+function kindOf(said: string, clause: string, words: string, { words: tests }: Finder): Pick<Placed, 'stop'> {
+  if (tests.denial.test(said)) return { stop: 'denial' };
+  const full = tests.full.test(clause.slice(-40)) || tests.full.test(said.slice(clause.length));
+  if (!full && tests.teaser.test(said)) return { stop: 'teaser' };
+  return { stop: full || !/\p{L}/u.test(words.replace(/\([^)]*\)/, '')) ? 'heading' : 'label' };
+}
 
-/** A list goes on after these. */
-export const goesOn =
-  /^[\s[(]*(?:may (?:also )?contain|peu\S+ contenir|kann enthalten|può contenere|puede contener|pode conter|kan (?:bev|inn)\S+|może zawierać|může obs\S+|poate conține|\+ ?[/|]? ?[-–−]|±)/;
+type Around = { before: string; rest: string; weak: boolean; first: string; at: number; end: number };
 
-/** A list ends before these. */
-export const endsHere =
-  /^[\s"'“([*]*(?:contains?\b|allerg|formulated|free\b|(?:vegan|cruelty.free)(?:\W*$| and|,)|batch|lot\b|code\b|f\.?i\.?l\b|all ingr|ingr\S+ (?:may|are|is|list|from|subject)|made (?:in|with|by)|(?:read|show|see|view|learn) |\d+([.,]\d+)? ?(?:ml|fl|oz|g|pcs)\b|https?:|www\.|©|℮|\d+ ?% (?:of|natural|organic|des|der))/;
+/** What stands between a heading and what it heads; nothing when the word is no heading here. */
+function tailOf(
+  page: Page,
+  whole: string,
+  around: Around,
+  finder: Finder,
+): { mark: string; alone: boolean } | undefined {
+  const { before, rest, weak } = around;
+  const bare = whole.length < shortLine && !/\p{L}/u.test(wordsOf(whole, finder));
+  const short =
+    bare || (whole.length < shortLine && !/[.,;]/.test(before) && !/[,;、・•·|]|[:：]\s*\S/.test(rest));
+  const alone =
+    short &&
+    (weak
+      ? /^[^\p{L}]*$/u.test(before + rest)
+      : !/(?:\s\S+){3}/.test(rest) || finder.words.denial.test(whole));
+  if (alone) return { mark: rest, alone };
+  // "Ingredients: …"
+  const colon = /^[\s)\]]*(?:[:：=>.]|[-–—]\s)[\s:：.*•–-]*/.exec(rest);
+  if (colon && !(weak && /\p{L}/u.test(clauseOf(before)))) return { mark: colon[0], alone };
+  if (weak) return undefined;
+  // "Ingredients of the shampoo: …"
+  const said = finder.words.prose.test(before)
+    ? null
+    : /^\s*(?:\([^)]{1,60}\)\s?|[^:,;.\v(]{1,60})[:：]\s*/.exec(rest);
+  if (said) return { mark: said[0], alone };
+  // "INGREDIENTS Aqua, …"
+  const leads = /^[^\p{L}\p{N}]*(?:(?:full|complete|inactive|other|all|product) )?$/u.test(before);
+  const space = /^[\s)\]】\v]*(?:\([^)]{1,40}\)|lists?(?=\s)|listesi(?=\s)|inci(?=\s))?[\s)\]】:：\v]*/u.exec(
+    rest,
+  )!;
+  if (leads) return { mark: space[0], alone };
+  // "… Full list of ingredients Water, …": no mark, but names follow
+  const capital = !/\p{Ll}/u.test(around.first);
+  const announced =
+    capital ||
+    finder.words.full.test(clauseOf(before).slice(-40)) ||
+    finder.words.full.test(rest.slice(0, 16));
+  return announced && namesFollow(page, around.at + space[0].length, around.end, finder)
+    ? { mark: space[0], alone }
+    : undefined;
+}
 
-/** Words of running text that no name holds. */
-export const prose =
-  /(?:^|[\s(])(?:the|you|your|our|we|is|are|has|have|that|this|these|which|it|its|they|helps?|will|can|may|when|while|not|please|for|due|such|like|includ\w+|always|bitte|diese|mit|für|ist|sind|wird|nicht|eine?|les|cette|une|est|sont|pour|avec|votre|nous|questa|gli|che|per|sono|con|una|los|las|para|que|och|för|voor|het|een|jest|oraz|dla|się|это|для|или|как|при)(?=[\s,.:;!?)]|$)/;
+function namesFollow(page: Page, from: number, to: number, { kindOf }: Finder): boolean {
+  const cuts = cutsOf(page, from, Math.min(to, from + lettersAsked)).slice(0, namesAsked);
+  const names = cuts.filter((cut) => isNameKind(kindOf(page.low.slice(cut.from, cut.to)))).length;
+  return names >= Math.min(2, cuts.length) && cuts.length > 0;
+}
+
+const saysOnlyWhatIsLeftOut = (whole: string, { words }: Finder): boolean => {
+  if (whole.length >= deniedLine) return false;
+  const bare = whole.trim();
+  return (
+    (words.deniesAtEnd.test(bare) ||
+      (words.denial.test(bare) && /[:：]$/.test(bare)) ||
+      words.headsDenied.test(bare)) &&
+    !/[,;、•·]/.test(bare)
+  );
+};
+
+/** What a heading says beyond being one. */
+export function wordsOf(words: string, finder: Finder): string {
+  const low = fold(words);
+  let kept = '';
+  let at = 0;
+  for (const { index, length } of finder.headings(low)) {
+    if (index < at) continue;
+    kept += `${words.slice(at, index)} `;
+    at = index + length;
+  }
+  kept += words.slice(at);
+  kept = kept.replace(/^.*[.!?]\s/, '');
+  const folded = fold(kept);
+  let said = '';
+  at = 0;
+  for (const { index, 0: aside } of folded.matchAll(finder.words.asides)) {
+    said += `${kept.slice(at, index)} `;
+    at = index + aside.length;
+  }
+  return (said + kept.slice(at)).replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '').replace(/\s+/g, ' ');
+}

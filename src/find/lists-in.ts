@@ -1,9 +1,11 @@
 import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts';
 import { embeddedLines } from './embedded.ts';
-import type { Segment } from './judge.ts';
+import type { Judged } from './evidence.ts';
+import type { Finder } from './finder.ts';
+import { fold } from './letters.ts';
 import { blockAt, looseText, upFrom } from './page-text.ts';
 import { textAndPieces } from './pieces.ts';
-import { findSegments } from './segments.ts';
+import { findRuns, type Setting } from './runs.ts';
 
 /** One distinct list of a page, with every place that prints it (the first is the one to paint). */
 export type ListIn = {
@@ -22,11 +24,14 @@ export type ListIn = {
  */
 export function listsIn(
   texts: PageText[],
-  clues?: Pick<ProductClues, 'data' | 'properties'> | undefined,
+  clues: (Pick<ProductClues, 'data' | 'properties'> & Partial<ProductClues>) | undefined,
+  finder: Finder,
+  each?: Setting['each'],
 ): ListIn[] {
+  const setting = { about: fold([clues?.heading, clues?.title, clues?.crumbs].join('\n')), each };
   const pointed = texts.flatMap((page, i) => (page.pointed ? pointedAt(page, i, page.pointed) : []));
-  const printed = texts.flatMap((page, i) => (page.pointed ? [] : placesIn(page, i)));
-  const found = printed.length > 0 || !clues ? printed : placesInData(embeddedLines(clues));
+  const printed = texts.flatMap((page, i) => (page.pointed ? [] : placesIn(page, i, finder, setting)));
+  const found = printed.length > 0 || !clues ? printed : placesInData(embeddedLines(clues), finder, setting);
   return [
     ...pointed,
     ...merge(found).filter(({ text }) => pointed.every((list) => !list.text.includes(text))),
@@ -35,8 +40,8 @@ export function listsIn(
 
 type Found = SentPlace & { text: string; via: string; label: string; hidden: boolean };
 
-const placesIn = (page: PageText, i: number): Found[] =>
-  findSegments(page).map((segment) => {
+const placesIn = (page: PageText, i: number, finder: Finder, setting: Setting): Found[] =>
+  findRuns(page, finder, setting).map((segment) => {
     const block = blockAt(page, segment.from);
     return {
       ...textAndPieces(page, segment.from, segment.to, segment.soft),
@@ -47,8 +52,8 @@ const placesIn = (page: PageText, i: number): Found[] =>
     };
   });
 
-const placesInData = (text: string): Found[] =>
-  placesIn(looseText(text), 0).map((place) => ({
+const placesInData = (text: string, finder: Finder, setting: Setting): Found[] =>
+  placesIn(looseText(text), 0, finder, setting).map((place) => ({
     ...place,
     via: 'data',
   }));
@@ -58,7 +63,7 @@ function pointedAt(page: PageText, i: number, { from, to, via }: NonNullable<Pag
   return text.trim() ? [{ text, via, places: pieces.length > 0 ? [{ in: i, pieces }] : [] }] : [];
 }
 
-function viaOf(around: PageText['elements'], { headed }: Segment): string {
+function viaOf(around: PageText['elements'], { headed }: Judged): string {
   for (const { tag, role } of around) {
     if (tag === 'details' || tag === 'table' || tag === 'dl') return tag;
     if (tag === 'dialog' || role === 'dialog') return 'dialog';

@@ -1,86 +1,172 @@
-import { denial, denialAlone, headingAnywhere, prose, teaser } from './headings.ts';
-import { fold } from './names.ts';
-import { namesIn, type Step, type Stop } from './names-in.ts';
-import type { Page } from './places-to-look.ts';
+import { type After, type Cut, cutsOf } from './cut.ts';
+import type { Finder } from './finder.ts';
+import { headingStops, type Placed } from './headings.ts';
+import { isKnownKind, isNameKind, type NameKind } from './kinds.ts';
+import { trimmedEnd } from './letters.ts';
+import type { Page } from './lines.ts';
 
-const mostSteps = 4000;
+export type Step = Item | Stop;
+export type Item = { from: number; to: number; line: number; name: string; kind: NameKind; after: After };
+/** Something that is no name: what follows is a list, a choice of names, what is left out, or no list. */
+export type Stop = {
+  stop: 'heading' | 'label' | 'teaser' | 'denial' | 'end';
+  line: number;
+  /** What a heading or label says beyond being one: "Shampoo ingredients:" → "Shampoo". */
+  words: string;
+  inline: boolean;
+};
 
-/** What a heading says beyond being one. */
-export function wordsOf(words: string): string {
-  let kept = '';
-  let at = 0;
-  for (const { index, 0: match } of fold(words).matchAll(headingAnywhere)) {
-    kept += `${words.slice(at, index)} `;
-    at = index + match.length;
-  }
-  return (kept + words.slice(at))
-    .replace(/^.*[.!?]\s/, '')
-    .replace(
-      /\b(?:full|complete|inactive|other|all|product|list[aeo]?|elenco|of|the|in|our|inci|d?e[nsl]?|degli|dos|compl[eè]t[aeo]?|voll\S+|tous|alle)(?![a-zà-ž])/gi,
-      ' ',
-    )
-    .replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '');
-}
-
-const isLetter = (letter = '') => letter.toLowerCase() !== letter.toUpperCase();
+const mostSteps = 4000; // of one place: longer lists than any label's
+const longestName = 140; // letters
+const mostWords = 11; // words of an unknown name
+const mostUnknown = 3; // words of an unknown name behind a label
+const longestLine = 400_000; // letters of one line that are read
 
 /** One line as names and stops, in order. */
-export function stepsOf(page: Page, line: number, steps: Step[]): void {
-  const { text, low, lines } = page;
-  const { from: start, to: end } = lines[line]!;
-  const whole = low.slice(start, end);
-  let from = 0;
-  const names = (at: number, to: number) =>
-    steps.push(...namesIn(page, line, at, to, mostSteps - steps.length));
-  const stop = (what: Stop['stop'], words = '', inline = true) =>
-    steps.push({ stop: what, line, words, inline });
-
-  for (const { index, 0: match } of whole.matchAll(headingAnywhere)) {
-    const before = whole.slice(from, Math.max(from, index));
-    const rest = whole.slice(index + match.length);
-    if (index < from || isLetter(whole[index - 1]) || isLetter(rest[0])) continue;
-    const short = whole.length < 120 && !/[.,;]/.test(before) && !/[,;、・•·|]|[:：]\s*\S/.test(rest);
-    const alone = short && (!/(?:\s\S+){3}/.test(rest) || denial.test(whole));
-    const mark = alone ? rest : afterHeading(before, rest);
-    if (mark === undefined) continue;
-    if (/\S[,;.]\s/.test(before)) names(start + from, start + index);
-    const clause = before.slice(-80).replace(/^.*[.:;!?]/, '');
-    const near = clause + match + mark.replace(/\([^)]*\)/, '');
-    from = index + match.length + mark.length;
-    const more = wordsOf(text.slice(start + index - clause.length, start + from));
-    const bare = !/\p{L}/u.test(more.replace(/\([^)]*\)/, ''));
-    stop(
-      denial.test(near)
-        ? 'denial'
-        : teaser.test(near) && !/inactive/.test(near)
-          ? 'teaser'
-          : bare
-            ? 'heading'
-            : 'label',
-      more,
-      !alone,
-    );
+export function stepsOf(page: Page, line: number, finder: Finder, steps: Step[]): void {
+  const { from, to } = page.lines[line]!;
+  const end = Math.min(to, from + longestLine);
+  const names = (at: number, until: number) => {
+    for (const cut of cutsOf(page, at, until)) {
+      if (steps.length >= mostSteps) return;
+      steps.push(...stepsOfCut(page, cut, line, finder));
+    }
+  };
+  let at = from;
+  for (const placed of headingStops(page, { from, to: end }, finder)) {
+    if (placed.before) names(at, placed.from);
+    steps.push(stopOf(placed, line));
+    at = placed.to;
   }
-  if (
-    from === 0 &&
-    whole.length < 90 &&
-    denial.test(whole) &&
-    (denialAlone.test(whole) || /[:：]\s*$/.test(whole))
-  )
-    stop('denial', '', false);
-  else names(start + from, end);
+  names(at, end);
 }
 
-/** What stands between a heading and its list, or undefined when the word is no heading here. */
-function afterHeading(before: string, rest: string): string | undefined {
-  const found =
-    // "Ingredients: …"
-    /^\s*(?:[:：=>.]|[-–—]\s)[\s:：.*•–-]*/.exec(rest) ??
-    // "Ingredients of the shampoo: …"
-    (prose.test(before) ? null : /^\s*(?:\([^)]{1,60}\)|[^:,;.\v(]{1,60})[:：]\s*/.exec(rest)) ??
-    // "INGREDIENTS Aqua, …"
-    (/^[^a-zà-žа-я0-9]*(?:(?:full|complete|inactive|other|all|product) )?$/.test(before)
-      ? /^[\s)\]】]*/.exec(rest)
-      : null);
-  return found?.[0];
+const stopOf = ({ stop, words, inline }: Placed, line: number): Stop => ({ stop, line, words, inline });
+
+/** What the letters between two marks are: a name, a label and a name, the end of a list, or a name and the end. */
+function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: Finder): Step[] {
+  const { words, kindOf } = finder;
+  const name = low.slice(cut.from, Math.min(cut.to, cut.from + 4 * longestName));
+  const raw = text.slice(cut.from, cut.from + name.length);
+  const item = (skip: number, length: number, kind: NameKind, after = cut.after): Item => ({
+    from: cut.from + skip,
+    to: cut.from + length,
+    line,
+    name: name.slice(skip, length),
+    kind,
+    after,
+  });
+  const stop = (what: Stop['stop'], said = ''): Stop => ({ stop: what, line, words: said, inline: true });
+  /** A name where running text takes over, if it is one. */
+  const kept = (length: number, sure = false): Item[] => {
+    const end = trimmedEnd(name.replace(/[.([…*]/g, ' '), 0, length);
+    const kind = end > 1 ? kindOf(name.slice(0, end)) : 'other';
+    return isNameKind(kind) || (sure && end > 2) ? [item(0, end, kind)] : [];
+  };
+  if (words.goesOn.test(name)) return [item(0, cut.to - cut.from, 'built')];
+
+  const label = labelOf(name, cut.after);
+  if (label) {
+    const own = kindOf(label.words);
+    if (cut.after === 'mark' && isKnownKind(own)) return [item(0, name.length, own)];
+    const kind = kindOf(name.slice(label.length));
+    // "Essential oils of: amethyst, …": the first name may be one nobody knows
+    const rest = name.slice(label.length);
+    if (
+      cut.after !== 'mark' &&
+      kind === 'other' &&
+      rest.split(/\s+/).length <= mostUnknown &&
+      ![words.ends, words.denial, words.prose].some((test) => test.test(name))
+    )
+      return [item(label.length, name.length, kind, 'stop')];
+    if (words.denial.test(label.words) || words.ends.test(name) || /^[*†°]/.test(name) || !isNameKind(kind)) {
+      // "Citric Acid Caution: …": a name may stand before the label
+      const before = name.slice(0, label.words.length).replace(/\s+\S+$/, '').length;
+      return [...(cut.after === 'mark' && before < label.words.length ? kept(before) : []), stop('end')];
+    }
+    return [
+      stop(
+        words.teaser.test(label.words) ? 'teaser' : 'label',
+        raw.slice(label.skip, label.skip + label.words.length).trim(),
+      ),
+      item(label.length, name.length, kind, 'stop'),
+    ];
+  }
+
+  const kind = name.length > longestName ? 'other' : kindOf(name);
+  const told = proseAt(name, raw, finder);
+  if (isKnownKind(kind) && told < 0) return [item(0, name.length, kind)];
+  if (
+    words.ends.test(name) ||
+    (cut.after !== 'mark' &&
+      (words.deniesAtStart.test(name) || words.glued.test(name) || /^[*†°].*[a-z] [a-z]+ [a-z]/.test(name)))
+  )
+    return [stop('end')];
+  const count = name.split(/\s+/).length;
+  // "Curl Milk", an inline edge, "Aqua": the name begins behind the edge
+  const edge = name.lastIndexOf('\v');
+  if (edge > 0 && cut.after !== 'mark' && !isNameKind(kind) && isKnownKind(kindOf(name.slice(edge + 1))))
+    return [
+      stop('label', raw.slice(0, edge).trim()),
+      item(edge + 1, name.length, kindOf(name.slice(edge + 1)), 'stop'),
+    ];
+  if (
+    told < 0 &&
+    name.length <= longestName &&
+    count <= mostWords &&
+    !(cut.after === 'stop' && kind === 'other' && count > 3)
+  )
+    return [item(0, name.length, kind)];
+  if (told < 0) return [stop('end')];
+  const sentence = cut.after === 'mark' && /^\W*\p{Lu}\p{Ll}/u.test(raw.slice(told, told + 9));
+  const before = name.slice(0, told);
+  return [
+    ...(before.trim().length > 2 && !words.denial.test(before) ? kept(told, sentence) : []),
+    stop('end'),
+  ];
+}
+
+/** "Shampoo: Aqua", "[Step 01] Aqua", "13: Aqua": words that stand before a name and are none of it. */
+function labelOf(name: string, after: After): { words: string; skip: number; length: number } | undefined {
+  const box = after === 'mark' ? null : /^[[【]([^\]】]{1,40})[\]】]\s*[:：]?\s*(?=\S)/.exec(name);
+  if (box && !/^[+±]/.test(box[1]!)) return { words: box[1]!, skip: 1, length: box[0].length };
+  const colon =
+    /^([^:：()]{1,60}(?:\([^()]{1,40}\))?[^:：()\d])\s?[:：]\s*(?=\S)/.exec(name) ??
+    (after === 'mark' ? null : /^(\d{1,3})\s?[:：]\s*(?=\S)/.exec(name));
+  return colon ? { words: colon[1]!, skip: 0, length: colon[0].length } : undefined;
+}
+
+/** Where running text begins within a name: a word no name holds, a new sentence, a footnote, a button; −1 nowhere. */
+function proseAt(name: string, raw: string, { words, kindOf }: Finder): number {
+  const outside = name.replace(/\([^()]{0,120}\)/g, (held) => '·'.repeat(held.length));
+  const sentence = raw.search(/[\s.…](?=\s?\p{Lu}\p{Ll}+(?: \p{Ll}{2,}){2})/u);
+  const footnote = name.search(/[^\s,]\s+(?:\(\*|\*+ ?[a-zà-ž]+ [a-zà-ž])/);
+  const button = name.lastIndexOf('\v');
+  const cuts = [
+    outside.search(words.prose),
+    sentence > 0 && kindOf(name.slice(sentence + 1)) === 'other' ? sentence : -1,
+    footnote >= 0 ? footnote + 1 : -1,
+    button > 2 &&
+    !/^[\s\d.…]*$/.test(name.slice(button)) &&
+    isNameKind(kindOf(name.slice(0, button))) &&
+    !isNameKind(kindOf(name.slice(button + 1)))
+      ? button
+      : -1,
+    // "Tocopherol May contain traces", "Parfum Vegan": a known name, then what a list ends before
+    endAfterName(name, words, kindOf),
+  ].filter((at) => at >= 0);
+  return cuts.length > 0 ? Math.min(...cuts) : -1;
+}
+
+const mostTries = 8; // words of a name behind which a list may end
+
+function endAfterName(name: string, words: Finder['words'], kindOf: Finder['kindOf']): number {
+  let tries = 0;
+  for (const { index } of name.matchAll(/[\s\v]+/g)) {
+    if (++tries > mostTries) return -1;
+    const rest = name.slice(index).trim();
+    if ((words.ends.test(rest) || words.goesOn.test(rest)) && isKnownKind(kindOf(name.slice(0, index))))
+      return index;
+  }
+  return -1;
 }

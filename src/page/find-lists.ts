@@ -1,4 +1,8 @@
+import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
+import { createLookup } from '../core/names/lookup.ts';
 import type { ProductFacts } from '../core/product/product.ts';
+import type { Judged } from '../find/evidence.ts';
+import { createFinder, type Finder } from '../find/finder.ts';
 import { listsIn } from '../find/lists-in.ts';
 import { type Piece, piecesOf } from './read/letters.ts';
 import { locate } from './read/locate.ts';
@@ -19,6 +23,11 @@ export type FoundList = {
   pieces: Piece[];
 };
 
+let own: Finder | undefined;
+/** The finder of the project's own dictionary, built on first use. */
+const ownFinder = () =>
+  (own ??= createFinder(entries, createLookup(entries, patterns, limits), findingFacts));
+
 /**
  * Finds the ingredient lists under `root` in one go: what the page's script sends (`locate`) and what the
  * background finds in it (`listsIn`), for callers that have both. Forces no layout, changes nothing.
@@ -28,8 +37,21 @@ export function findLists(root: Document | ShadowRoot | Element): FoundList[] {
   if (!located) return [];
   const { sent, nodes } = located;
   const clues = root.nodeType === 9 ? readClues(root as Document) : undefined;
-  return listsIn([sent], clues).map(({ places, ...list }) => {
+  return listsIn([sent], clues, ownFinder()).map(({ places, ...list }) => {
     const pieces = piecesOf(places[0], [nodes]);
     return { ...list, pieces, ranges: rangeOf({ pieces }, 0, list.text.length) };
   });
+}
+
+/** Every run of names under `root` with what speaks for and against its being a list: for `npm run coverage -- --why`. */
+export function explain(root: Document) {
+  const located = locate(root);
+  const runs: { letters: string; kinds: string; judged: Judged }[] = [];
+  if (located)
+    listsIn([located.sent], readClues(root), ownFinder(), (judged, { text }) => {
+      const letters = text.slice(judged.from, judged.to);
+      const kinds = judged.names.map(({ name, kind }) => `${name.trim()} [${kind}]`).join(' · ');
+      runs.push({ letters, kinds, judged });
+    });
+  return { open: located !== undefined, runs };
 }

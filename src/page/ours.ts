@@ -27,7 +27,7 @@ world[key] ??= {};
 const there = world[key];
 there.hosts ??= new WeakSet();
 there.seed ??=
-  import.meta.env.MODE === 'localhost'
+  import.meta.env?.MODE === 'localhost'
     ? 'strandline-'
     : [...crypto.getRandomValues(new Uint8Array(9))].map(letter).join('');
 export const ours = there as Ours;

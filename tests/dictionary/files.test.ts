@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { useLevelsSchema } from '../../dictionary/amounts/schema.ts';
-import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { findingSchema } from '../../dictionary/finding/schema.ts';
+import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
 import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import {
   entrySchema,
@@ -29,6 +30,7 @@ it('every entry, pattern and limit has the shape of the schema', () => {
   for (const family of sourceWords) expect(sourceWordsSchema.safeParse(family).error).toBeUndefined();
   expect(kindWordsSchema.safeParse(kindWords).error).toBeUndefined();
   expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
+  expect(findingSchema.safeParse(findingFacts).error).toBeUndefined();
 });
 
 it('every family file is in the index', () => {

@@ -9,7 +9,7 @@ const cosmetic = goods
   .flatMap(({ list }) => list.replace(/\.$/, '').split(/,\s(?![^(]*\))/))
   .filter((name) => !/\b(?:aqua|water|eau)\b|[*.:]|may contain/i.test(name));
 
-const silent = {
+export const silentLabelWords = {
   food: words(
     'wheat flour|enriched wheat flour|high fructose corn syrup|glucose syrup|cane sugar|sugar|salt|sea salt|modified food starch|corn starch|rice flour|almond flour|coconut sugar|coconut milk|almond butter|peanut oil|canola oil|soybean oil|olive oil|palm oil|coconut oil|hydrogenated palm kernel oil|cocoa butter|cocoa powder|skimmed milk powder|whey powder|butterfat|cream|cheddar cheese|yogurt|egg yolk powder|chicken|beef|salmon|rice bran|oat bran|barley malt|yeast|sodium bicarbonate|monosodium glutamate|natural flavors|vanilla extract|cinnamon|ginger|turmeric|paprika|garlic|onion|tomato paste|carrot|potato|apple juice concentrate|lemon juice concentrate|raisins|dates|apple cider vinegar|mustard seed|soy protein isolate|pea protein|wheat gluten|pectin|guar gum|xanthan gum|carrageenan|maltodextrin|dextrose|sucralose|erythritol|citric acid|ascorbic acid|malic acid|lactic acid|sorbic acid|potassium sorbate|sodium benzoate|calcium propionate|annatto|caramel color|beta carotene|red 40|yellow 5|blue 1|niacin|reduced iron|riboflavin|folic acid|zinc sulfate|potassium chloride|honey|molasses|green tea leaves|chamomile flowers|rose hips|water|glycerin|propylene glycol|sorbitol|mono- and diglycerides|polysorbate 60|polysorbate 80|sodium stearoyl lactylate|calcium disodium edta|bht|cellulose gum|microcrystalline cellulose|sodium citrate|disodium phosphate|mixed tocopherols|rosemary extract|glycerol ester of rosin|gum arabic|titanium dioxide|carnauba wax|beeswax|orange oil|peppermint oil|caffeine|niacinamide|inositol|taurine|ginseng extract|inulin|medium chain triglycerides',
   ),
@@ -23,7 +23,7 @@ const silent = {
     'deboned chicken|chicken meal|turkey meal|salmon|fish meal|brown rice|oatmeal|barley|peas|pea protein|pea starch|chicken fat (preserved with mixed tocopherols)|beet pulp|flaxseed|natural flavor|salt|potassium chloride|choline chloride|taurine|dl-methionine|glycerin|propylene glycol|guar gum|carrageenan|zinc proteinate|zinc oxide|ferrous sulfate|copper sulfate|sodium selenite|calcium iodate|vitamin e supplement|thiamine mononitrate|biotin|riboflavin supplement|folic acid|rosemary extract|yucca schidigera extract|citric acid|phosphoric acid|sorbic acid|titanium dioxide|red 40|caramel color|bht|animal fat|glucosamine hydrochloride|chondroitin sulfate|coconut oil|sunflower oil',
   ),
 };
-export const silentPools = Object.keys(silent) as (keyof typeof silent)[];
+export const silentPools = Object.keys(silentLabelWords) as (keyof typeof silentLabelWords)[];
 
 const after = '<h3>Shipping</h3><p>Two days, by boat.</p>';
 const shapes = {
@@ -77,12 +77,19 @@ export function cosmeticPages(shape: keyof typeof shapes, count: number, seed = 
 }
 
 /** The bodies of `count` pages with one list that is none of a cosmetic. */
-export function silentPages(pool: keyof typeof silent, shape: keyof typeof shapes, count: number, seed = 1) {
+export function silentPages(
+  pool: keyof typeof silentLabelWords,
+  shape: keyof typeof shapes,
+  count: number,
+  seed = 1,
+) {
   const roll = dice(seed);
   return Array.from({ length: count }, () =>
     body(
       shape,
-      roll.some(silent[pool], roll.int(4, 24)).map((name) => (roll.next() < 0.5 ? name : name.toUpperCase())),
+      roll
+        .some(silentLabelWords[pool], roll.int(4, 24))
+        .map((name) => (roll.next() < 0.5 ? name : name.toUpperCase())),
     ),
   );
 }

@@ -782,7 +782,11 @@ Parfum</pre>`,
     '<h3>Ingredients</h3><p>Aqua, Vegan Collagen, Glycerin, Cetyl Alcohol, Parfum, Panthenol</p>',
     ['Aqua, Vegan Collagen, Glycerin, Cetyl Alcohol, Parfum, Panthenol'],
   ],
-  ['teaser under ingredients', '<h3>Ingredients</h3><p>Argan Oil, Keratin, Shea Butter, Coconut Oil</p>', []],
+  [
+    'four plain names of a small maker',
+    '<h3>Ingredients</h3><p>Argan Oil, Keratin, Shea Butter, Coconut Oil</p>',
+    ['Argan Oil, Keratin, Shea Butter, Coconut Oil'],
+  ],
   [
     'function table',
     '<h3>Ingredients</h3><table><tr><td>Aqua</td><td>Solvent</td></tr><tr><td>Glycerin</td><td>Humectant</td></tr><tr><td>Cetyl Alcohol</td><td>Emollient</td></tr><tr><td>Panthenol</td><td>Conditioning</td></tr><tr><td>Parfum</td><td>Scent</td></tr><tr><td>Linalool</td><td>Scent</td></tr></table>',

@@ -1,7 +1,15 @@
 // `npm run coverage`: how many names on labels are found, and how well lists are found on pages.
+
 import { printNameCoverage } from './coverage-names.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
+import { printShapeCoverage } from './coverage-shapes.ts';
+import { printWhy } from './coverage-why.ts';
 
-printNameCoverage();
-printPageCoverage();
-printRandomCoverage();
+const why = process.argv.indexOf('--why');
+if (why > 0) printWhy(process.argv[why + 1]!);
+else {
+  printNameCoverage();
+  printPageCoverage();
+  printRandomCoverage();
+  printShapeCoverage();
+}

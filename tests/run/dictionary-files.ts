@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import {
   formatEntries,
+  formatFinding,
   formatKindWords,
   formatLimits,
   formatPatterns,
@@ -19,9 +20,14 @@ export type DataFile = { path: string; text: string; formatted: string };
 
 /** Every entries file, patterns, word lists, limits and sources, with the text each should have. Throws on broken JSON, naming the file. */
 export function dictionaryFiles(): DataFile[] {
-  const families = readdirSync(join(folder, 'entries')).filter((file) => file.endsWith('.json'));
+  const inside = (room: string) =>
+    readdirSync(join(folder, room))
+      .filter((file) => file.endsWith('.json'))
+      .sort()
+      .map((file) => join(room, file));
   return [
-    ...families.sort().map((file) => [join('entries', file), formatEntries] as const),
+    ...inside('entries').map((path) => [path, formatEntries] as const),
+    ...inside('finding').map((path) => [path, formatFinding] as const),
     ['patterns.json', formatPatterns] as const,
     ['pattern-words.json', formatWords] as const,
     ['limits.json', formatLimits] as const,

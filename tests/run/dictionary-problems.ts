@@ -36,6 +36,7 @@ export function readDictionary(): Dictionary {
     elsewhere: [
       ...json('.').filter((file) => !own.includes(file)),
       ...json('amounts').map((file) => `amounts/${file}`),
+      ...json('finding').map((file) => `finding/${file}`),
     ].map(read),
   };
 }

@@ -6,8 +6,8 @@ import { shadowRootsIn } from './shadow-roots.ts';
  * without two of them close together. All the page's own script knows of names; the background knows the rest.
  */
 const stems = new RegExp(
-  'ingr[eé]di|inci\\b|inhaltss|compos|samens[et]|sk[łl]ad|sastav|ainesos|inneh[åo]l|indhold|összet|içindek|состав|съст|성분|成分|' +
-    'glyc|phenox|parfum|fragr|aqua|sodium|potass|tocoph|alcohol| extr|seed o|kernel o|citr[aiou]|thicon|betain|panthe|limonen|linalo|gluco|ci \\d{5}|' +
+  'ingr[eéi]?d|inci\\b|inhaltss|compos|samens[et]|sk[łl]ad|sastav|ainesos|inneh[åo]l|indhold|összet|içindek|состав|съст|성분|成分|' +
+    'glyc|phenox|parfum|fragr| (?:oil|butter|wax|clay|juice)[,;•*]|aqua|sodium|potass|tocoph|alcohol| extr|seed o|kernel o|citr[aiou]|thicon|betain|panthe|limonen|linalo|gluco|ci \\d{5}|' +
     'hydro[glx]|poly[gqs]|olymer|stear|thyl|propan|propyl|butyl|diol|xanth|benz[oy]|silic|silox|palmit|geran|th-\\d|hexy|peptid|chlori|sulf|capr[iy]|ol[ei]y|cety|lauro|cocam|myrist|behen|squal|allant|amid|' +
     'butyro|simmond|ricinus|barbad|cocos|argani|olea|persea|helianth|amygdal|lavandul|rosmar|jojoba|' +
     '글리세|정제수|グリセリン|香料|甘油|香精|глицер|جليسر|γλυκερ|กลีเซ',

@@ -1,0 +1,52 @@
+/** The shape of the files by which lists are found. Each list of words says why it is there. */
+import { z } from 'zod';
+
+const why = z.string().min(10).describe('What these words tell, and how far.');
+const word = z
+  .string()
+  .min(1)
+  .regex(/^\S(?:.*\S)?$/u, 'no spaces at the ends');
+const words = z.array(word).min(1).describe('A star at an end stands for any letters there.');
+const optional = z.exactOptional;
+const group = z.strictObject({ why, words });
+const file = { why, sources: z.array(z.string()).min(1).describe('Keys into ../sources.json.') };
+
+const headings = z.strictObject({
+  ...file,
+  words: z.array(
+    z.strictObject({
+      lang: z.string(),
+      words,
+      weak: optional(words).describe('They head other things too: only alone on a line or before a colon.'),
+    }),
+  ),
+  slips: group.describe('Read with a slip or two.'),
+  full: group.describe('Beside a heading: the whole list follows.'),
+  teasers: group.extend({ alone: words }).describe('A choice of names follows.'),
+  asides: group.describe('What a heading may hold beside its own words.'),
+});
+const denials = z.strictObject({ ...file, before: group, glued: group, alone: group });
+const goods = z.strictObject({
+  ...file,
+  goods: z.array(group.extend({ good: z.string() })).describe('Words in names that other goods print.'),
+});
+const shared = z.strictObject({
+  ...file,
+  groups: z.array(z.strictObject({ why, names: words })),
+  forms: group.describe('Plain-English names that end so are food as often.'),
+  pressed: group.describe('Unknown names that end so are built like names.'),
+});
+const own = z.strictObject({ ...file, plain: group, built: group, frequent: group, single: group });
+const around = z.strictObject({ ...file, cosmetic: group, elsewise: group });
+const prose = z.strictObject({ ...file, words: group, goesOn: group, ends: group });
+
+export const findingSchema = z.strictObject({
+  headings,
+  denials,
+  goods,
+  shared,
+  own,
+  around,
+  prose,
+  genera: z.array(z.string()),
+});

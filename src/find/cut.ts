@@ -1,0 +1,79 @@
+import { trimmedEnd, trimmedStart } from './letters.ts';
+import type { Page } from './lines.ts';
+
+/** What stands before a name: the edge of a line, a full stop or colon, a dash, or a mark between names. */
+export type After = 'line' | 'stop' | 'dash' | 'mark';
+/** Letters between two marks of one line. */
+export type Cut = { from: number; to: number; after: After };
+
+const longestBracket = 240; // letters between a bracket and its end within a name
+const shortened = /(?:^|[\s(/])(?:denat|var|ssp|spp|no|nr|alc|st|ext|vit|c|c\.?i|f|l|d)$/;
+const separators = ';،、，；•·●∙▪◦‧・｜|✦★✔✓►➤■※';
+const dashes = '-–—*/+';
+
+/** Whether the edges of inline elements part the names of these letters. */
+export const isSoft = (letters: string) => {
+  const edges = letters.split('\v').length - 1;
+  return edges >= 3 && letters.split(/[,;•·|、，]/).length - 1 < edges / 2;
+};
+
+/** Letters of one line cut at the marks between names, outside brackets. Takes time in proportion to the letters. */
+export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
+  const cuts: Cut[] = [];
+  const soft = isSoft(text.slice(from, to));
+  const closing = closingBrackets(text, from, to);
+  let begin = from;
+  let after: After = 'line';
+  const cut = (end: number, next: number, then: After) => {
+    const start = trimmedStart(text, begin, end);
+    const stop = trimmedEnd(text, start, end);
+    if (stop > start && /[^\s\d.,*]/.test(text.slice(start, Math.min(stop, start + 400)))) {
+      cuts.push({ from: start, to: stop, after });
+      after = then;
+    } else if (then !== 'mark' || after === 'line') after = then === 'mark' ? after : then;
+    begin = next;
+  };
+  for (let i = from; i < to; i++) {
+    const letter = text[i]!;
+    const end = closing.get(i);
+    // a bracket within a name stays whole; one that opens a stretch may hold the list
+    if (end !== undefined && low.slice(begin, i).trim() !== '') {
+      i = end;
+      continue;
+    }
+    if (letter === ',') {
+      if (!(isDigit(text[i - 1]) && isDigit(text[i + 1]))) cut(i, i + 1, 'mark');
+    } else if (separators.includes(letter)) cut(i, i + 1, 'mark');
+    else if (letter === '\v' && soft) cut(i, i + 1, 'mark');
+    else if (letter === '.' && endsName(text, low, begin, i, to)) cut(i, i + 1, 'stop');
+    else if (dashes.includes(letter) && isBlank(text[i - 1]) && isBlank(text[i + 1]))
+      cut(i, i + 1, letter === '/' || letter === '+' || letter === '*' ? 'mark' : 'dash');
+  }
+  cut(to, to, 'mark');
+  return cuts;
+}
+
+const isDigit = (letter: string | undefined) => letter !== undefined && letter >= '0' && letter <= '9';
+const isBlank = (letter: string | undefined) => letter !== undefined && letter.trim() === '';
+
+/** A full stop with the beginning of a name or nothing behind it, that ends no short form. */
+function endsName(text: string, low: string, begin: number, at: number, to: number): boolean {
+  const next = text.slice(at + 1, Math.min(to, at + 12));
+  if (!/^\s+[\p{Lu}\p{Lo}*\d([【]|^\s*$/u.test(next)) return false;
+  return !shortened.test(low.slice(Math.max(begin, at - 12), at)) || /^\s*$/.test(next);
+}
+
+/** Where each bracket that closes within reach closes. */
+function closingBrackets(text: string, from: number, to: number): Map<number, number> {
+  const ends = new Map<number, number>();
+  const open: number[] = [];
+  for (let i = from; i < to; i++) {
+    const letter = text[i]!;
+    if (letter === '(' || letter === '[' || letter === '（') open.push(i);
+    else if (letter === ')' || letter === ']' || letter === '）') {
+      const start = open.pop();
+      if (start !== undefined && i - start <= longestBracket) ends.set(start, i);
+    }
+  }
+  return ends;
+}

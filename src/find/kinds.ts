@@ -1,0 +1,78 @@
+import type { Lookup } from '../core/names/lookup.ts';
+import type { FindingFacts } from './facts.ts';
+import { unseen } from './letters.ts';
+import { anyOf } from './words.ts';
+
+/**
+ * What a name speaks for. `own`: known, and printed by cosmetics only. `plant`: a known Latin plant name. `shared`:
+ * known, and printed by other goods too. `built`: unknown, but built like a name. `foreign`: printed by other goods
+ * only. `other`: nothing is known of it.
+ */
+export type NameKind = 'own' | 'plant' | 'shared' | 'built' | 'foreign' | 'other';
+
+const mostRemembered = 5000; // names whose kind is kept
+const longestName = 160; // letters: anything longer is no name
+const mostPlainWords = 5; // words of a plain-English name: more is talk about it
+
+const keyOf = (name: string) =>
+  name
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+
+/** Tells names apart by the dictionary and the facts beside it. */
+export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): (name: string) => NameKind {
+  const shared = new Set(facts.shared.groups.flatMap(({ names }) => names.map(keyOf)));
+  const forms = new Set(facts.shared.forms.words);
+  const pressed = new Set(facts.shared.pressed.words);
+  const genera = new Set(facts.genera);
+  const plain = anyOf(facts.own.plain.words);
+  const built = anyOf([...facts.own.built.words, ...facts.own.frequent.words]);
+  const words = facts.goods.goods.flatMap((good) => good.words);
+  const foreign = anyOf(words);
+  const foreignWhole = new Set(words.map(keyOf));
+  const remembered = new Map<string, NameKind>();
+
+  const judged = (printed: string): NameKind => {
+    const name = printed
+      .replace(unseen, '')
+      .replace(/^[\s#*†‡°•]*(?:[a-z]{0,3}\d{4,}[\w/]*\s+[-–:]?\s*(?=\p{L}{3}))?/u, '')
+      .replace(/\(?[<>~≤≥]?\s?\d[\d.,]*\s?(?:%|ppm|ppb)\)?/gu, ' ')
+      .trim();
+    if (name.length > longestName || !/\p{L}/u.test(name)) return 'other';
+    const key = keyOf(name);
+    if (foreignWhole.has(key) || measured.test(name)) return 'foreign';
+    const found = lookup.find(name);
+    const few = key.split(' ').length <= mostPlainWords;
+    if (found.how === 'none') {
+      if (few && plain.test(name)) return 'own';
+      if (foreign.test(name)) return 'foreign';
+      return built.test(name) || (few && pressed.has(key.split(' ').at(-1)!)) ? 'built' : 'other';
+    }
+    if (shared.has(key) || shared.has(key.replace(/ \d+$/, '')))
+      return few && plain.test(name) ? 'own' : 'shared';
+    if (key.split(' ').some((word) => genera.has(word))) return 'plant';
+    if (shared.has(keyOf(found.name))) return few && plain.test(name) ? 'own' : 'shared';
+    if (few && plain.test(name)) return 'own';
+    const last = key.split(' ').at(-1)!;
+    if (foreign.test(last)) return 'foreign';
+    if (!forms.has(last) || built.test(name)) return 'own';
+    // an INCI name as it stands in the inventory is hardly plain English
+    return found.how === 'exact' ? 'plant' : 'shared';
+  };
+
+  return (name) => {
+    const known = remembered.get(name);
+    if (known) return known;
+    const kind = judged(name);
+    if (remembered.size >= mostRemembered) remembered.clear();
+    remembered.set(name, kind);
+    return kind;
+  };
+}
+
+/** "60 g Cetyl Alcohol", "2 cups …": what a recipe weighs out. */
+const measured = /^(?:\d[\d.,/]*|[½¼¾])\s?(?:g|kg|ml|oz|l|lb|dl|cl)\.?\s+\p{L}/u;
+
+export const isKnownKind = (kind: NameKind) => kind === 'own' || kind === 'plant' || kind === 'shared';
+export const isNameKind = (kind: NameKind) => isKnownKind(kind) || kind === 'built';

@@ -1,0 +1,161 @@
+import type { PageText } from '../contract/messages.ts';
+import { type Judged, judge } from './evidence.ts';
+import type { Finder } from './finder.ts';
+import { isKnownKind } from './kinds.ts';
+import { type Page, pageOf } from './lines.ts';
+import { around, blockAt, upFrom } from './page-text.ts';
+import { placesToLook } from './places-to-look.ts';
+import { type Item, type Step, type Stop, stepsOf } from './steps.ts';
+import { reach } from './thresholds.ts';
+
+const mostLines = 12_000; // of one page
+const closeLines = 2; // a name more lines on begins another list
+
+/** What is known of a page beside its letters. */
+export type Setting = {
+  /** The page's name, title and path, in lower case. */
+  about: string;
+  each?: ((judged: Judged, page: Page) => void) | undefined;
+};
+
+/** Every part of a page's letters that reads as a cosmetic list, in order. */
+export function findRuns(stream: PageText, finder: Finder, setting: Setting): Judged[] {
+  const page = pageOf(stream);
+  const found: Judged[] = [];
+  let budget = mostLines;
+  for (const [first, last] of placesToLook(page, finder)) {
+    const steps: Step[] = [];
+    for (let i = first; i <= last && budget > 0; i++, budget--) stepsOf(page, i, finder, steps);
+    runsOf(page, steps, finder, setting, found);
+  }
+  return found;
+}
+
+/** Joins names into runs and keeps those that read as cosmetic lists. */
+function runsOf(page: Page, steps: Step[], finder: Finder, setting: Setting, found: Judged[]): void {
+  let run: Item[] = [];
+  let lead: Stop | undefined; // the last stop that says what follows
+  let outer: Stop | undefined; // the last heading on a line of its own: an inline stop speaks for its own line
+  let kit: Stop | undefined; // the last plain heading: a label near it or near its list names one product of it
+  let muted = -1; // line whose rest is not looked at
+  const flush = () => {
+    if (run.length > 0) {
+      const judged = judge(page, run, lead, finder, setting.about);
+      if (judged) setting.each?.(judged, page);
+      if (judged?.isList) {
+        found.push(judged);
+        lead = lead && { ...lead, stop: 'label', words: '' };
+        outer = lead;
+        if (kit) kit = { ...kit, line: run.at(-1)!.line };
+      }
+    }
+    run = [];
+  };
+  for (const step of steps) {
+    if (lead && !lead.inline && step.line > lead.line && isOver(page, lead.line, step.line)) {
+      flush();
+      lead = outer = kit = undefined;
+    }
+    if ('stop' in step) {
+      flush();
+      const named = step.stop === 'label' && kit && step.line - kit.line < (kit.inline ? 1 : reach);
+      const now: Stop = named ? { ...step, stop: kit!.stop } : step;
+      if (!now.inline) outer = now;
+      if ((now.stop === 'heading' || now.stop === 'teaser') && !named) kit = now;
+      if (now.stop !== 'end') lead = now;
+      else if (lead?.inline) lead = outer;
+      muted = step.stop === 'end' || step.stop === 'denial' ? step.line : -1;
+    } else if (step.line !== muted) {
+      const whole = run.length > 0 ? wrapped(run.at(-1)!, step, finder) : undefined;
+      if (run.length > 0 && !whole && !joins(page, run, step, finder)) flush();
+      if (run.length === 0 && lead?.inline && step.line > lead.line) lead = outer;
+      if (whole) run[run.length - 1] = whole;
+      else run.push(step);
+    }
+  }
+  flush();
+}
+
+/** Whether a heading of the same rank or a higher one stands in a line: what the one before it headed is over. */
+function isOver(page: Page, heading: number, line: number): boolean {
+  const rank = rankOf(page, line);
+  const own = rankOf(page, heading);
+  return rank <= (own === plainLine ? plainEnds : own);
+}
+
+const mostWrapped = 3; // words of a name's second half
+const plainLine = 9; // rank of a line that is no heading element
+const plainEnds = 3; // a heading in a plain line is over at an h3
+
+function rankOf({ stream, lines }: Page, line: number): number {
+  const { from } = lines[line]!;
+  for (const { tag } of upFrom(stream, blockAt(stream, from), 2))
+    if (/^h[1-6]$/.test(tag)) return Number(tag[1]);
+  return plainLine;
+}
+
+/** A name that a line break cuts in two: the dictionary knows the whole, and does not know its second half. */
+function wrapped(last: Item, next: Item, { kindOf, hits }: Finder): Item | undefined {
+  if (
+    next.line !== last.line + 1 ||
+    next.after !== 'line' ||
+    (next.kind !== 'other' && next.kind !== 'built')
+  )
+    return undefined;
+  const words = next.name.match(/\p{L}+/gu) ?? [];
+  if (
+    words.length > mostWrapped ||
+    /^[^\p{L}(]/u.test(next.name) ||
+    hits(next.name, words.length) < words.length
+  )
+    return undefined;
+  const name = `${last.name} ${next.name}`;
+  const kind = kindOf(name);
+  return isKnownKind(kind) ? { ...last, to: next.to, name, kind, line: next.line } : undefined;
+}
+
+/** Whether the list goes on with `next`. */
+function joins({ stream, text, lines }: Page, run: Item[], next: Item, finder: Finder): boolean {
+  const last = run.at(-1)!;
+  if (run.length > 3 && next.after !== 'mark' && isWater(next) && run.some(isWater)) return false;
+  const down = next.line - last.line;
+  if (down === 0) return true;
+  if (down > closeLines) return false;
+  if (
+    /^[)*\s]*[,;•·/|&]|[,;•·/|&]\s*$/.test(text.slice(last.to, next.from)) ||
+    finder.words.goesOn.test(next.name)
+  )
+    return true;
+  // several names in a line, marks within brackets aside
+  const many = ({ line }: Item) => {
+    const { from, to } = lines[line]!;
+    return (
+      text
+        .slice(from, Math.min(to, from + 400))
+        .replace(/\([^)]{0,200}\)/g, '')
+        .split(/[,;•·]/).length > 2
+    );
+  };
+  const [lastMany, nextMany] = [many(last), many(next)];
+  if ((nextMany && isWater(next)) || !sameKin(stream, last.from, next.from)) return false;
+  if (!lastMany) return !nextMany || run.filter(({ kind }) => isKnownKind(kind)).length * 2 > run.length;
+  if (nextMany && blockAt(stream, last.from) === blockAt(stream, next.from)) return true;
+  return nextMany ? isKnownKind(next.kind) : down === 1 && isKnownKind(next.kind);
+}
+
+/** Water under its label names: a second one starts a second list. */
+const waterName = /^\W*(?:(?:purified|distilled|deionized) )?(?:aqua|water|eau|вода|정제수|水)(?![a-z])/;
+export const isWater = (item: Item | undefined) => item !== undefined && waterName.test(item.name);
+
+/** Whether two places stand in one block, in sibling blocks, or in the same place of sibling blocks. */
+function sameKin(stream: PageText, a: number, b: number): boolean {
+  let first = blockAt(stream, a);
+  let second = blockAt(stream, b);
+  for (let level = 0; level < 4 && first && second; level++) {
+    if (first === second) return true;
+    if (first.tag !== second.tag) return false;
+    first = around(stream, first);
+    second = around(stream, second);
+  }
+  return false;
+}

@@ -1,0 +1,59 @@
+import { expect, it } from 'vitest';
+import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { createFinder } from '../../src/find/finder.ts';
+import { fold } from '../../src/find/letters.ts';
+
+const finder = createFinder(entries, createLookup(entries, patterns, limits), findingFacts);
+
+// What a name speaks for: common practice.
+it.each([
+  ['cetearyl alcohol', 'own'],
+  ['parfum (fragrance)', 'own'],
+  ['shea butter', 'own'],
+  ['zinc oxide (120,000 ppm)', 'shared'],
+  ['#10417 phenoxyethanol', 'own'],
+  ['butyrospermum parkii (shea) butter', 'plant'],
+  ['ricinus communis seed oil', 'plant'],
+  ['glycerin', 'shared'],
+  ['coconut oil', 'shared'],
+  ['hypromellose', 'shared'],
+  ['avocaddo oil', 'built'],
+  ['wheat flour', 'foreign'],
+  ['2 cups sugar', 'foreign'],
+  ['60 g cetyl alcohol', 'foreign'],
+  ['polypropylene', 'foreign'],
+  ['our promise', 'other'],
+  ['constructor', 'other'],
+  ['__proto__', 'other'],
+  ['tostring', 'other'],
+])('%s is %s', (name, kind) => {
+  expect(finder.kindOf(name)).toBe(kind);
+});
+
+// Headings of labels and shops, from memory of such pages.
+it.each([
+  'Ingredients',
+  'Composición',
+  'Componentes',
+  'İçindekiler',
+  'İçerik',
+  'Inhalt',
+  'Made with',
+  'Composition / Состав / Inhalt',
+  'Ingredents',
+  'Indregdients',
+  'What’s inside',
+  '全成分',
+])('%s may be a heading', (words) => {
+  expect(finder.heads(fold(words))).toBe(true);
+});
+
+it.each(['Details', 'How to use', 'Integrants of life', 'Description'])('%s is none', (words) => {
+  expect(finder.heads(fold(words))).toBe(false);
+});
+
+it('each letter keeps its place, whatever its case', () => {
+  for (const text of ['İçindekiler: Aqua', 'ΣΎΝΘΕΣΗ', 'Straße İ ẞ', 'СОСТАВ Аqua'])
+    expect(fold(text)).toHaveLength(text.length);
+});
