@@ -38,7 +38,7 @@ it('of a whole product, grams times what stays is left', () => {
     cadence: { every: 'wash' },
   } as const;
   const [stays] = staysOf([dayStep(step, hand([water, silk]), practice)], practice.washDay).steps;
-  expect(stays!.protein.small.max).toBeCloseTo(6 * 0.9 * 10, 6);
+  expect(stays!.protein.bySize.small.mg.most).toBeCloseTo(6 * 0.9 * 10, 6);
 });
 
 it('a product used otherwise than usual takes the row of that use, and its own grams stay', () => {

@@ -239,7 +239,7 @@ describe('taken along', () => {
     const { now } = await open();
     const day = washDay(washDayInput(now(), routine));
     const said = routineText(now(), routine, day);
-    expect(said).toContain('3. gel: Invented wheat-gel\n   with care: ');
+    expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}with care: /);
     expect(said).toContain('Patch-test what is new.');
   });
   it('as CSV: a row a step, formulas guarded', async () => {
@@ -265,14 +265,35 @@ describe('the picture', () => {
     expect(chart.querySelectorAll('.row')).toHaveLength(3);
     expect(chart.querySelectorAll('.allowance .box')).toHaveLength(1);
     expect(chart.querySelectorAll('.box.over')).toHaveLength(1);
-    expect(chart.querySelectorAll('.protein rect.band')).toHaveLength(1);
-    expect(chart.querySelector('desc')!.textContent).toContain(
-      'gel: Invented wheat-gel. May stay on the hair:',
+    expect(chart.querySelectorAll('.row .bars')).not.toHaveLength(0);
+    // Three boxes a side; the likely step is as many of them, and is printed in words beneath.
+    for (const bars of chart.querySelectorAll('.bars')) {
+      expect(bars.querySelectorAll('rect')).toHaveLength(6);
+      for (const side of bars.querySelectorAll('.protein, .moisture')) {
+        const filled = side.querySelectorAll('.step-on').length;
+        expect(side.querySelector('.step-words')!.textContent).toBe(
+          ['next to none', 'a little', 'some', 'a lot'][filled],
+        );
+      }
+    }
+    expect(chart.querySelector('.total .bars')).not.toBeNull();
+    expect(chart.querySelector('desc')!.textContent).toMatch(
+      /gel: Invented wheat-gel\. .*protein.*The whole day: /s,
     );
-    // Pattern, not only hue: each size and role has a fill of its own.
-    expect(
-      new Set([...chart.querySelectorAll('.legend rect')].map((rect) => rect.getAttribute('fill'))).size,
-    ).toBe(7);
+  });
+  it('has a second column where steps alternate, and the day comes to more on it', async () => {
+    const now = {
+      ...routine,
+      steps: [
+        ...routine.steps.slice(0, 2),
+        { ...step('s3', 'gel', 'wheat-gel'), cadence: { every: 'nth-wash' as const, n: 4 } },
+      ],
+    };
+    await open([...all.slice(0, -1), put('routines', now)]);
+    const chart = document.querySelector('.wash-day-chart')!;
+    expect(chart.querySelectorAll('.column-title')).toHaveLength(2);
+    expect(chart.querySelectorAll('.total .bars')).toHaveLength(2);
+    expect([...chart.querySelectorAll('.unread')].map((each) => each.textContent)).toContain('not this time');
   });
   it('marks the product that is one too many', async () => {
     const more = {

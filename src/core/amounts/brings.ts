@@ -1,3 +1,4 @@
+import type { Allowance } from '../hair/head.ts';
 import type { MoistureRole, ProteinSize, Use } from '../names/entry.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
 import type { ReadFor } from '../product/read-as.ts';
@@ -12,6 +13,9 @@ export type Milligrams = { least: number; likely: number; most: number };
 
 /** How much, as a step: likely, and the steps between which it lies. */
 export type Brought = { step: BringStep; least: BringStep; most: BringStep; mg: Milligrams };
+
+/** What several products come to. */
+export type Together = Pick<Brings, 'protein' | 'moisture'>;
 
 export type WashStrength = 'strong' | 'mild' | 'barely';
 
@@ -37,6 +41,10 @@ export type BringsPractice = {
     /** Milligrams from which a product brings a little, some, a lot. */
     protein: [number, number, number];
     moisture: [number, number, number];
+    /** The same for all products of a wash day together. */
+    day: { protein: [number, number, number]; moisture: [number, number, number] };
+    /** Most protein of a wash day that a tolerance takes. */
+    takes: Record<Allowance, BringStep>;
     /** Factor within which a usual share is taken to be known. */
     within: number;
     /** Share of a class of use that counts as protein or moisture; what is not named counts whole. */
@@ -114,6 +122,32 @@ export function bringsOf(reading: Reading, usage: Usage, practice: BringsPractic
     grams,
     stays: retention,
     unsure: reading.refused !== undefined || reading.read < practice.thresholds.readAtLeast,
+  };
+}
+
+/** What several products of one wash day come to, in the steps of a whole day. */
+export function together(all: readonly Together[], { brings: { day } }: BringsPractice): Together {
+  const sum = (pick: (each: Together) => Brought, from: readonly number[]): Brought =>
+    brought(
+      all.map(pick).reduce(
+        (mg, each) => ({
+          least: mg.least + each.mg.least,
+          likely: mg.likely + each.mg.likely,
+          most: mg.most + each.mg.most,
+        }),
+        { least: 0, likely: 0, most: 0 },
+      ),
+      from,
+    );
+  return {
+    protein: {
+      ...sum(({ protein }) => protein, day.protein),
+      bySize: by(sizes, (size) => sum(({ protein }) => protein.bySize[size], day.protein)),
+    },
+    moisture: {
+      ...sum(({ moisture }) => moisture, day.moisture),
+      byRole: by(roles, (role) => sum(({ moisture }) => moisture.byRole[role], day.moisture)),
+    },
   };
 }
 

@@ -10,6 +10,7 @@ const shown = [
   'font-weight',
   'font-style',
   'opacity',
+  'paint-order',
 ];
 
 /** A drawn SVG as a file of its own: every colour and font as it is computed now, on the paper of this scheme. */

@@ -1,16 +1,21 @@
 import { useId } from 'preact/hooks';
+import type { BringStep } from '../../core/amounts/brings.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
+import type { DayStays } from '../../core/wash-day/retained.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
-import { Allowance, Legend, Patterns } from './wash-day-legend.tsx';
+import { Bars, barsTall } from './wash-day-bars.tsx';
+import { Allowance, Legend, legendTall } from './wash-day-legend.tsx';
 import { Row, rowHeight } from './wash-day-row.tsx';
-import { chartRows } from './wash-day-rows.ts';
-import { reach, ticks } from './wash-day-scale.ts';
+import { chartRows, totalWords } from './wash-day-rows.ts';
+
+/** A kind of wash day: what is due on it, and what it comes to. */
+export type Column = { title: string | undefined; everything: boolean; total: DayStays; middle: number };
 
 /**
- * The whole wash day in one picture: a row for each step, what may stay of its protein by size on one side and
- * of its moisture by role on the other, as ranges in milligrams; the allowance as boxes to be filled; findings
- * as margin notes. `wide` puts the notes beside the rows, for screens with room, files and paper.
+ * The whole wash day in one picture: a row for each step, protein to the left and moisture to the right of a middle
+ * line in four steps, the likely one filled and the range drawn; a second column for the washes on which more comes;
+ * the day's total with what the hair takes; findings as margin notes. `wide` puts the notes beside the rows.
  */
 export function WashDayChart(props: {
   t: Translate;
@@ -18,76 +23,86 @@ export function WashDayChart(props: {
   day: WashDay;
   names: Map<string, string>;
   wide: boolean;
+  /** Most protein of a day that the hair takes, where that is known. */
+  takes?: BringStep | undefined;
   /** Printed over the picture, with a margin all round: for files and paper. */
   title?: string;
 }) {
-  const { t, routine, day, names, wide, title } = props;
+  const { t, routine, day, names, wide, takes, title } = props;
   const id = useId();
   const rows = chartRows(t, routine, day, names);
+  const alternates = rows.some(({ always, stays }) => !always && stays);
   const width = wide ? 760 : 344;
-  const middle = wide ? 330 : 150;
-  const half = wide ? 170 : 136;
-  const left = middle - half;
-  const right = middle + half;
-  const top = 66;
+  const [start, end] = wide ? [170, 560] : [4, 340];
+  const count = alternates ? 2 : 1;
+  const across = (end - start) / count;
+  const half = Math.min(wide ? 130 : 164, across / 2 - (alternates ? 5 : 2));
+  const middle = (column: number) => start + across * (column + 0.5);
+  const columns: Column[] = alternates
+    ? [
+        {
+          title: t('routine.chart.each-wash'),
+          everything: false,
+          total: day.stays.everyWash,
+          middle: middle(0),
+        },
+        { title: t('routine.chart.with-all'), everything: true, total: day.stays.day, middle: middle(1) },
+      ]
+    : [{ title: undefined, everything: true, total: day.stays.day, middle: middle(0) }];
+  const top = alternates ? 76 : 60;
   const heights = rows.map((row) => rowHeight(row, wide));
   const tops = heights.map(
     (_, index) => top + heights.slice(0, index).reduce((sum, height) => sum + height, 0),
   );
   const foot = top + heights.reduce((sum, height) => sum + height, 0);
-  const legend = wide ? 44 : 88;
+  const totalTall = (wide ? 12 : 30) + barsTall;
+  const legendAt = foot + totalTall + 16;
+  const tall = legendAt + legendTall(wide, takes !== undefined);
   const { products } = day.protein;
   return (
     <svg
       class={`chart wash-day-chart ${wide ? 'wide' : 'narrow'}`}
-      viewBox={title ? `-24 -56 ${width + 48} ${foot + 116 + legend}` : `0 0 ${width} ${foot + 38 + legend}`}
+      viewBox={title ? `-24 -56 ${width + 48} ${tall + 80}` : `0 0 ${width} ${tall}`}
       role="img"
       aria-labelledby={`${id}t ${id}d`}
     >
       <title id={`${id}t`}>{t('routine.chart', { name: routine.name })}</title>
-      <desc id={`${id}d`}>{rows.map(({ words }) => words).join(' ')}</desc>
-      <Patterns id={id} />
+      <desc id={`${id}d`}>{[...rows.map(({ words }) => words), totalWords(t, day.stays.day)].join(' ')}</desc>
       {title && (
         <text x={0} y={-22} class="chart-title">
           {title}
         </text>
       )}
       <Allowance t={t} allowed={products.allowed} used={products.sure} />
-      <text x={middle - 10} y={top - 14} text-anchor="end" class="axis protein-words">
-        {t('routine.chart.protein')}
-      </text>
-      <text x={middle + 10} y={top - 14} class="axis moisture-words">
-        {t('routine.chart.moisture')}
-      </text>
-      {ticks.map((mg) => (
-        <g key={mg} class="tick">
-          <path
-            d={`M${middle - reach(mg) * half} ${top}V${foot}M${middle + reach(mg) * half} ${top}V${foot}`}
-          />
-          {[-1, 1].map((side) => (
-            <text key={side} x={middle + side * reach(mg) * half} y={foot + 13} text-anchor="middle">
-              {mg}
+      {columns.map(({ title: named, middle: x }) => (
+        <g key={x}>
+          {named && (
+            <text x={x} y={top - 30} text-anchor="middle" class="column-title">
+              {named}
             </text>
-          ))}
+          )}
+          <text x={x - 7} y={top - 12} text-anchor="end" class="axis protein-words">
+            {t('routine.chart.protein')}
+          </text>
+          <text x={x + 7} y={top - 12} class="axis moisture-words">
+            {t('routine.chart.moisture')}
+          </text>
+          <path d={`M${x} ${top - 6}V${foot + totalTall}`} class="spine" />
         </g>
       ))}
-      <text x={middle} y={foot + 27} text-anchor="middle" class="unit">
-        {t('routine.chart.unit')}
-      </text>
-      <path d={`M${middle} ${top - 6}V${foot}`} class="spine" />
       {rows.map((row, index) => (
-        <Row
-          key={row.id}
-          row={row}
-          id={id}
-          x={middle}
-          y={tops[index]!}
-          half={half}
-          wide={wide}
-          notesAt={wide ? right + 16 : left}
-        />
+        <Row key={row.id} t={t} row={row} y={tops[index]!} half={half} wide={wide} columns={columns} />
       ))}
-      <Legend t={t} id={id} y={foot + 46} wide={wide} />
+      <g class="total">
+        <path d={`M0 ${foot}H${width}`} class="rule strong" />
+        <text x={0} y={foot + 18} class="name">
+          {t('routine.chart.total')}
+        </text>
+        {columns.map(({ total, middle: x }) => (
+          <Bars key={x} t={t} brings={total} x={x} y={foot + (wide ? 9 : 27)} half={half} takes={takes} />
+        ))}
+      </g>
+      <Legend t={t} y={legendAt} wide={wide} takes={takes !== undefined} />
     </svg>
   );
 }

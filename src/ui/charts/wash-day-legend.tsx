@@ -1,7 +1,7 @@
 import type { GlyphName } from '../../contract/paint-order.ts';
 import { glyphs } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
-import { bar, lanes } from './wash-day-scale.ts';
+import { glyphsOfSide } from './wash-day-scale.ts';
 
 /** One box a product: empty while there is room, filled by a product, doubled where it is one too many. */
 export function Box({ x, y, over, filled }: { x: number; y: number; over: boolean; filled: boolean }) {
@@ -37,27 +37,6 @@ export function Allowance(props: { t: Translate; allowed: number | undefined; us
   );
 }
 
-/** A pattern for each size and role, so that the picture reads without colour. */
-export function Patterns({ id }: { id: string }) {
-  const tile = (key: string, side: string, size: number, d: string, solid = false) => (
-    <pattern id={id + key} key={key} width={size} height={size} patternUnits="userSpaceOnUse" class={side}>
-      {solid && <rect width={size} height={size} class="solid" />}
-      <path d={d} class={solid ? 'cut' : 'ink'} />
-    </pattern>
-  );
-  return (
-    <defs>
-      {tile('free', 'protein', 4, 'M1 2h1.600')}
-      {tile('small', 'protein', 4, 'M1.5 0V4')}
-      {tile('large', 'protein', 8, '', true)}
-      {tile('bearing', 'protein', 6, 'M0 6L6 0')}
-      {tile('humectant', 'moisture', 7, 'M2 1L5 3.5L2 6', true)}
-      {tile('emollient', 'moisture', 8, '', true)}
-      {tile('occlusive', 'moisture', 3.5, 'M0 1.2H3.5')}
-    </defs>
-  );
-}
-
 export function GlyphIn({
   name,
   x,
@@ -88,30 +67,52 @@ export function GlyphIn({
   );
 }
 
-export function Legend({ t, id, y, wide }: { t: Translate; id: string; y: number; wide: boolean }) {
-  const all = [...lanes.protein, ...lanes.moisture];
-  const columns = wide ? 4 : 2;
-  const across = wide ? 190 : 172;
+const listed = [...Object.values(glyphsOfSide.protein), ...Object.values(glyphsOfSide.moisture)];
+const line = 17;
+
+/** Keys stand one below the other, so that their words have room in every language. */
+const columnsOf = (wide: boolean) => (wide ? 2 : 1);
+export const legendTall = (wide: boolean, takes: boolean) =>
+  Math.ceil((listed.length + (takes ? 3 : 2)) / columnsOf(wide)) * line + 6;
+
+export function Legend({ t, y, wide, takes }: { t: Translate; y: number; wide: boolean; takes: boolean }) {
+  const keys = [
+    {
+      key: 'likely',
+      words: t('page.likely.key'),
+      mark: <rect x="1" y="0" width="24" height="10" class="step-on" />,
+    },
+    {
+      key: 'range',
+      words: t('page.range.key'),
+      mark: <path d="M1 5H25M1 2V8M25 2V8" class="range-key" />,
+    },
+    ...(takes
+      ? [
+          {
+            key: 'takes',
+            words: t('routine.chart.takes'),
+            mark: <path d="M13 -2V12" class="takes" />,
+          },
+        ]
+      : []),
+    ...listed.map((name) => ({
+      key: name,
+      words: t(`routine.glyph.${name}`),
+      mark: <GlyphIn name={name} x={0} y={glyphs[name].height > 10 ? -3 : 1} scale={0.9} />,
+    })),
+  ];
+  const rows = Math.ceil(keys.length / columnsOf(wide));
   return (
-    <g class="legend">
-      {all.map(({ key, glyph }, index) => {
-        const x = (index % columns) * across;
-        const at = y + Math.floor(index / columns) * 20;
-        return (
-          <g key={key} transform={`translate(${x} ${at})`}>
-            <rect x="0" y="0" width="21" height={bar} fill={`url(#${id}${key})`} class="band" />
-            <GlyphIn
-              name={glyph}
-              x={28}
-              y={glyphs[glyph].height > 10 ? -4 : 0}
-              scale={glyphs[glyph].height > 10 ? 0.9 : 1}
-            />
-            <text x={62} y={8}>
-              {t(`routine.glyph.${glyph}`)}
-            </text>
-          </g>
-        );
-      })}
+    <g class="legend protein">
+      {keys.map(({ key, words, mark }, index) => (
+        <g key={key} transform={`translate(${Math.floor(index / rows) * 380} ${y + (index % rows) * line})`}>
+          {mark}
+          <text x={36} y={9}>
+            {words}
+          </text>
+        </g>
+      ))}
     </g>
   );
 }

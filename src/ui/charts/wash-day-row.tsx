@@ -1,84 +1,58 @@
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
+import type { Translate } from '../words/index.ts';
+import { Bars, barsTall, barTall } from './wash-day-bars.tsx';
+import type { Column } from './wash-day-chart.tsx';
 import { Box, GlyphIn } from './wash-day-legend.tsx';
 import type { ChartRow } from './wash-day-rows.ts';
-import { amountOf, bar, lanes, reach } from './wash-day-scale.ts';
 
-const drawn = ({ stays }: ChartRow, side: 'protein' | 'moisture') =>
-  stays ? lanes[side].filter(({ key }) => amountOf(stays, key).max > 0) : [];
+export const rowHeight = ({ notes }: ChartRow, wide: boolean): number =>
+  wide ? Math.max(barsTall + 16, notes.length * 15 + 16) : 24 + barsTall + notes.length * 15 + 8;
 
-export function rowHeight(row: ChartRow, wide: boolean): number {
-  const lanesTall = Math.max(1, drawn(row, 'protein').length, drawn(row, 'moisture').length) * (bar + 3);
-  return wide
-    ? Math.max(34, lanesTall + 14, row.notes.length * 14 + 12)
-    : 20 + lanesTall + row.notes.length * 15 + 10;
-}
-
+/** One step: what it is, what it brings on each kind of wash day, what is said of it. */
 export function Row(props: {
+  t: Translate;
   row: ChartRow;
-  id: string;
-  x: number;
   y: number;
   half: number;
   wide: boolean;
-  notesAt: number;
+  columns: readonly Column[];
 }) {
-  const { row, id, x, y, half, wide, notesAt } = props;
-  const lanesAt = wide ? y + 10 : y + 22;
-  const lanesTall = Math.max(1, drawn(row, 'protein').length, drawn(row, 'moisture').length) * (bar + 3);
-  const notesTop = wide ? y + 18 : lanesAt + lanesTall + 11;
+  const { t, row, y, half, wide, columns } = props;
+  const barsAt = wide ? y + 9 : y + 25;
+  const notesAt = wide ? 576 : 4;
+  const notesTop = wide ? y + 20 : barsAt + barsTall + 11;
   const indent = row.nth ? 18 : 0;
+  const words = (x: number, what: string) => (
+    <text x={x} y={barsAt + barTall - 2} text-anchor="middle" class="unread">
+      {what}
+    </text>
+  );
   return (
     <g class="row">
       <path d={`M0 ${y}H${wide ? 760 : 344}`} class="rule" />
-      {row.nth && <Box x={1} y={y + 5} over={row.nth.over} filled />}
-      <text x={indent} y={y + 15} class="name">
+      {row.nth && <Box x={1} y={y + 6} over={row.nth.over} filled />}
+      <text x={indent} y={y + 16} class="name">
         {row.kind}
       </text>
       <text
         x={wide ? indent : 344}
-        y={wide ? y + 28 : y + 15}
+        y={wide ? y + 30 : y + 16}
         text-anchor={wide ? 'start' : 'end'}
         class="product"
       >
-        {short(row.product, wide ? 26 : 30)}
+        {short(row.product, wide ? 24 : 28)}
       </text>
-      {(['protein', 'moisture'] as const).map((side) =>
-        drawn(row, side).map(({ key }, lane) => {
-          const { min, max } = amountOf(row.stays!, key);
-          const way = side === 'protein' ? -1 : 1;
-          const from = way * reach(min) * half;
-          const to = way * Math.max(reach(max) * half, 3);
-          const at = lanesAt + lane * (bar + 3);
-          return (
-            // A group of its own place: a pattern begins anew in each bar.
-            <g key={side + key} class={side} transform={`translate(${x} ${at})`}>
-              {min > 0 && <path d={`M0 ${bar / 2}H${from}`} class="sure" />}
-              <rect
-                x={Math.min(from, to)}
-                y={0}
-                width={Math.max(2, Math.abs(to - from))}
-                height={bar}
-                fill={`url(#${id}${key})`}
-                class="band"
-              />
-              <path d={`M${to} -1v${bar + 2}${min > 0 ? `M${from} -1v${bar + 2}` : ''}`} class="end" />
-            </g>
-          );
-        }),
-      )}
-      {row.unread && (
-        <text x={x + 8} y={lanesAt + bar} class="unread">
-          {row.unread}
-        </text>
-      )}
-      {row.notes.map(({ words, answer }, index) => (
-        <g
-          key={words}
-          class={`margin ${answer}`}
-          transform={`translate(${notesAt} ${notesTop + index * (wide ? 14 : 15)})`}
-        >
+      {columns.map(({ everything, middle }) => {
+        const { stays } = row;
+        if (!row.always && !everything)
+          return <g key={middle}>{words(middle, t('routine.chart.not-due'))}</g>;
+        if (row.unread) return <g key={middle}>{words(middle, row.unread)}</g>;
+        return stays && <Bars key={middle} t={t} brings={stays} x={middle} y={barsAt} half={half} />;
+      })}
+      {row.notes.map(({ words: said, answer }, index) => (
+        <g key={said} class={`margin ${answer}`} transform={`translate(${notesAt} ${notesTop + index * 15})`}>
           <GlyphIn name={glyphOfAnswer(answer)} x={0} y={-9.5} scale={0.8} />
-          <text x={16}>{words}</text>
+          <text x={16}>{said}</text>
         </g>
       ))}
     </g>

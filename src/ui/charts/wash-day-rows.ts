@@ -1,8 +1,9 @@
+import type { Brings, Together } from '../../core/amounts/brings.ts';
 import { type Answer, speaksAgainst } from '../../core/judge/finding.ts';
-import type { Range } from '../../core/names/entry.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { StepStays } from '../../core/wash-day/retained.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { bringsWords, milligramWords } from '../describe/brings.ts';
 import type { Translate } from '../words/index.ts';
 
 export type ChartRow = {
@@ -10,12 +11,16 @@ export type ChartRow = {
   kind: string;
   product: string;
   stays: StepStays | undefined;
+  /** Done at every wash. */
+  always: boolean;
   /** Which product with protein it is, where it surely holds some, and whether that is one too many. */
   nth: { n: number; over: boolean } | undefined;
   notes: { words: string; answer: Exclude<Answer, 'suits'> }[];
   unread: string | undefined;
   /** The whole row in words. */
   words: string;
+  /** The figures behind it. */
+  figures: string[];
 };
 
 /** What the picture and the words beside it say of each step. `names` are product names by id. */
@@ -31,7 +36,7 @@ export function chartRows(
   const counted = new Set<string>();
   return routine.steps.map((step) => {
     const stays = day.stays.steps.find((one) => one.step === step.id);
-    const holds = stays && Object.values(stays.protein).some(({ max }) => max > 0.05);
+    const holds = stays && stays.protein.step !== 'none';
     const first = step.product !== undefined && !counted.has(step.product);
     const carries = first && holds && (carriers.length === 0 || carriers.includes(step.id));
     if (carries) counted.add(step.product!);
@@ -53,43 +58,28 @@ export function chartRows(
       kind,
       product,
       stays,
+      always: step.cadence.every === 'wash',
       nth: carries ? { n: counted.size, over: tooMuch && protein.steps.includes(step.id) } : undefined,
       notes: once,
       unread,
       words: [
         t('routine.words.step', { kind, product }),
-        unread ?? (stays ? staysWords(t, stays) : ''),
+        unread ?? (stays ? t('routine.words.brings', { what: bringsWords(stays, t) }) : ''),
         ...once.map(({ words, answer }) => `${t(`shell.answer.${answer}`)}: ${words}.`),
       ]
         .filter(Boolean)
         .join(' '),
+      figures: stays && !stays.unread ? figuresOf(stays, t) : [],
     };
   });
 }
 
-/** "Stays on the hair: 0 to 4 mg small protein; 4 to 120 mg humectant." */
-export function staysWords(
-  t: Translate,
-  { protein, bearing, moisture }: Omit<StepStays, 'moistureAll'>,
-): string {
-  const parts: [Range, string][] = [
-    [protein.free, 'free'],
-    [protein.small, 'small'],
-    [protein.large, 'large'],
-    [{ min: bearing.min + protein.unknown.min, max: bearing.max + protein.unknown.max }, 'bearing'],
-    [moisture.humectant, 'draws'],
-    [moisture.emollient, 'softens'],
-    [moisture.occlusive, 'seals'],
-  ];
-  const said = parts
-    .filter(([{ max }]) => max > 0)
-    .map(([range, what]) =>
-      t('routine.words.amount', { ...rounded(range), what: t(`routine.glyph.${what}`) }),
-    );
-  return said.length > 0
-    ? t('routine.words.stays', { what: said.join('; ') })
-    : t('routine.words.nothing-stays');
-}
+/** "Protein: about 4 mg …", for protein and for moisture. */
+const figuresOf = (brings: Brings, t: Translate): string[] =>
+  (['protein', 'moisture'] as const)
+    .filter((what) => brings[what].mg.most > 0)
+    .map((what) => `${t(`routine.chart.${what}`)}: ${milligramWords(brings, brings[what], t)}`);
 
-const rounded = ({ min, max }: Range) => ({ min: round(min), max: round(max) });
-const round = (mg: number) => (mg < 10 ? Math.round(mg * 10) / 10 : Math.round(mg));
+/** What the whole day comes to, in one sentence. */
+export const totalWords = (t: Translate, total: Together): string =>
+  t('routine.words.total', { what: bringsWords(total, t) });

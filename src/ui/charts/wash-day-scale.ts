@@ -1,32 +1,33 @@
 import type { GlyphName } from '../../contract/paint-order.ts';
-import type { Range } from '../../core/names/entry.ts';
-import type { StepStays } from '../../core/wash-day/retained.ts';
+import type { BringStep, Brought, Together } from '../../core/amounts/brings.ts';
+import { steps } from '../../core/amounts/brings.ts';
 
-export const ticks = [1, 10, 100];
-/** Milligrams to a share of the half: a logarithm that starts at nothing. */
-export const reach = (mg: number) => Math.min(1, Math.log10(1 + mg) / Math.log10(1 + 400));
-export const bar = 7;
+export const sides = ['protein', 'moisture'] as const;
+export type Side = (typeof sides)[number];
 
-/** Proteins by size outward to one side, moisture by role to the other: glyph, pattern and side say it, hue repeats it. */
-export const lanes = {
-  protein: [
-    { key: 'free', glyph: 'free' },
-    { key: 'small', glyph: 'small' },
-    { key: 'large', glyph: 'large' },
-    { key: 'bearing', glyph: 'bearing' },
-  ],
-  moisture: [
-    { key: 'humectant', glyph: 'draws' },
-    { key: 'emollient', glyph: 'softens' },
-    { key: 'occlusive', glyph: 'seals' },
-  ],
-} as const satisfies Record<string, { key: string; glyph: GlyphName }[]>;
+/** Boxes from the middle outward that a step fills: none, one, two, three. */
+export const boxesOf = (step: BringStep): number => steps.indexOf(step);
+export const most = steps.length - 1;
 
-export const amountOf = (stays: StepStays, key: string): Range => {
-  const { protein, moisture, bearing } = stays;
-  const all: Record<string, Range> = { ...protein, ...moisture, bearing };
-  // A protein of unknown size is drawn as what may bear: hollow.
-  if (key === 'bearing')
-    return { min: bearing.min + protein.unknown.min, max: bearing.max + protein.unknown.max };
-  return all[key]!;
-};
+export const glyphsOfSide = {
+  protein: { free: 'free', small: 'small', large: 'large', unknown: 'bearing' },
+  moisture: { humectant: 'draws', emollient: 'softens', occlusive: 'seals' },
+} as const satisfies Record<Side, Record<string, GlyphName>>;
+
+/** The parts of a side that are worth a word, the larger first. */
+export function partsOfSide(brings: Together, side: Side): GlyphName[] {
+  const parts: [GlyphName, Brought][] =
+    side === 'protein'
+      ? Object.entries(brings.protein.bySize).map(([key, each]) => [
+          glyphsOfSide.protein[key as keyof typeof glyphsOfSide.protein],
+          each,
+        ])
+      : Object.entries(brings.moisture.byRole).map(([key, each]) => [
+          glyphsOfSide.moisture[key as keyof typeof glyphsOfSide.moisture],
+          each,
+        ]);
+  return parts
+    .filter(([, { step }]) => step !== 'none')
+    .toSorted(([, a], [, b]) => b.mg.likely - a.mg.likely)
+    .map(([glyph]) => glyph);
+}

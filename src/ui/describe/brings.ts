@@ -1,4 +1,4 @@
-import type { Brings, Brought } from '../../core/amounts/brings.ts';
+import type { Brings, Brought, Together } from '../../core/amounts/brings.ts';
 import type { Translate } from '../words/index.ts';
 
 /** Parts that make up most of what is brought, the larger first: those that alone would be worth a word. */
@@ -12,7 +12,7 @@ function partsOf<K extends string>(parts: Record<K, Brought>, whole: Brought): K
 const told = 0.15; // of the whole
 
 /** "some protein (small)": the step, and by size what makes it up. */
-export function proteinBrought({ protein }: Brings, t: Translate): string {
+export function proteinBrought({ protein }: Together, t: Translate): string {
   const what = t(`page.brings.protein.${protein.step}`);
   if (protein.step === 'none') return what;
   const parts = partsOf(protein.bySize, protein).map((size) => t(`page.size.${size}`));
@@ -20,7 +20,7 @@ export function proteinBrought({ protein }: Brings, t: Translate): string {
 }
 
 /** "a lot of moisture (softens, draws water)". */
-export function moistureBrought({ moisture }: Brings, t: Translate): string {
+export function moistureBrought({ moisture }: Together, t: Translate): string {
   const what = t(`page.brings.moisture.${moisture.step}`);
   if (moisture.step === 'none') return what;
   const parts = partsOf(moisture.byRole, moisture).map((role) => t(`page.moisture.${role}`));
@@ -28,7 +28,7 @@ export function moistureBrought({ moisture }: Brings, t: Translate): string {
 }
 
 /** The one line: "a little protein (small), some moisture (softens, draws water)"; of a cleanser, how it washes. */
-export const bringsWords = (brings: Brings, t: Translate): string =>
+export const bringsWords = (brings: Together & Pick<Brings, 'washes'>, t: Translate): string =>
   [
     ...(brings.washes ? [t(`page.brings.washes.${brings.washes}`)] : []),
     proteinBrought(brings, t),

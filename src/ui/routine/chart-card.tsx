@@ -3,13 +3,14 @@ import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { pictureFile } from '../charts/picture-file.ts';
 import { WashDayChart } from '../charts/wash-day-chart.tsx';
-import { chartRows } from '../charts/wash-day-rows.ts';
+import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 import { fileName, pngOf, productNames, routineCsv, routineText } from './exports.ts';
 import { PrintSheet, printSheet } from './print-sheet.tsx';
+import { takesOf } from './takes.ts';
 
 const roomForNotes = 620;
 
@@ -33,15 +34,30 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
   return (
     <Card title={t('routine.chart.title')} id="wash-day">
       <figure class="stack" ref={figure}>
-        <WashDayChart t={t} routine={routine} day={day} names={names} wide={wide} />
+        <WashDayChart
+          t={t}
+          routine={routine}
+          day={day}
+          names={names}
+          wide={wide}
+          takes={takesOf(world, routine)}
+        />
         <figcaption class="hint">{t('routine.chart.caption')}</figcaption>
       </figure>
       <Disclosure summary={t('routine.words')}>
         <ol class="words-beside">
-          {rows.map(({ id, words }) => (
-            <li key={id}>{words}</li>
+          {rows.map(({ id, words, figures }) => (
+            <li key={id}>
+              {words}
+              {figures.map((figure) => (
+                <p key={figure} class="hint">
+                  {figure}
+                </p>
+              ))}
+            </li>
           ))}
         </ol>
+        <p>{totalWords(t, day.stays.day)}</p>
       </Disclosure>
       <Disclosure summary={t('routine.take')}>
         <div class="actions">

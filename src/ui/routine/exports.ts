@@ -1,8 +1,9 @@
-import { exposureOf } from '../../core/amounts/brings.ts';
+import { type Brought, exposureOf } from '../../core/amounts/brings.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { productById } from '../../use/products.ts';
-import { chartRows, staysWords } from '../charts/wash-day-rows.ts';
+import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
+import { bringsWords } from '../describe/brings.ts';
 import type { World } from '../world.ts';
 import { productsWords } from './findings.tsx';
 import { cadenceWords } from './step-editor.tsx';
@@ -24,14 +25,22 @@ export const productNames = (world: World, routine: Routine) =>
     ),
   );
 
-/** A row for each step: what it is, how much is used, and what may stay, in milligrams. */
+const sizes = ['free', 'small', 'large', 'unknown'] as const;
+const roles = ['humectant', 'emollient', 'occlusive'] as const;
+
+/** A row for each step: what it is, how much is used, what it brings in steps and in milligrams. */
 export async function routineCsv(world: World, routine: Routine, day: WashDay): Promise<string> {
   const { default: Papa } = await import('papaparse');
   const names = productNames(world, routine);
   const rows = routine.steps.map((step, index) => {
     const stays = day.stays.steps.find((one) => one.step === step.id);
     const exposure = exposureOf(step, world.practice.washDay);
-    const amounts = Object.entries({ ...stays?.protein, bearing: stays?.bearing, ...stays?.moisture });
+    const told = stays && !stays.unread ? stays : undefined;
+    const milligrams = (what: string, brought?: Brought) =>
+      (['least', 'likely', 'most'] as const).map((end) => [
+        `${what}_${end}_mg`,
+        brought ? Math.round(brought.mg[end] * 100) / 100 : '',
+      ]);
     return {
       order: index + 1,
       kind: step.kind,
@@ -42,12 +51,15 @@ export async function routineCsv(world: World, routine: Routine, day: WashDay): 
       optional: step.optional ? 'yes' : 'no',
       grams: exposure.grams,
       retention: exposure.retention,
-      ...Object.fromEntries(
-        amounts.flatMap(([what, range]) => [
-          [`${what}_min_mg`, stays?.unread ? '' : (range?.min ?? '')],
-          [`${what}_max_mg`, stays?.unread ? '' : (range?.max ?? '')],
-        ]),
-      ),
+      protein: told?.protein.step ?? '',
+      moisture: told?.moisture.step ?? '',
+      washes: told?.washes ?? '',
+      ...Object.fromEntries([
+        ...milligrams('protein', told?.protein),
+        ...sizes.flatMap((size) => milligrams(`protein_${size}`, told?.protein.bySize[size])),
+        ...milligrams('moisture', told?.moisture),
+        ...roles.flatMap((role) => milligrams(`moisture_${role}`, told?.moisture.byRole[role])),
+      ]),
       findings: day.findings
         .filter(({ answer, steps }) => answer !== 'suits' && steps.includes(step.id))
         .map(
@@ -74,13 +86,14 @@ export function routineText(world: World, routine: Routine, day: WashDay): strin
   const rows = chartRows(t, routine, day, productNames(world, routine));
   const { products } = day.protein;
   const lines = routine.steps.flatMap((step, index) => {
-    const { kind, product, notes } = rows[index]!;
+    const { kind, product, notes, stays, unread } = rows[index]!;
     const more = [
       ...(step.cadence.every === 'wash' ? [] : [cadenceWords(t, step.cadence)]),
       ...(step.optional ? [t('routine.step.is-optional')] : []),
     ];
     return [
       `${index + 1}. ${kind}: ${product}${more.length > 0 ? ` (${more.join(', ')})` : ''}`,
+      ...(stays && !unread ? [`   ${bringsWords(stays, t)}`] : []),
       ...notes.map(({ words, answer }) => `   ${t(`shell.answer.${answer}`)}: ${words}`),
     ];
   });
@@ -95,7 +108,7 @@ export function routineText(world: World, routine: Routine, day: WashDay): strin
         ? t('routine.sum.hair-unknown')
         : t('routine.sum.allowed', { n: products.allowed })
     }`,
-    staysWords(t, { ...day.stays.day, step: '', grams: 0, retention: 0, source: '', unread: false }),
+    totalWords(t, day.stays.day),
     t('routine.caution'),
     '',
   ].join('\n');

@@ -7,6 +7,7 @@ import type { World } from '../world.ts';
 import { productNames } from './exports.ts';
 import { Findings } from './findings.tsx';
 import { cadenceWords } from './step-editor.tsx';
+import { takesOf } from './takes.ts';
 
 /** Prints the sheet alone, on paper of a size. */
 export function printSheet(size: 'A4' | 'letter') {
@@ -48,7 +49,15 @@ export function PrintSheet(props: {
           </li>
         ))}
       </ol>
-      <WashDayChart t={t} routine={routine} day={day} names={names} wide title={routine.name} />
+      <WashDayChart
+        t={t}
+        routine={routine}
+        day={day}
+        names={names}
+        wide
+        takes={takesOf(world, routine)}
+        title={routine.name}
+      />
       <Findings t={t} findings={day.findings.filter(({ answer }) => answer !== 'suits')} />
       <p class="hint">{t('routine.caution')}</p>
     </div>,

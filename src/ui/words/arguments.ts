@@ -236,9 +236,9 @@ export type Arguments = {
   'routine.wish.lifting-some': { kind: Value };
   'routine.wish.only': { what: Value };
   'routine.wish.some': { kind: Value };
-  'routine.words.amount': { max: Value; min: Value; what: Value };
-  'routine.words.stays': { what: Value };
+  'routine.words.brings': { what: Value };
   'routine.words.step': { kind: Value; product: Value };
+  'routine.words.total': { what: Value };
   'rules.avoid-list.holds': { family: string; name: Value };
   'rules.avoid-list.may-be': { family: string; name: Value };
   'rules.avoid-list.nearly': { name: Value };
