@@ -157,6 +157,8 @@ export const limitsSchema = z.strictObject({
       name,
       rinseOff: optional(z.number().positive().max(100)),
       leaveOn: optional(z.number().positive().max(100)),
+      since: optional(z.iso.date()).describe('From when, where the ceiling is no older than 2020.'),
+      banned: optional(z.iso.date()).describe('From when none is allowed in new goods.'),
       sources,
     }),
   ),

@@ -144,6 +144,10 @@ export type Limit = {
   name: string;
   rinseOff?: number;
   leaveOn?: number;
+  /** Date (ISO) from which this ceiling holds, where it is no older than 2020. */
+  since?: string;
+  /** Date (ISO) from which the EU allows none of it in new goods. */
+  banned?: string;
   sources: string[];
 };
 

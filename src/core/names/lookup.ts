@@ -43,6 +43,8 @@ export type Known = {
   sources: string[];
 };
 
+export type Law = { change: 'banned' | 'limited'; from: string };
+
 export type Lookup = {
   /** Exact, alias or pattern, saying which; close spellings are not computed here. */
   find(raw: string): Found;
@@ -54,6 +56,8 @@ export type Lookup = {
   words(): Words;
   /** Properties of a name as `find` gave it (`found.name`), or of a pattern's match. */
   known(found: Found): Known;
+  /** What EU law has changed for a found name since 2020: from when it is banned, or limited as it is now. */
+  lawOf(found: Found): Law | undefined;
   /** The allergen families that a printed name, or the name it is known by, names as its source, or may be made from. */
   sourcesOf(printed: string, found: Found): Sources;
   /** Up to `most` close spellings of an unknown name, best first. Numbers must be equal; short tokens are exact only. */
@@ -157,6 +161,11 @@ export function createLookup(
     words: mend.words,
     known,
     useOf: (found) => useOf(found, known(found)),
+    lawOf(found) {
+      const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
+      if (cap?.banned) return { change: 'banned', from: cap.banned };
+      return cap?.since ? { change: 'limited', from: cap.since } : undefined;
+    },
     sourcesOf(printed, found) {
       const told = sources(printed);
       // Only another name for the same can say more than what is printed.

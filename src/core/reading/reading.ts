@@ -3,7 +3,7 @@ import { type Likely, likelyShares } from '../amounts/likely.ts';
 import type { Market } from '../amounts/market.ts';
 import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
 import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
-import type { Found, Lookup } from '../names/lookup.ts';
+import type { Found, Law, Lookup } from '../names/lookup.ts';
 import type { ProductKind } from '../product/product.ts';
 import { findParts, type ReadAs, type Spoken } from './find-parts.ts';
 
@@ -22,6 +22,8 @@ export type Mention = {
   /** Families it surely comes from or belongs to, and those it may come from: its name does not say its source. */
   allergens: Allergen[];
   mayBe: Allergen[];
+  /** What EU law has changed for it since 2020. */
+  law?: Law;
   /** Class of use whose usual shares hold for it. */
   useClass?: string;
   /** Percent by weight that the label allows. */
@@ -151,6 +153,7 @@ function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
 function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
   const known = lookup.known(found);
   const { of: use } = lookup.useOf(found);
+  const law = lookup.lawOf(found);
   const { says, mayBe, not } = lookup.sourcesOf(part.raw, found);
   const allergens = [...new Set([...known.allergens, ...says])].filter((family) => !not.includes(family));
   return {
@@ -163,6 +166,7 @@ function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
     moisture: isProtein(known) ? [] : known.moisture,
     roles: known.roles,
     allergens,
+    ...(law && { law }),
     mayBe: mayBe.filter((family) => !allergens.includes(family)),
     ...(use && { useClass: use.id }),
     share: { min: 0, max: 100 },

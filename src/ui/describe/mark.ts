@@ -1,5 +1,5 @@
 import type { GlyphName, Mark } from '../../contract/paint-order.ts';
-import type { Range } from '../../core/names/entry.ts';
+import type { Allergen, Range } from '../../core/names/entry.ts';
 import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
@@ -76,7 +76,7 @@ const sourcesOf = ({ protein, likelyWhy }: Mention) => [
 
 /** What a name is and does, in plain sentences; the caution last. */
 export function knownLines(
-  known: Pick<Mention, 'protein' | 'moisture' | 'allergens'>,
+  known: Pick<Mention, 'protein' | 'moisture' | 'allergens'> & Partial<Pick<Mention, 'mayBe' | 'law'>>,
   t: Translate,
 ): string[] {
   const { protein } = known;
@@ -89,11 +89,24 @@ export function knownLines(
     if (protein.minute) lines.push(t('page.card.minute'));
   }
   for (const role of known.moisture) lines.push(t(`page.card.moisture.${role}`));
-  const family = known.allergens.find((each) => each !== 'fragrance' && each !== 'sensitizer');
-  if (family)
-    lines.push(t('page.card.allergen', { family: t(`page.family.${family}`).toLocaleLowerCase(t.lang) }));
+  const { law, mayBe = [] } = known;
+  if (law) lines.push(t(`page.card.law.${law.change}`, { date: dateWords(law.from, t) }));
+  for (const family of known.allergens)
+    if (family === 'sensitizer') lines.push(t('page.card.sensitizer'));
+    else if (family !== 'fragrance') lines.push(t('page.card.allergen', { family: familyWord(family, t) }));
+  for (const family of mayBe)
+    lines.push(
+      t(family === 'sensitizer' ? 'page.card.sensitizer-traces' : 'page.card.may-be', {
+        family: familyWord(family, t),
+      }),
+    );
   return lines;
 }
+
+const familyWord = (family: Allergen, t: Translate) => t(`page.family.${family}`).toLocaleLowerCase(t.lang);
+
+const dateWords = (iso: string, t: Translate) =>
+  new Intl.DateTimeFormat(t.lang, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(iso));
 
 /** "Source: …", or empty. */
 export function sourceWords(keys: string[], t: Translate, sources: Sources): string {

@@ -93,6 +93,9 @@ export type Arguments = {
   'page.card.also': { name: Value };
   'page.card.by-pattern': { name: Value };
   'page.card.daltons': { max: Value; min: Value };
+  'page.card.law.banned': { date: Value };
+  'page.card.law.limited': { date: Value };
+  'page.card.may-be': { family: Value };
   'page.card.mended': { name: Value; printed: Value };
   'page.card.source': { source: Value };
   'page.kind.sized': { kind: Value; size: Value };
