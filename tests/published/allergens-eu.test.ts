@@ -47,3 +47,13 @@ it.each([
   'Cetyl Alcohol',
   'Sodium Benzoate',
 ])('%s is none', (name) => expect(known(name).roles).not.toContain('fragrance-allergen'));
+
+// Collective label names of Annex III as amended by Regulation (EU) 2023/1545.
+it.each(
+  split(`Pinus Mugo; Pinus Pumila; Cedrus Atlantica Oil/Extract; Myroxylon Pereirae Oil/Extract; Rose Ketones; Lippia
+    Citriodora Absolute; Cananga Odorata Oil/Extract; Citrus Aurantium Flower Oil; Citrus Aurantium Peel Oil; Citrus
+    Aurantium Bergamia Peel Oil; Lemongrass Oil; Eucalyptus Globulus Oil; Eugenia Caryophyllus Oil; Jasmine Oil/Extract;
+    Lavandula Oil/Extract; Mentha Viridis Leaf Oil; Narcissus Extract; Pogostemon Cablin Oil; Rose Flower Oil/Extract`).map(
+    (name) => [name.replace(/\s+/g, ' ')],
+  ),
+)('%s is a fragrance allergen', (name) => expect(known(name!).roles).toContain('fragrance-allergen'));
