@@ -95,17 +95,17 @@ export async function act(page: AnyPage, name: string): Promise<void> {
 
 /** Browsing: a head of hair is described once, and the strip says how each product sits with it. */
 export async function browse({ page, panel, storeUrl, screens }: Stage) {
-  await stripSays(page, /3 proteins/);
+  await stripSays(page, /3 proteins|(a little|some|a lot of) protein/);
   await press(panel, '^Hair$');
   await press(panel, '^Coarse');
   await press(panel, '^Low');
   await says(panel, /rarely|sparing/i);
   await screens('panel', 'hair');
-  await stripSays(page, /does not suit/);
+  await stripSays(page, /Not for/);
   await page.goto(`${storeUrl}/goods/low-tide-deep-conditioner`);
-  await stripSays(page, /suits/);
+  await stripSays(page, /Fits/);
   await page.goto(`${storeUrl}/goods/gossamer-leave-in`);
-  await stripSays(page, /does not suit/);
+  await stripSays(page, /Not for/);
   await unfold(page);
   await screens('page', 'browse');
 }

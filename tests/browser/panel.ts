@@ -116,8 +116,8 @@ describe('beside a shop', () => {
       },
     ]);
     for (const view of [panel, other]) {
-      await view.waitForSelector('.note.does-not-suit .answer');
-      expect(await view.textContent('.note.does-not-suit')).toContain('Hydrolyzed');
+      await view.waitForSelector('.answer-head.does-not-suit');
+      expect(await view.textContent('.verdict')).toContain('Hydrolyzed');
     }
     await other.close();
   });

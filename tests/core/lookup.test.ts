@@ -189,7 +189,7 @@ describe('close spellings are offered, never used', () => {
   });
 });
 
-it('at least 500 times faster than a fuzzy search over all names', () => {
+it('at least 100 times faster than a fuzzy search over all names', () => {
   const noisy = entries
     .filter((_, i) => i % Math.floor(entries.length / 40) === 0)
     .slice(0, 40)

@@ -1,13 +1,20 @@
 // What the strip and the cards say. The small dictionary is invented from memory; sentences are the catalogue's.
 import { describe, expect, it } from 'vitest';
+import { practice } from '../../dictionary/practice.ts';
+import { bringsFor } from '../../src/core/amounts/brings.ts';
+import type { Answer, Finding } from '../../src/core/judge/finding.ts';
 import type { Entry } from '../../src/core/names/entry.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
+import type { ProductKind } from '../../src/core/product/product.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { cardOf, glyphsOf, marksOf } from '../../src/ui/describe/mark.ts';
 import { shareWords } from '../../src/ui/describe/share.ts';
-import { stripOf, sumsOf, verdictOf } from '../../src/ui/describe/strip.ts';
+import { stripOf } from '../../src/ui/describe/strip.ts';
+import { sumsOf } from '../../src/ui/describe/sums.ts';
+import { verdictOf } from '../../src/ui/describe/verdict.ts';
 import { glyphs } from '../../src/ui/glyphs/shapes.ts';
 import { english, translator } from '../../src/ui/words/index.ts';
+import type { Check } from '../../src/use/judge-product.ts';
 
 const sources = ['common-practice'];
 const made = (name: string, rest: Partial<Entry> = {}): Entry => ({ name, sources, ...rest });
@@ -42,7 +49,10 @@ const lookup = createLookup(
 );
 const t = translator('en');
 const read = (text: string) => readLabel(text, lookup, { market: 'eu' });
-const sums = (text: string) => sumsOf(read(text), t);
+const sums = (text: string, kind?: ProductKind) => {
+  const reading = read(text);
+  return sumsOf(reading, t, bringsFor(reading, { kind }, practice.washDay));
+};
 
 describe('the strip sums up', () => {
   it.each([
@@ -53,10 +63,10 @@ describe('the strip sums up', () => {
     ['Glycerin, Aqua, Hydrolyzed Silk', '1 protein, small, at most 33.3 % · moisture leads'],
     [
       'Aqua, Hydrolyzed Silk, Hydrolyzed Wheat Protein, Hydrolyzed Rice Protein',
-      '3 proteins, 2 large, 1 small, at most 50 % each · no moisture names',
+      '3 proteins: 2 large and 1 small, at most 50 % each · no moisture names',
     ],
     ['Glycerin, Aqua, Parfum', 'no protein · moisture leads'],
-    ['Glycerin, Aqua, Oat Extract', 'no sure protein, 1 name may bear protein · moisture leads'],
+    ['Glycerin, Aqua, Oat Extract', 'no sure protein; 1 name may contain some · moisture leads'],
     ['Aqua, Sodium Cocoyl Glutamate, Parfum', 'no protein · no moisture names'],
     [
       'Glycerin, Aqua, Parfum, Hydrolyzed Silk, Zorblax',
@@ -74,43 +84,69 @@ describe('the strip sums up', () => {
     expect(sums(text)).toBe(words);
   });
 
+  it('says amounts in words where the kind of product is known, and how a cleanser washes', () => {
+    expect(sums('Aqua, Glycerin, Hydrolyzed Wheat Protein', 'leave-in')).toMatch(
+      /^(a little|some|a lot of) protein \(large\) · (a little|some|a lot of) moisture \(draws water\)$/,
+    );
+    expect(sums('Aqua, Glycerin', 'cleanser')).toMatch(/^hardly washes · no protein · /);
+  });
+
   it('says why nothing can be told without a head, and offers to keep only what is not kept', () => {
     const strip = (kept: boolean) =>
-      stripOf(read('Glycerin, Aqua'), { product: 'Foam', checks: [], kept }, t);
-    expect(strip(false).verdicts).toMatchObject([{ answer: 'cannot-tell', who: 'For your hair:' }]);
+      stripOf(read('Glycerin, Aqua'), { product: 'Foam', checks: [], brings: undefined, kept }, t);
+    expect(strip(false).verdicts).toMatchObject([{ answer: 'cannot-tell', title: 'Cannot tell yet' }]);
     expect(strip(false).label).toBe('Strandline: ingredients of Foam');
     expect(strip(false).actions.map(({ id }) => id)).toContain('keep');
     expect(strip(true).actions.map(({ id }) => id)).not.toContain('keep');
   });
 
-  it('a verdict names whom it is for, its answer and at most two of the reasons that decided it', () => {
-    const because = (rule: string, answer: 'does-not-suit' | 'suits', key: string) => ({
-      aspect: 'protein' as const,
+  const because = (rule: string, aspect: Finding['aspect'], answer: Answer, rest: Partial<Finding> = {}) =>
+    ({
+      aspect,
       rule,
       answer,
-      reason: { key },
       steps: ['this'],
       mentions: [],
+      reason: { key: 'shell.undo' },
+      ...rest,
+    }) as Finding;
+  const check = (answer: Answer, deciding: Finding[], who = 'Wren'): Check => ({
+    about: 'head',
+    who,
+    answer,
+    findings: deciding,
+    deciding,
+    decides: [],
+  });
+  it.each([
+    ['suits', 'Wren', 'Fits Wren'],
+    ['with-care', 'Wren', 'Fits Wren, with care'],
+    ['does-not-suit', 'Wren', 'Not for Wren'],
+    ['cannot-tell', 'Wren', 'Cannot tell yet for Wren'],
+    ['does-not-suit', 'My hair', 'Not for your hair'],
+  ] as const)('%s, of %s: %s', (answer, who, title) => {
+    expect(verdictOf(check(answer, [], who), t).title).toBe(title);
+  });
+  it('a verdict has one reason first, with care its condition too, and each other sentence once', () => {
+    const first = because('b', 'weight', 'with-care', {
+      reason: { key: 'shell.undo' },
+      condition: { key: 'shell.dismiss' },
     });
-    const verdict = verdictOf(
-      {
-        about: 'head',
-        who: 'Wren',
-        answer: 'does-not-suit',
-        findings: [
-          because('a', 'suits', 'rules.protein.free'),
-          because('b', 'does-not-suit', 'rules.weight.too-heavy'),
-        ],
-        deciding: [because('b', 'does-not-suit', 'rules.weight.too-heavy')],
-        decides: [],
-      },
-      t,
-    );
-    expect(verdict).toEqual({
-      who: 'For Wren:',
-      answer: 'does-not-suit',
-      answerWord: 'does not suit',
-      text: t('rules.weight.too-heavy'),
+    const second = because('c', 'protein', 'with-care', { unknown: { key: 'shell.dismiss' } });
+    const third = because('d', 'care', 'with-care', { reason: { key: 'shell.name' } });
+    expect(verdictOf(check('with-care', [first, second, third]), t)).toEqual({
+      answer: 'with-care',
+      title: 'Fits Wren, with care',
+      why: ['Undo', 'Dismiss'],
+      more: ['Strandline'],
+    });
+  });
+  it('what it does comes before what is not on it', () => {
+    const clear = because('avoid-list', 'avoid', 'suits');
+    const mild = because('cleansing', 'cleansing', 'suits', { reason: { key: 'shell.name' } });
+    expect(verdictOf(check('suits', [clear, mild]), t)).toMatchObject({
+      why: ['Strandline'],
+      more: ['Undo'],
     });
   });
 });

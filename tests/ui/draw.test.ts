@@ -47,8 +47,8 @@ const strip: StripWords = {
   ],
   short: '1 protein',
   verdicts: [
-    { who: 'For Wren:', answer: 'suits', answerWord: 'suits', text: '' },
-    { who: 'In Wash day:', answer: 'does-not-suit', answerWord: 'does not suit', text: 'Too much.' },
+    { answer: 'suits', title: 'Fits Wren', why: ['Light.'], more: ['Never on the strip.'] },
+    { answer: 'does-not-suit', title: 'Not in “Sunday” as it is', why: ['Too much.'], more: [] },
   ],
   actions: [
     { id: 'panel', word: 'Open' },
@@ -91,11 +91,10 @@ describe('a strip', () => {
   const does = (drawings: Drawing[]) =>
     drawings.flatMap(elementsIn).flatMap(([, { 'data-does': what }]) => what ?? []);
 
-  it('open: all it says, and a button for all that can be done', () => {
-    const words = open.map(textOf).join(' ');
-    for (const said of ['Ingredients of Foam', '1 protein', '2 names not known', 'For Wren: suits.'])
-      expect(words).toContain(said);
-    expect(words).toContain('In Wash day: does not suit. Too much.');
+  it('open: the answer first, its reason, the routine, what it sums up to, and a button for all that can be done', () => {
+    expect(open.map(textOf).join('|')).toMatch(
+      /^Ingredients of Foam\|Fits WrenLight\.\|Not in “Sunday” as it isToo much\.\|1 protein2 names not known\|Open/,
+    );
     expect(does(open)).toEqual(['next', 'move', 'fold', 'panel', 'add', 'more', 'keep', 'pause']);
   });
 
@@ -103,8 +102,8 @@ describe('a strip', () => {
     expect(does(drawStrip({ ...strip, actions: strip.actions.slice(0, 2) }, t).open)).not.toContain('more');
   });
 
-  it('folded: the count and the answer that asks for a look', () => {
-    expect(folded.map(textOf).join('')).toBe('1 proteindoes not suit');
+  it('folded: the answer with whom it is for, then the count', () => {
+    expect(folded.map(textOf).join('')).toBe('Fits Wren1 protein');
     expect(does(folded)).toEqual(['fold']);
   });
 

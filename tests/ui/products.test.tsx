@@ -128,7 +128,7 @@ describe('one product', () => {
       ],
       { detail: { product: 'p1' } },
     );
-    expect(document.querySelector('.note.does-not-suit')!.textContent).toContain('Glycerin');
+    expect(document.querySelector('.verdict')!.textContent).toContain('Glycerin');
   });
 
   it('is removed with one undo for it and its steps', async () => {
@@ -243,15 +243,18 @@ it('stands newest first, by name, or by price for the same amount', async () => 
         added: `2026-01-0${day}T00:00:00.000Z`,
       }),
     );
-  await open([make('a', 'Birch 2', 9, 1), make('b', 'Birch 10', undefined, 2), make('c', 'Alder', 3, 3)]);
-  const names = () => [...document.querySelectorAll('.product-name')].map((name) => name.textContent);
+  // Search and filters come with eight products; five of them cost the most and are last by every order.
+  const others = [1, 2, 3, 4, 5].map((n) => ({ ...make(`o${n}`, `Yew ${n}`, 50, 1) }));
+  await open([...others, make('a', 'Birch 2', 9, 2), make('b', 'Birch 10', 40, 3), make('c', 'Alder', 3, 4)]);
+  const names = () =>
+    [...document.querySelectorAll('.product-name')].map((name) => name.textContent).slice(0, 3);
   expect(names()).toEqual(['Alder', 'Birch 10', 'Birch 2']);
   await choose('In order of', 'name');
   expect(names()).toEqual(['Alder', 'Birch 2', 'Birch 10']);
   await choose('In order of', 'price');
   expect(names()).toEqual(['Alder', 'Birch 2', 'Birch 10']);
   await type(/^Search/, 'birch');
-  expect(names()).toHaveLength(2);
+  expect(document.querySelectorAll('.product-name')).toHaveLength(2);
 });
 
 describe('prices', () => {

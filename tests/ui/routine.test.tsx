@@ -239,7 +239,7 @@ describe('taken along', () => {
     const { now } = await open();
     const day = washDay(washDayInput(now(), routine));
     const said = routineText(now(), routine, day);
-    expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}with care: /);
+    expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}fits with care: /);
     expect(said).toContain('Patch-test what is new.');
   });
   it('as CSV: a row a step, formulas guarded', async () => {

@@ -79,7 +79,7 @@ describe('a page that was read', () => {
 
   it('answers for the head in use, with reasons and the names that decided', async () => {
     await draw({ page, remembered: { ...nothing, heads: [wren] } });
-    expect(document.querySelector('.note .answer')?.textContent).toBe('does not suit');
+    expect(document.querySelector('.answer-head.large .answer')?.textContent).toBe('Not for Wren');
     expect(button('Hydrolyzed Wheat Protein')).toBeDefined();
     expect(document.querySelector('.decides .mention-name')?.textContent).toMatch('Hydrolyzed Wheat Protein');
   });

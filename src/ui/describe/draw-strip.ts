@@ -4,6 +4,7 @@ import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
 import type { StripWords } from './strip.ts';
+import type { VerdictWords } from './verdict.ts';
 
 const button = (does: Does, attributes: Record<string, string>, ...children: Drawing[]): Drawing => [
   'button',
@@ -25,22 +26,38 @@ const span = (name: string, ...children: Drawing[]): Drawing => [
   ...children,
 ];
 const glyphsIn = (names: GlyphName[]) => names.map(drawGlyph);
-const answerGlyph = (answer: Answer) => drawGlyph(glyphOfAnswer(answer));
 
-/** The strip of one list, open and folded to a tag: what it sums up, how it sits, what can be done. */
+/** The ring of an answer, `size` times as large as beside a name. */
+const ring = (answer: Answer, size: number): Drawing => {
+  const [tag, attributes, ...shapes] = drawGlyph(glyphOfAnswer(answer));
+  const { width, height } = attributes as { width: number; height: number };
+  return [tag, { ...attributes, width: width * size, height: height * size }, ...shapes];
+};
+
+/** The strip of one list, open and folded to a tag: how it sits, why, what it sums up, what can be done. */
 export function drawStrip(strip: StripWords, t: Translate): PaintOrder['strip'] {
   return { label: strip.label, open: drawOpen(strip, t), folded: [drawTag(strip, t)] };
 }
 
-function drawTag({ verdicts, glyphs, short }: StripWords, t: Translate): Drawing {
-  const worst = verdicts.find(({ answer }) => answer !== 'suits') ?? verdicts[0];
+function drawTag({ verdicts: [first], glyphs, short }: StripWords, t: Translate): Drawing {
   return [
     'div',
     { class: 'head tag' },
+    ...(first ? [ring(first.answer, 1.25), span(`answer ${first.answer}`, first.title)] : []),
     ...glyphsIn(glyphs.slice(0, 3)),
-    span('', short),
-    ...(worst ? [answerGlyph(worst.answer), span(`answer ${worst.answer}`, worst.answerWord)] : []),
+    span('short', short),
     icon('fold', t('page.painter.unfold'), 'M4 10 8 6 12 10', { 'aria-expanded': 'false' }),
+  ];
+}
+
+/** The first answer is the largest thing of the strip, those after it are lines. */
+function drawVerdict({ answer, title, why }: VerdictWords, at: number): Drawing {
+  return [
+    'div',
+    { class: at === 0 ? 'verdict' : 'verdict after' },
+    ring(answer, at === 0 ? 1.6 : 1),
+    span(`answer ${answer}`, title),
+    ...why.map((words): Drawing => ['p', {}, words]),
   ];
 }
 
@@ -58,23 +75,12 @@ function drawOpen({ label, parts, verdicts, actions }: StripWords, t: Translate)
       icon('move', t('page.painter.move'), 'M2 8H14M5 4.5 1.8 8 5 11.5M11 4.5 14.2 8 11 11.5'),
       icon('fold', t('page.painter.fold'), 'M4 6 8 10 12 6', { 'aria-expanded': 'true' }),
     ],
+    ...verdicts.map(drawVerdict),
     [
       'ul',
       { class: 'parts' },
       ...parts.map(
         ({ glyphs, text }): Drawing => ['li', {}, span('row', ...glyphsIn(glyphs)), span('', text)],
-      ),
-    ],
-    [
-      'ul',
-      { class: 'verdicts' },
-      ...verdicts.map(
-        ({ who, answer, answerWord, text }): Drawing => [
-          'li',
-          {},
-          answerGlyph(answer),
-          span('', `${who} `, span(`answer ${answer}`, answerWord), text ? `. ${text}` : '.'),
-        ],
       ),
     ],
     ['div', { class: 'actions' }, ...asked, ...(rest.length > 0 ? [more, hidden] : [])],

@@ -34,6 +34,14 @@ export function glyphsOf({ protein, moisture }: Pick<Mention, 'protein' | 'moist
   return [...beads, ...moisture.map((role) => drops[role])];
 }
 
+const glyphOrder: GlyphName[] = ['large', 'small', 'free', 'bearing', 'draws', 'softens', 'seals'];
+
+/** Glyphs of many mentions, each once, in the one order: protein by size, then what moisture does. */
+export function glyphsInOrder(mentions: readonly Mention[]): GlyphName[] {
+  const there = new Set(mentions.flatMap(glyphsOf));
+  return glyphOrder.filter((name) => there.has(name));
+}
+
 function lineOf(glyphs: GlyphName[]): Mark['line'] {
   const [first] = glyphs;
   return first === 'free' || first === 'small' || first === 'large' || first === 'bearing'

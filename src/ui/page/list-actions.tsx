@@ -4,8 +4,8 @@ import { comparedMet } from '../../use/pins.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 
-/** What to do with the product in view: add it to the routine, compare it, keep it. */
-export function ListActions({ world, met }: { world: World; met: Met }) {
+/** What to do with the product in view: add it to the routine, compare it, keep it or (unless it is `opened`) look at what is kept. */
+export function ListActions({ world, met, opened }: { world: World; met: Met; opened?: boolean }) {
   const { t, remembered } = world;
   const kept = findSame(remembered.products, met);
   const pinned = remembered.settings.pinned ?? [];
@@ -22,7 +22,7 @@ export function ListActions({ world, met }: { world: World; met: Met }) {
       <Button onClick={compare}>
         {t(pinned.length > 0 ? 'panel.action.compare-here' : 'panel.action.compare')}
       </Button>
-      {kept ? (
+      {opened ? null : kept ? (
         <Button look="quiet" onClick={() => world.go('products', { product: kept.id })}>
           {t('panel.action.kept')}
         </Button>

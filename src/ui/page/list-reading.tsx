@@ -3,7 +3,7 @@ import { type ProductFacts, type ProductKind, productKinds } from '../../core/pr
 import { judgeProduct } from '../../use/judge-product.ts';
 import type { Met } from '../../use/knowing.ts';
 import { judgedAs, knownProduct } from '../../use/met-product.ts';
-import { sumsOf } from '../describe/strip.ts';
+import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
@@ -58,8 +58,9 @@ export function ListReading(props: {
   return (
     <>
       <Card over={factsLine(facts, t.lang)} title={facts.name}>
-        <p class="sums">{sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}</p>
-        <Verdict world={world} reading={reading} checks={checks} />
+        <Verdict world={world} reading={reading} checks={checks}>
+          <p class="sums">{sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}</p>
+        </Verdict>
         <Select
           inline
           label={t('panel.kind')}

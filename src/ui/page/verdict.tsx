@@ -1,10 +1,13 @@
+import type { ComponentChildren } from 'preact';
 import type { Reading } from '../../core/reading/reading.ts';
 import { headInUse } from '../../use/in-use.ts';
 import type { Check } from '../../use/judge-product.ts';
-import { verdictOf } from '../describe/strip.ts';
+import { verdictOf } from '../describe/verdict.ts';
+import { AnswerHead } from '../parts/answer-head.tsx';
 import { Button } from '../parts/button.tsx';
-import { Note } from '../parts/note.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
+import { HeadSwitch } from './head-switch.tsx';
 
 /** Shows a name of the list below: opens its row and goes there. */
 function showName(index: number) {
@@ -14,84 +17,75 @@ function showName(index: number) {
   row.querySelector('summary')?.focus();
 }
 
-/** How this product sits with the head in use, why, and which names decided it. */
-export function Verdict(props: { world: World; reading: Reading; checks: readonly Check[] }) {
+/**
+ * How this product sits with the head in use: the answer with whom it is for, one reason, then `children` (what it
+ * sums up to), what it does in the routine, and the rest when asked for.
+ */
+export function Verdict(props: {
+  world: World;
+  reading: Reading;
+  checks: readonly Check[];
+  children?: ComponentChildren;
+}) {
   const { world, reading, checks } = props;
-  const weighed = checks.find(({ about }) => about === 'head');
-  const inRoutine = checks.find(({ about }) => about === 'routine');
   const { t, remembered } = world;
-  const head = headInUse(remembered);
-  if (!head || !weighed)
+  const forHead = checks.find(({ about }) => about === 'head');
+  const inRoutine = checks.find(({ about }) => about === 'routine');
+  if (!headInUse(remembered) || !forHead)
     return (
-      <Note t={t}>
-        <p>{t('panel.verdict.no-head')}</p>
-        <div class="actions">
-          <Button onClick={() => world.go('hair')}>{t('panel.verdict.describe')}</Button>
+      <>
+        <div class="verdict">
+          <AnswerHead answer="cannot-tell" title={t('page.verdict.untold')} />
+          <p>{t('panel.verdict.no-head')}</p>
+          <div class="actions">
+            <Button look="strong" onClick={() => world.go('hair')}>
+              {t('panel.verdict.describe')}
+            </Button>
+          </div>
         </div>
-      </Note>
+        {props.children}
+      </>
     );
-  const reasons = [
-    ...new Set(
-      weighed.deciding.flatMap(({ reason, condition }) =>
-        [reason, condition].flatMap((said) => (said ? [t(said.key, said.values)] : [])),
-      ),
-    ),
-  ];
-  const unknowns = [
-    ...new Set(weighed.deciding.flatMap(({ unknown }) => (unknown ? [t(unknown.key, unknown.values)] : []))),
-  ];
+  const { answer, title, why, more } = verdictOf(forHead, t);
+  const routine = inRoutine && verdictOf(inRoutine, t);
+  const rest = [...more, ...(routine?.more ?? [])];
   return (
     <>
-      <Note
-        t={t}
-        answer={weighed.answer}
-        about={
-          remembered.heads.length > 1 ? (
-            <label class="for-head">
-              {t('panel.verdict.for')}{' '}
-              <select
-                value={head.id}
-                onChange={(event) =>
-                  void world.change({ do: 'set', settings: { headInUse: event.currentTarget.value } })
-                }
-              >
-                {remembered.heads.map(({ id, name }) => (
-                  <option key={id} value={id}>
-                    {name}
-                  </option>
-                ))}
-              </select>
-            </label>
-          ) : (
-            `${t('panel.verdict.for')} ${head.name}:`
-          )
-        }
-      >
-        {[...reasons, ...unknowns].map((words) => (
-          <p key={words}>{words}</p>
-        ))}
-        {weighed.decides.length > 0 && (
-          <p class="decided">
-            <span class="hint">{t('panel.verdict.why')}</span>
-            {weighed.decides.map((index) => (
-              <Button key={index} look="quiet" onClick={() => showName(index)}>
-                {reading.mentions[index]?.raw}
-              </Button>
-            ))}
+      <div class="verdict">
+        <AnswerHead answer={answer} title={title} />
+        {why.map((words) => (
+          <p key={words} class="why">
+            {words}
           </p>
-        )}
-      </Note>
-      {inRoutine && <RoutineVerdict world={world} check={inRoutine} />}
+        ))}
+      </div>
+      {props.children}
+      {routine && (
+        <div class="verdict">
+          <AnswerHead answer={routine.answer} title={routine.title} look="small" />
+          {routine.why.map((words) => (
+            <p key={words}>{words}</p>
+          ))}
+        </div>
+      )}
+      {forHead.decides.length > 0 && (
+        <p class="decided">
+          <span class="hint">{t('panel.verdict.why')}</span>
+          {forHead.decides.map((index) => (
+            <Button key={index} look="quiet" onClick={() => showName(index)}>
+              {reading.mentions[index]?.raw}
+            </Button>
+          ))}
+        </p>
+      )}
+      {rest.length > 0 && (
+        <Disclosure summary={t('panel.verdict.more', { n: rest.length })}>
+          {rest.map((words) => (
+            <p key={words}>{words}</p>
+          ))}
+        </Disclosure>
+      )}
+      <HeadSwitch world={world} />
     </>
-  );
-}
-
-/** What adding it would bring to the routine in use, in the words of the strip on the page. */
-function RoutineVerdict({ world: { t }, check }: { world: World; check: Check }) {
-  const { who, text } = verdictOf(check, t);
-  return (
-    <Note t={t} answer={check.answer} about={who}>
-      <p>{text}</p>
-    </Note>
   );
 }

@@ -7,7 +7,7 @@ import { Choose } from '../compare/choose.tsx';
 import { AlignedNames } from '../compare/names.tsx';
 import { Row, Rows } from '../compare/table.tsx';
 import { PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
-import { sumsOf } from '../describe/strip.ts';
+import { sumsOf } from '../describe/sums.ts';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { Help } from '../parts/help.tsx';

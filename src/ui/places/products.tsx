@@ -1,8 +1,11 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type Product, type ProductKind, productKinds } from '../../core/product/product.ts';
+import { headInUse } from '../../use/in-use.ts';
+import { judgeProduct } from '../../use/judge-product.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
@@ -18,6 +21,11 @@ import type { World } from '../world.ts';
 
 type Show = 'all' | 'owned' | 'considered';
 type Sort = 'newest' | 'name' | 'price';
+/** Only those that fit the head in use, or a wash day of theirs. */
+type Fits = 'head' | 'routine';
+
+// Fewer than this are seen at a glance.
+const manyFrom = 8;
 
 const sorts: Sort[] = ['newest', 'name', 'price'];
 
@@ -29,6 +37,15 @@ function sorted(products: readonly Product[], sort: Sort, lang: string): Product
   if (sort === 'newest') return products.toReversed(); // they are remembered as they were added
   const price = new Map(products.map((product) => [product, per100(product)]));
   return products.toSorted((a, b) => price.get(a)! - price.get(b)! || 0);
+}
+
+/** Whether nothing speaks against a product; what could not be read or told is left out. */
+function isFit(world: World, { labels: [label], id, kind, use }: Product, fits: Fits): boolean {
+  const reading = label && world.reading(label.text, { kind, use });
+  if (!reading || reading.refused) return false;
+  const checks = judgeProduct(world, { reading, kind, use, product: id });
+  const check = checks.find(({ about }) => about === fits);
+  return check !== undefined && (check.answer === 'suits' || check.answer === 'with-care');
 }
 
 /** Products on hand and considered: search, add, and one of them opened. It may be opened for one of them. */
@@ -45,6 +62,9 @@ export function ProductsPlace({ world }: { world: World }) {
   const [show, setShow] = useState<Show>('all');
   const [kind, setKind] = useState<ProductKind | undefined>();
   const [sort, setSort] = useState<Sort>('newest');
+  const [fits, setFits] = useState<Fits | undefined>();
+  const head = headInUse(remembered);
+  const chosen = [show !== 'all', kind, sort !== 'newest', fits].filter(Boolean).length;
   const search = useMemo(() => createSearch(products, t), [products, t]);
   const open = products.find(({ id }) => id === opened);
   const owned = products.filter((product) => product.owned).length;
@@ -86,7 +106,10 @@ export function ProductsPlace({ world }: { world: World }) {
   const wish = wishFrom(world);
   const among = wish ? wished(world, search(query), wish) : search(query);
   const matching = among.filter(
-    (product) => (show === 'all' || product.owned === (show === 'owned')) && (!kind || product.kind === kind),
+    (product) =>
+      (show === 'all' || product.owned === (show === 'owned')) &&
+      (!kind || product.kind === kind) &&
+      (!fits || isFit(world, product, fits)),
   );
   // What is searched for comes best match first.
   const found = query.trim() ? matching : sorted(matching, sort, t.lang);
@@ -99,7 +122,7 @@ export function ProductsPlace({ world }: { world: World }) {
         </Button>
       </div>
       {wish && <WishNote world={world} wish={wish} />}
-      <search class="stack">
+      {products.length >= manyFrom && (
         <TextField
           type="search"
           label={t('products.search')}
@@ -107,44 +130,60 @@ export function ProductsPlace({ world }: { world: World }) {
           value={query}
           onInput={setQuery}
         />
-        <Choice
-          legend={t('products.show')}
-          value={show}
-          onChange={setShow}
-          options={[
-            { value: 'all', label: t('products.show.all', { n: products.length }) },
-            { value: 'owned', label: t('products.show.owned', { n: owned }) },
-            { value: 'considered', label: t('products.show.considered', { n: products.length - owned }) },
-          ]}
-        />
-        <Select
-          label={t('products.kind')}
-          empty={t('products.kind.any')}
-          value={kind}
-          onChange={setKind}
-          options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
-        />
-        {!query.trim() && (
-          <Select
-            label={t('products.sort')}
-            value={sort}
-            onChange={(chosen) => setSort(chosen ?? 'newest')}
-            options={sorts.map((value) => ({
-              value,
-              label: t(`products.sort.${value}`),
-            }))}
+      )}
+      {products.length >= manyFrom && (
+        <Disclosure summary={t('products.filters', { n: chosen })}>
+          <Choice
+            legend={t('products.show')}
+            value={show}
+            onChange={setShow}
+            options={[
+              { value: 'all', label: t('products.show.all', { n: products.length }) },
+              { value: 'owned', label: t('products.show.owned', { n: owned }) },
+              { value: 'considered', label: t('products.show.considered', { n: products.length - owned }) },
+            ]}
           />
-        )}
-      </search>
+          <Select
+            label={t('products.kind')}
+            empty={t('products.kind.any')}
+            value={kind}
+            onChange={setKind}
+            options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
+          />
+          {!query.trim() && (
+            <Select
+              label={t('products.sort')}
+              value={sort}
+              onChange={(chosen) => setSort(chosen ?? 'newest')}
+              options={sorts.map((value) => ({
+                value,
+                label: t(`products.sort.${value}`),
+              }))}
+            />
+          )}
+          {head && (
+            <Select
+              label={t('products.fits')}
+              empty={t('products.fits.any')}
+              value={fits}
+              onChange={setFits}
+              options={(['head', 'routine'] as const).map((value) => ({
+                value,
+                label: t(`products.fits.${value}`, { who: head.name }),
+              }))}
+            />
+          )}
+        </Disclosure>
+      )}
       <p class="hint" role="status">
         {found.length === 0 ? t('products.none-found') : t('products.found', { n: found.length })}
       </p>
       <WindowList
-        key={`${query}|${show}|${kind}|${sort}`}
+        key={`${query}|${show}|${kind}|${sort}|${fits}`}
         items={found}
         keyOf={({ id }) => id}
         label={t('products.list')}
-        estimate={96}
+        estimate={128}
       >
         {(product) => <ProductRow world={world} product={product} onOpen={setOpened} />}
       </WindowList>

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { bringsFor } from '../../core/amounts/brings.ts';
 import type { LabelText, Product } from '../../core/product/product.ts';
 import { plainLabel } from '../../core/product/same-product.ts';
-import { sumsOf } from '../describe/strip.ts';
+import { sumsOf } from '../describe/sums.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';

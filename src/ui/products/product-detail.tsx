@@ -1,8 +1,13 @@
 import { useState } from 'preact/hooks';
+import { bringsFor } from '../../core/amounts/brings.ts';
 import type { Use } from '../../core/names/entry.ts';
 import { type Product, productKinds, usualUse } from '../../core/product/product.ts';
 import { isSameProduct } from '../../core/product/same-product.ts';
 import { judgeProduct } from '../../use/judge-product.ts';
+import type { Met } from '../../use/knowing.ts';
+import { comparedProduct } from '../../use/pins.ts';
+import { sumsOf } from '../describe/sums.ts';
+import { ListActions } from '../page/list-actions.tsx';
 import { Verdict } from '../page/verdict.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -46,8 +51,11 @@ export function ProductDetail({ world, product, onClose }: Props) {
               use: product.use,
               product: product.id,
             })}
-          />
+          >
+            <p class="sums">{sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))}</p>
+          </Verdict>
         )}
+        {label && <ListActions world={world} met={metAgain(product)} opened />}
         <Check
           label={t('products.is-owned')}
           checked={product.owned}
@@ -74,6 +82,12 @@ export function ProductDetail({ world, product, onClose }: Props) {
       </div>
     </>
   );
+}
+
+/** A kept product as one that was met, for what may be done with either. */
+function metAgain(product: Product): Met {
+  const { pin: _, text, ...facts } = comparedProduct(product);
+  return { text, facts };
 }
 
 function Sources({ world: { t }, product }: { world: World; product: Product }) {

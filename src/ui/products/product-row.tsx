@@ -1,8 +1,11 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import type { Product } from '../../core/product/product.ts';
-import { glyphsOf } from '../describe/mark.ts';
-import { sumsOf } from '../describe/strip.ts';
+import { judgeProduct } from '../../use/judge-product.ts';
+import { glyphsInOrder } from '../describe/mark.ts';
+import { sumsOf } from '../describe/sums.ts';
+import { titleOf } from '../describe/verdict.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
+import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { bestSource, per100Words, priceWords, sizeWords } from './price.ts';
@@ -22,35 +25,41 @@ export function factsOf(world: World, product: Product): string {
     .join(' · ');
 }
 
-/** One product in the list: pressed, it opens. */
+/** One product in the list: its name, whether it fits, what it is and holds; pressed, it opens. */
 export function ProductRow(props: { world: World; product: Product; onOpen: (id: string) => void }) {
   const { world, product, onOpen } = props;
   const { t } = world;
   const [label] = product.labels;
   const reading = label && world.reading(label.text, product);
-  const glyphs = reading ? [...new Set(reading.mentions.flatMap(glyphsOf))] : [];
+  const { kind, use, id } = product;
+  const [check] = reading && !reading.refused ? judgeProduct(world, { reading, kind, use, product: id }) : [];
   return (
-    <article class={product.owned ? 'product owned' : 'product'}>
-      <button type="button" class="product-name" onClick={() => onOpen(product.id)}>
+    <article class={product.owned ? 'product owned' : 'product'} id={`product-${id}`}>
+      <button type="button" class="product-name" onClick={() => onOpen(id)}>
         {product.name}
       </button>
       <span class="product-state">{t(product.owned ? 'products.owned' : 'products.considered')}</span>
-      <span class="hint product-facts">{factsOf(world, product)}</span>
+      {check && <AnswerHead answer={check.answer} title={titleOf(check, t)} look="row" />}
       <span class="product-sums">
-        {glyphs.map((name) => (
-          <Glyph key={name} name={name} ground="var(--raised)" />
-        ))}
-        <span class="hint">
+        {reading && (
+          <span class="glyphs">
+            {glyphsInOrder(reading.mentions).map((name) => (
+              <Glyph key={name} name={name} ground="var(--paper)" />
+            ))}
+          </span>
+        )}
+        <span>
           {!label ? (
             t('products.no-label')
           ) : reading ? (
-            sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))
+            sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))
           ) : (
             <Pending t={t} />
           )}
           {product.labels.length > 1 && ` · ${t('products.changed-lately')}`}
         </span>
       </span>
+      <span class="hint product-facts">{factsOf(world, product)}</span>
     </article>
   );
 }

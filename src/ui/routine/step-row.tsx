@@ -1,17 +1,14 @@
-import type { GlyphName } from '../../contract/paint-order.ts';
 import { type Finding, worstOf } from '../../core/judge/finding.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine, Step } from '../../core/wash-day/routine.ts';
 import { productById } from '../../use/products.ts';
-import { glyphsOf } from '../describe/mark.ts';
+import { glyphsInOrder } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 import { Findings, ofProduct } from './findings.tsx';
 import { cadenceWords, StepEditor } from './step-editor.tsx';
-
-const glyphOrder: GlyphName[] = ['large', 'small', 'free', 'bearing', 'draws', 'softens', 'seals'];
 
 /** One step of the day: what it is, what its label holds, what the rules say beside it. */
 export function StepRow(props: {
@@ -35,8 +32,7 @@ export function StepRow(props: {
   const kind = t(`routine.kind.${step.kind}`);
   const product = productById(world.remembered, step.product);
   const reading = input.readings.get(step.id);
-  const there = new Set(reading?.mentions.flatMap(glyphsOf));
-  const glyphs = glyphOrder.filter((name) => there.has(name));
+  const glyphs = glyphsInOrder(reading?.mentions ?? []);
   const mine = props.findings.filter(({ answer, steps }) => answer !== 'suits' && steps.includes(step.id));
   const own = mine.filter(({ rule }) => ofProduct.has(rule));
   const shared = [...new Set(mine.filter(({ rule }) => !ofProduct.has(rule)).map(({ rule }) => rule))];

@@ -1,5 +1,5 @@
 import { glyphsOf } from '../describe/mark.ts';
-import { sumsOf } from '../describe/strip.ts';
+import { sumsOf } from '../describe/sums.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { Translate } from '../words/index.ts';
