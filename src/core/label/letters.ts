@@ -78,12 +78,18 @@ export function levelLetters(text: string): string {
   // Drug facts printed in one line: their headings open lines of their own.
   if (/\binactive ingredients?\b/i.test(letters))
     letters = letters.replace(/ (?=(?:in)?active ingredients?\b|purposes?\b)/gi, '\n');
-  return letters
-    .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) => same[sign]!)
-    .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]/g, '•')
-    .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
-    .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
-    .replace(/ · /g, ' • ');
+  return (
+    letters
+      .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) => same[sign]!)
+      .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]/g, '•')
+      .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
+      .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
+      .replace(/ · /g, ' • ')
+      // Some shops and databases mark allergens so, or print file names.
+      .replace(/_/g, (_, at: number, all: string) =>
+        /[\p{L}\d]/u.test(all[at - 1] ?? '') && /[\p{L}\d]/u.test(all[at + 1] ?? '') ? ' ' : blank,
+      )
+  );
 }
 
 function entityOf(name: string): string | undefined {

@@ -46,17 +46,42 @@ occurs consult doctor physician store cool place expiry expires best before made
 china france italy germany spain korea japan poland australia canada always check pack packaging label latest list lists information
 batch lot code recycle recyclable please see may change subject vary contains contain allergens? egg nuts? gluten dairy sugar lactose`;
 
-const oneOf = (...lists: string[]) =>
-  new RegExp(`^(?:${lists.flatMap((list) => list.trim().split(/\s+/)).join('|')})$`, 'iu');
+const abroad = `hergestellt produziert verwendung äußerlich äußerliche außer reichweite kindern aufbewahren kontakt augen vermeiden
+enthält   ohne frei parfümfrei silikonfrei geprüft getestet dermatologisch pflegt pflege haar haare haut spülen
+fabriqué fabriquée conçu conserver portée enfants éviter yeux contact usage externe contient     traces total origine
+composants composant naturels naturelles issus provenant testé testée sous contrôle dermatologique hydrate nourrit répare cheveux peau
+hecho fabricado elaborado uso externo evitar ojos mantener alcance niños contiene trazas   sin libre probado dermatológicamente
+cabello piel prodotto fatto usare esterno evitare contatto occhi tenere lontano portata bambini contiene tracce   senza capelli
+pelle naturali componenti fabricado feito externo evite olhos manter alcance crianças contém  sem cabelo pele
+wyprodukowano zawiera bez włosy skóra naturalne pochodzenia bevat zonder haar huid natuurlijke oorsprong vervaardigd
+deutschland frankreich italien spanien france españa italia   polska nederland london paris new york ltd inc llc gmbh sarl co`;
+
+const sizes = `net wt oz fl ml months month mois monate year years exp exp. see crimp lot batch pzn pao patent patents pending us questions call tel
+hypoallergenic hypoallergénique hypoallergen descending order percent celsius below above temperature colour color coloured safe suitable vegans vegetarians
+traces occurring naturally derived obtained composed total ingredient ingredients ingrédient ingrédients inhaltsstoffe zutaten ingredientes ingredienti
+control tested dermatological parabens paraben silicones silicone sulfates sulphates phthalates mineral-oil etc love`;
+
+const small = `a an and are as at be but by can each for from has have if in into is it its of on or our so than that the their them these this those to use
+used we when which while who will with without you your de la le les des du et pour avec dans une sur en un au aux der die das und mit für von den dem ein eine ist im zum
+para con por que los las del una el y e il di per dei delle nel da do com na no os um uma z i w na dla het een van voor met op`;
+
+const lists = (...all: string[]) => all.flatMap((list) => list.trim().split(/\s+/));
+const oneOf = (...all: string[]) => new RegExp(`^(?:${lists(...all).join('|')})$`, 'iu');
 
 const remark = oneOf(does, grown);
 const anything = oneOf(does, grown, praise, products, cautions);
+const telling = oneOf(does, grown, praise, products, cautions, abroad, sizes);
+const smallWord = oneOf(small);
+// "Contains egg": a caution about allergens, in a few words.
+const contains =
+  /^\W*(?:may )?(?:contains?|traces? of|enthält|kann .{0,20}enthalten|contient|contiene|contém|zawiera|bevat)\b.{0,60}$/iu;
 const measure =
-  /^[(<>~≈±]*\d+(?:[.,]\d+)?(?:mg|g|kg|ml|l|oz|ppm|iu|mcg|µg|%)?(?:\/(?:g|ml|kg|l|oz|100g))?[).]*$/iu;
+  /^[(<>~≈±]*\d+(?:[.,]\d+)?(?:mg|g|kg|ml|l|oz|ppm|iu|mcg|µg|%|m)?(?:\/(?:g|ml|kg|l|oz|100g))?[).]*$/iu;
 const sign =
   /^[^\p{L}\d]+$|^\(?[\p{Script=Greek}]\)?$|^\(\d{1,2}\)$|^\((?:i{1,3}|iv|vi{0,3})\)$|^[¹²³⁰⁴-⁹]+$/iu;
 
-const wordsOf = (text: string) => text.split(/[\s,;:/|•·()[\]"“”!.]+/).filter(Boolean);
+const wordsOf = (text: string) => text.split(/[\s,;:/|•·()[\]"“”!.*†‡°©◊]+/).filter(Boolean);
+const spokenIn = (text: string) => wordsOf(text.slice(0, 400)).filter((word) => /\p{L}/u.test(word));
 
 /** A word beside a name that says what it does, how it was grown or how much it is; or a mark. */
 export const isLeftover = (token: string): boolean =>
@@ -67,6 +92,20 @@ export const isLeftover = (token: string): boolean =>
 
 /** Whether a text that is no name holds nothing but such words: no mention, and nothing to ask. */
 export function isNoName(text: string): boolean {
-  const words = wordsOf(text.slice(0, 400)).filter((word) => /\p{L}/u.test(word));
+  const words = spokenIn(text);
   return words.length > 0 && words.every((word) => anything.test(word) || measure.test(word));
+}
+
+/**
+ * Whether a text that is no name and stands where sentences stand (after a full stop, after the last name) is
+ * one: some of its words are such words or small ones, and of the rest none is a word of names, or few are.
+ */
+export function isAside(text: string, isOfNames: (word: string) => boolean): boolean {
+  if (contains.test(text.trim()) && spokenIn(text).length <= 6) return true;
+  const words = spokenIn(text).filter((word) => !measure.test(word));
+  const tells = words.filter((word) => telling.test(word)).length;
+  const plain = tells + words.filter((word) => smallWord.test(word)).length;
+  const names = words.filter((word) => !telling.test(word) && isOfNames(word)).length;
+  if (tells === 0) return false;
+  return names === 0 ? words.length > 1 || tells === 1 : words.length > 2 && plain / words.length >= 0.5;
 }

@@ -125,7 +125,7 @@ function lineBreak(letters: string, at: number): '' | '\n' | '\n\n' {
 }
 
 const shortened =
-  /(?:^|[\s(/.])(?:no|nr|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr)$/i;
+  /(?:^|[\s(/.])(?:no|nr|ci|c\.i|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr)$/i;
 
 /** A full stop that ends a name or a sentence, rather than an abbreviation or a number. */
 function endsName(letters: string, at: number): boolean {
@@ -134,6 +134,7 @@ function endsName(letters: string, at: number): boolean {
   if (/^\s*$/.test(next) || /^\s*\n/.test(next)) return next.length > 0 && !shortened.test(before);
   if (shortened.test(before)) return false;
   if (/^\s/.test(next) && startsHeading(next.trimStart())) return true;
+  if (/^\s+(?:www\.|https?:|©)/i.test(next)) return true;
   return (
     /^\s+["“]?[\p{Lu}*†‡•+\d[]/u.test(next) || (/[\p{Ll})]$/u.test(before) && /^\p{Lu}\p{Ll}/u.test(next))
   );

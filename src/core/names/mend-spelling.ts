@@ -84,7 +84,11 @@ const isAnother = (token: string, word: string, off: number) =>
   endsOtherwise(token, word) ||
   /^(?:de|di)hydro/.exec(token)?.[0] !== /^(?:de|di)hydro/.exec(word)?.[0] ||
   radicals(token) !== radicals(word) ||
-  (off > 1 && (token[0] !== word[0] || token.endsWith(word) || word.endsWith(token)));
+  (off > 1 &&
+    (token[0] !== word[0] ||
+      Math.abs(token.length - word.length) > 1 ||
+      token.endsWith(word) ||
+      word.endsWith(token)));
 
 /** Methyl is never taken for ethyl. */
 const radicals = (word: string) => word.match(/m?eth(?:yl|oxy)/g)?.join() ?? '';

@@ -4,7 +4,7 @@ const percent =
   /[([{]?\s*(?:[<>≤≥~±]\s*)?\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)\s*[)\]}]?/gi;
 // Words shops put before or after a name that say how it was grown or made, not what it is.
 const qualifiers =
-  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|thermal|(?:allergen|phthalate|paraben|gluten|cruelty)[- ]free|ifra|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
+  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|(?:mono|di|tri|tetra|penta|hexa|hepta|deca|hemi)hydrate|thermal|(?:allergen|phthalate|paraben|gluten|cruelty)[- ]free|ifra|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
 const turned = /^((?:essential )?oil|extract|butter|infusion|protein|powder|juice|milk|wax) of (.+)$/i;
 const plain = /^(?!.*\d{2}-\d{2}-)[A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*$/;
 const qualified = new RegExp(
@@ -14,11 +14,14 @@ const qualified = new RegExp(
 const origin =
   /\s+(?:\(?(?:derived |obtained |sourced |made |extracted )?from|derived|aus|issue? de|source:)\s.*$/i;
 
+// Two letters, also with a full stop between them ("C.I."), or one that is a word by itself (水).
+const isWord = /\p{L}[\p{L}.]|\p{Script=Han}/u;
+
 /** Up to a dozen forms of a printed name. Linear in the name's length; names over 300 letters have one form. */
 export function nameForms(printed: string): string[] {
   const whole = tidy(printed);
   if (whole.length > 300) return [whole];
-  if (plain.test(whole) && !qualified.test(whole)) return /\p{L}{2}/u.test(whole) ? [whole] : [];
+  if (plain.test(whole) && !qualified.test(whole)) return isWord.test(whole) ? [whole] : [];
   const forms = [whole];
   const inside: string[] = [];
   const bare = withoutBrackets(whole, inside);
@@ -34,7 +37,7 @@ export function nameForms(printed: string): string[] {
   forms.push(bare.replace(turned, '$2 $1')); // "Extract of Nettle"
 
   for (const form of [...forms]) forms.push(form.replace(qualifiers, ' '));
-  return [...new Set(forms.map(tidy))].filter((form) => /\p{L}{2}/u.test(form));
+  return [...new Set(forms.map(tidy))].filter((form) => isWord.test(form));
 }
 
 const tidy = (name: string) =>

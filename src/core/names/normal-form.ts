@@ -36,9 +36,10 @@ const spellings: [RegExp, string][] = [
   [/\bext\b(?!\.? *(?:d ?&|violet))\.?/g, 'extract'],
   [/\bhydrochloride\b/g, 'hcl'],
   [/methicon\b/g, 'methicone'],
+  [/\bvit\.? ?(?=[a-k]\d{0,2}\b)/g, 'vitamin '],
 ];
 const mayNeedSpelling =
-  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|fibre|is(?:ed|ation)\b|[tlnexrkd]s\b|amino acid\b|\bext\b|hydrochloride|methicon\b/;
+  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|fibre|is(?:ed|ation)\b|[tlnexrkd]s\b|amino acid\b|\bext\b|hydrochloride|methicon\b|\bvit\b/;
 const clean = /^[a-z0-9]+(?:[ /-][a-z0-9]+)*$/;
 
 /**

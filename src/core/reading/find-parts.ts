@@ -1,6 +1,7 @@
-import { isNoName } from '../label/no-names.ts';
+import { isAside, isNoName } from '../label/no-names.ts';
 import type { LabelPart } from '../label/split-label.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
+import { normalName } from '../names/normal-form.ts';
 import type { ToldAs } from '../names/told-as.ts';
 import { joinedCuts } from './cut-names.ts';
 import { withoutLeftovers } from './leftovers.ts';
@@ -18,10 +19,33 @@ export type ReadAs = Record<string, string | ToldAs>;
 export function findParts(text: string, parts: LabelPart[], lookup: Lookup, readAs: ReadAs): Spoken[] {
   const refused = (printed: string) => chosen(readAs, printed) === '';
   const spoken = parts.map((part) => ({ part, found: findPart(part, lookup, readAs) }));
-  return joinedCuts(text, spoken, lookup, refused)
-    .flatMap((each) => mendedPart(each, lookup, refused))
-    .filter(({ part, found }) => found.how !== 'none' || !isNoName(part.raw));
+  const mended = joinedCuts(text, spoken, lookup, refused).flatMap((each) =>
+    mendedPart(each, lookup, refused),
+  );
+  const last = mended.findLastIndex(({ found }) => found.how !== 'none');
+  const isOfNames = (word: string) => lookup.words().has(normalName(word));
+  const amongNames = mended.filter(({ found }) => found.how !== 'none').length >= fewestNames;
+  const spokenFor = amongNames ? mended.map((each) => barePlant(each, lookup)) : mended;
+  return spokenFor.filter(({ part, found }, i) => {
+    if (found.how !== 'none') return true;
+    if (isNoName(part.raw)) return false;
+    const ends = i > last || sentenceBefore.test(text.slice(Math.max(0, part.from - 12), part.from));
+    return !(ends && isAside(part.raw, isOfNames));
+  });
 }
+
+const fewestNames = 4; // found names that make a text a list
+
+/** "Rosemary" in a list is the plant, though the word alone says nothing: its extract would be a name. */
+function barePlant(each: Spoken, lookup: Lookup): Spoken {
+  const name = each.part.names[0];
+  if (each.found.how !== 'none' || !name || !/^\p{L}+(?: \p{L}+)?$/u.test(name)) return each;
+  const extract = lookup.named(`${name} extract`);
+  if (extract.how === 'none' || lookup.known(extract).protein || isNoName(name)) return each;
+  return { ...each, found: { how: 'pattern', name } };
+}
+
+const sentenceBefore = /(?:[.!?]|\n)[\s*†‡°•◊●Δ¹²³()-]*$/u;
 
 const chosen = (readAs: ReadAs, printed: string) =>
   Object.hasOwn(readAs, printed) ? readAs[printed] : undefined;

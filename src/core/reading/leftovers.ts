@@ -1,11 +1,27 @@
-import { isLeftover } from '../label/no-names.ts';
+import { isAside, isLeftover } from '../label/no-names.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
+import { normalName } from '../names/normal-form.ts';
 import { namedWhole, tokensOf } from './tokens.ts';
 
 const mostTokens = 14;
 
+// What is made of plants to stand for a protein is not that protein.
+const other = /\b(?:plant|vegetable|vegan)/i;
+
 /** A name with remarks, marks or measures before or after it, read without them. */
 export function withoutLeftovers(printed: string, lookup: Lookup): Found | undefined {
+  return withoutAside(printed, lookup) ?? withoutRemarks(printed, lookup);
+}
+
+/** "Citric Acid. pH 5.5", "Citric Acid *organic ingredients": a sentence or a legend after the name. */
+function withoutAside(printed: string, lookup: Lookup): Found | undefined {
+  const [, name, rest] = /^([^.*†‡°©◊]{3,80})(?:\.\s|\s?[*†‡°©◊])([\s\S]{1,200})$/u.exec(printed) ?? [];
+  if (!name || !rest || !isAside(rest, (word) => lookup.words().has(normalName(word)))) return undefined;
+  const found = namedWhole(name, lookup);
+  return found.how === 'none' ? undefined : { how: 'mended', name: found.name, printed, damage: 'leftovers' };
+}
+
+function withoutRemarks(printed: string, lookup: Lookup): Found | undefined {
   const tokens = tokensOf(printed);
   if (tokens.length < 2 || tokens.length > mostTokens) return undefined;
   const left = tokens.map(([from, to]) => isLeftover(printed.slice(from, to)));
@@ -17,7 +33,8 @@ export function withoutLeftovers(printed: string, lookup: Lookup): Found | undef
   for (const last of number && end > start ? [end - 1, end] : [end]) {
     if (last - start + 1 === tokens.length) return undefined;
     const found = namedWhole(printed.slice(tokens[start]![0], tokens[last]![1]), lookup);
-    if (found.how !== 'none') return { how: 'mended', name: found.name, printed, damage: 'leftovers' };
+    if (found.how !== 'none' && !(other.test(printed) && lookup.known(found).protein))
+      return { how: 'mended', name: found.name, printed, damage: 'leftovers' };
   }
   return undefined;
 }

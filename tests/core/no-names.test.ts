@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { readLabel } from '../../src/core/reading/reading.ts';
+
+const lookup = createLookup(entries, patterns, limits);
+const list = 'Aqua, Cetearyl Alcohol, Glycerin, Behentrimonium Chloride, Parfum, Limonene, Citric Acid';
+const unread = (text: string) =>
+  readLabel(text, lookup).mentions.flatMap(({ raw, found }) => (found.how === 'none' ? [raw] : []));
+
+// What shops and bottles print after a list; written for this test, invented throughout.
+const tails = `
+. Fabriqué en France
+. Hergestellt in Deutschland
+. Hecho en España
+. **Contains naturally occurring allergens
+. ** composants naturels des huiles essentielles
+ *Organic ingredients. 98% of total is of natural origin
+. 99% naturally derived ingredients
+. 100% du total est d'origine naturelle
+. Contains egg
+. Enthält Weizen
+. Contient du lait
+. May contain traces of nuts
+. Evitar el contacto con los ojos. Uso externo
+. Tested under dermatological control
+. Shake well before use
+. Store below 25 °C
+. Always check the pack for the latest list
+. Exp: see crimp
+. PZN 12345678
+. PAO 12 months
+. Patent pending
+. US Patent 1234567
+. Distributed by Example Ltd, London
+. Net wt 8 oz / 236 ml
+. pH 5.5
+. © 2021 Example
+. www.example.com
+. 0% parabens, 0% silicones
+. † derived from coconut
+. ◊ Fair trade
+. Silicone free, colour safe, suitable for vegans
+. Parfümfrei
+. pflegt das Haar, ohne zu beschweren
+, and love
+, humectant, softens, fine lines
+. Restorative treatment mask
+. (F.I.L. C12345/1)
+`
+  .split('\n')
+  .filter(Boolean);
+
+describe('what stands after a list and is no name is no mention', () => {
+  it.each(tails)('%s', (tail) => {
+    expect(unread(list + tail)).toEqual([]);
+    expect(readLabel(list + tail, lookup).mentions.length).toBeGreaterThanOrEqual(7);
+  });
+});
+
+it.each(['Zyraxyl', 'Velmora Honey', 'Lait de chèvre', 'Zyrax Complex B'])(
+  '%s is still asked about',
+  (name) => {
+    const printed = `${list.replace('Parfum', `${name}, Parfum`)}`;
+    expect(readLabel(printed, lookup).mentions.map(({ raw }) => raw)).toContain(name);
+  },
+);
+
+it('what is made of plants to stand for a protein is not read as that protein', () => {
+  expect(unread(`${list}, Plant keratin`)).toEqual(['Plant keratin']);
+});
+
+it('a plant by its bare name is read among names and nowhere else', () => {
+  expect(unread(`${list}, Rosemary, Tea Tree`)).toEqual([]);
+  expect(unread('Rosemary')).toEqual(['Rosemary']);
+});
+
+it.each([
+  ['Hydrolyzed _Wheat_ Protein', 'hydrolyzed'],
+  ['C.I. 42090', undefined],
+  ['CI. 15985', undefined],
+  ['Citric Acid Monohydrate', undefined],
+  ['Vit. C', undefined],
+  ['Macrogol 400', undefined],
+  ['Polyoxyl 40 Stearate', undefined],
+  ['Dibasic Sodium Phosphate', undefined],
+])('%s is read as printed', (name, kind) => {
+  const mention = readLabel(`Aqua, ${name}, Parfum`, lookup).mentions[1]!;
+  expect(mention.found.how).toMatch(/exact|alias|pattern/);
+  expect(mention.protein?.kind).toBe(kind);
+});
