@@ -1,4 +1,6 @@
 /** The numbers of common practice, each with its source: what `allowanceOf` and the wash-day rules take. */
+
+import type { Markets } from '../src/core/amounts/market.ts';
 import type { MatterPractice } from '../src/core/judge/matter.ts';
 import type {
   AllowancePractice,
@@ -7,12 +9,14 @@ import type {
   WashDayPractice,
 } from '../src/core/judge/practice.ts';
 import allowance from './allowance.json' with { type: 'json' };
+import markets from './amounts/markets.json' with { type: 'json' };
 import judge from './judge.json' with { type: 'json' };
 import matter from './matter.json' with { type: 'json' };
 import washDay from './wash-day.json' with { type: 'json' };
 
 export const practice: Practice = {
   allowance: allowance as AllowancePractice,
+  markets: markets as Markets,
   washDay: washDay as unknown as WashDayPractice,
   matter: matter as MatterPractice,
   judge: judge as JudgePractice,

@@ -7,6 +7,7 @@ import { type ReadOptions, readLabel } from '../../src/core/reading/reading.ts';
 import { createFinder } from '../../src/find/finder.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
 import type { Knowing } from '../../src/use/knowing.ts';
+import { marketBy, practiceOf } from '../../src/use/practice-of.ts';
 import { dayOf } from '../../src/use/today.ts';
 
 export { practice };
@@ -27,9 +28,10 @@ export function createReadings() {
     /** What judgements look at, by what is remembered now. */
     knowing: (remembered: Remembered): Knowing => ({
       remembered,
-      practice,
+      practice: practiceOf(practice, remembered),
       today: dayOf(new Date()),
-      reading: (text, as) => read(text, { ...readAsOf(as), readAs: remembered.readAs }),
+      reading: (text, as) =>
+        read(text, { ...readAsOf(as, marketBy(practice, remembered)), readAs: remembered.readAs }),
     }),
   };
 }

@@ -8,6 +8,7 @@ import { isPlace } from '../../src/ui/shell.tsx';
 import type { Detail, PlaceName, World } from '../../src/ui/world.ts';
 import { metOnPage } from '../../src/use/met-product.ts';
 import { comparedMet } from '../../src/use/pins.ts';
+import { marketBy, practiceOf } from '../../src/use/practice-of.ts';
 import { dayOf } from '../../src/use/today.ts';
 import { createDoing } from './doing.ts';
 import { openStore, save } from './files.ts';
@@ -78,7 +79,7 @@ export function openPanel(
 
   const world = (): World => ({
     t: state.t,
-    practice,
+    practice: practiceOf(practice, state.remembered),
     sources,
     today: dayOf(new Date()),
     now: () => new Date().toISOString(),
@@ -86,7 +87,10 @@ export function openPanel(
     page: state.page,
     reading: (text, as) => {
       const { readAs } = state.remembered;
-      return reading(text, { ...readAsOf(as), ...(Object.keys(readAs).length > 0 && { readAs }) });
+      return reading(text, {
+        ...readAsOf(as, marketBy(practice, state.remembered)),
+        ...(Object.keys(readAs).length > 0 && { readAs }),
+      });
     },
     close: (names) => asked('close', names).catch(() => names.map(() => [])),
     lookUp: (typed) => asked('look-up', typed).catch(() => []),

@@ -1,3 +1,4 @@
+import type { Market } from '../core/amounts/market.ts';
 import type { Head } from '../core/hair/head.ts';
 import type { Product, ProductFacts, ProductKind } from '../core/product/product.ts';
 import type { ReadAs } from '../core/reading/reading.ts';
@@ -19,6 +20,10 @@ export type Settings = {
   routineInUse?: string;
   /** Products pinned for comparison while browsing. */
   pinned?: Pin[];
+  /** Market whose ceilings hold, where the reader said so; absent: what the page says. */
+  market?: Market;
+  /** Part of a rinse-off that is taken to stay on the hair, where the reader said so: 0…1. */
+  rinseOffStays?: number;
 };
 
 /** What is pinned: a product that is kept, or one that was met and is not. */

@@ -201,6 +201,8 @@ export const settings = z.object({
   headInUse: z.exactOptional(text),
   routineInUse: z.exactOptional(text),
   pinned: z.exactOptional(pins),
+  market: z.exactOptional(z.enum(['eu', 'other'])),
+  rinseOffStays: z.exactOptional(z.number().check(z.gt(0), z.lte(1))),
 });
 
 /** One schema for each kind of thing; every stored value is parsed with it when read and before it is written. */

@@ -11,7 +11,8 @@ import { productById } from './products.ts';
 /** The newest label of a product, read for a kind and use; undefined while it is read or where there is none. */
 export function readingOf(knowing: Knowing, product: Product | undefined, as: ReadFor): Reading | undefined {
   const text = product?.labels[0]?.text;
-  return text ? knowing.reading(text, as) : undefined;
+  const { kind, use } = as;
+  return text ? knowing.reading(text, { kind, use, sources: product.sources }) : undefined;
 }
 
 /** All that the rules need to know of one routine: the one place where a wash day is put together. */

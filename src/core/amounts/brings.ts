@@ -125,6 +125,21 @@ export function bringsOf(reading: Reading, usage: Usage, practice: BringsPractic
   };
 }
 
+/** The practice where another part of a rinse-off is taken to stay: cleansers keep their ratio to the rest. */
+export function withStays<P extends BringsPractice>(practice: P, rinseOff: number | undefined): P {
+  if (rinseOff === undefined) return practice;
+  const usual = practice.exposure.conditioner.retention;
+  const exposure = Object.fromEntries(
+    Object.entries(practice.exposure).map(([kind, row]) => [
+      kind,
+      usualUse[kind as ProductKind] === 'rinse-off'
+        ? { ...row, retention: (row.retention * rinseOff) / usual }
+        : row,
+    ]),
+  );
+  return { ...practice, exposure };
+}
+
 /** What several products of one wash day come to, in the steps of a whole day. */
 export function together(all: readonly Together[], { brings: { day } }: BringsPractice): Together {
   const sum = (pick: (each: Together) => Brought, from: readonly number[]): Brought =>

@@ -1,4 +1,5 @@
 import type { BringsPractice } from '../amounts/brings.ts';
+import type { Markets } from '../amounts/market.ts';
 import type { Allowance, DamageKind, Density, Porosity, Scalp, Shape, Thickness } from '../hair/head.ts';
 import type { ProteinSize, Range, Use } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
@@ -233,6 +234,8 @@ export type JudgePractice = {
 };
 
 export type Practice = {
+  /** dictionary/amounts/markets.json */
+  markets: Markets;
   allowance: AllowancePractice;
   washDay: WashDayPractice;
   matter: MatterPractice;

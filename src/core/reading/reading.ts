@@ -43,6 +43,8 @@ export type Reading = {
   read: number;
   /** Use it was read for: likely shares are of this use. */
   use?: Use;
+  /** Market it was read for, where that is known. */
+  market?: Market;
   /** A legal ceiling narrowed a share: true only of products that meet EU limits. */
   assumesLimits: boolean;
   /** Set when the text was refused or cut short (word key under `reading.`). */
@@ -86,6 +88,7 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
     ...(onePercentFrom === undefined ? {} : { onePercentFrom }),
     read,
     ...(options.use && { use: options.use }),
+    ...(options.market && { market: options.market }),
     assumesLimits,
   };
   return {

@@ -42,7 +42,7 @@ export function ListReading(props: {
   const known = knownProduct(remembered, met);
   const { kept, kind, use, facts: told } = known;
   const { facts, text } = met;
-  const reading = world.reading(text, { kind, use });
+  const reading = world.reading(text, { kind, use, facts, ...(kept && { sources: kept.sources }) });
   const correct = (to: ProductKind | undefined) =>
     props.onKind && !kept
       ? props.onKind(to)

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Reading } from '../../core/reading/reading.ts';
 import { glyphsOf } from '../describe/mark.ts';
+import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
@@ -51,7 +52,14 @@ export function MentionList(props: { world: World; reading: Reading; decides: re
           </li>
         ))}
       </ol>
-      {reading.assumesLimits && <p class="hint">{t('panel.limits')}</p>}
+      {reading.market && (
+        <p class="hint">
+          {t(`panel.market.${reading.market}`)} {reading.assumesLimits && t('panel.limits')}{' '}
+          <Button look="quiet" onClick={() => world.go('settings')}>
+            {t('panel.market.change')}
+          </Button>
+        </p>
+      )}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { Backup } from '../keeping/backup.tsx';
 import { Cautions } from '../page/cautions.tsx';
+import { Amounts } from '../settings/amounts.tsx';
 import { Forget } from '../settings/forget.tsx';
 import { Looks } from '../settings/looks.tsx';
 import { Privacy } from '../settings/privacy.tsx';
@@ -14,6 +15,7 @@ export function SettingsPlace({ world }: { world: World }) {
       <h2>{t('shell.place.settings')}</h2>
       <ReadingSites world={world} />
       <Looks world={world} />
+      <Amounts world={world} />
       <ReadNames world={world} />
       <Privacy world={world} />
       <Cautions world={world} />

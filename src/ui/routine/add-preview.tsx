@@ -20,7 +20,7 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
   const [kind, setKind] = useState<ProductKind | undefined>(known.kind);
   const [how, setHow] = useState<'fill' | 'beside'>('fill');
   const use = kind === known.kind ? known.use : kind && usualUse[kind];
-  const reading = world.reading(met.text, { kind, use });
+  const reading = world.reading(met.text, { kind, use, facts: met.facts });
   const preview =
     kind && reading
       ? previewIn(world, routine, { reading, kind, use, product: known.kept?.id, how })

@@ -287,6 +287,7 @@ export type Arguments = {
   'settings.read-as.row': { name: Value; printed: Value };
   'settings.sites.unlearnt': { host: Value };
   'settings.sites.withdrawn': { host: Value };
+  'settings.stays.of': { percent: Value };
   'shell.not-kept': { reason: Value };
   'shell.share.between': { max: Value; min: Value };
   'shell.share.exactly': { max: Value };
