@@ -240,7 +240,7 @@ describe('taken along', () => {
     const day = washDay(washDayInput(now(), routine));
     const said = routineText(now(), routine, day);
     expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}fits with care: /);
-    expect(said).toContain('Patch-test what is new.');
+    expect(said).toContain('Test what is new on a small spot');
   });
   it('as CSV: a row a step, formulas guarded', async () => {
     const evil = product('evil', 'gel', 'wheat', { name: '=HYPERLINK("https://x.example")' });

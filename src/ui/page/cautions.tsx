@@ -1,7 +1,7 @@
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 
-const said = ['patch', 'allergy', 'scalp', 'stylist', 'label'] as const;
+const said = ['patch', 'reaction', 'allergy', 'children', 'scalp', 'stylist', 'label'] as const;
 
 /** The usual cautions, once, in plain words. */
 export function Cautions({ world: { t } }: { world: World }) {
