@@ -1,5 +1,6 @@
 import type { Acted, MessageName, Messages } from '../../src/contract/messages.ts';
 import type { Act } from '../../src/use/acts.ts';
+import { carrying } from '../../src/use/carry.ts';
 import type { State } from './state.ts';
 
 type Asked = <N extends MessageName>(
@@ -38,7 +39,10 @@ export function createDoing(
 
   return {
     say,
-    act: (act: Act) => tell(asked('act', { act, id: crypto.randomUUID() })),
+    act(act: Act) {
+      const sent = act.act === 'change' ? { ...act, changes: carrying(state.remembered, act.changes) } : act;
+      return tell(asked('act', { act: sent, id: crypto.randomUUID() }));
+    },
     async undo() {
       const last = state.undos.at(-1);
       return last !== undefined && (await tell(asked('undo', { key: last.key }))).ok;

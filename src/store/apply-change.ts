@@ -2,6 +2,7 @@ import { idOf, parsed, schemaForKey } from './contents.ts';
 import { photoKey, readAsKey, settingsKey, thingKey } from './keys.ts';
 import type { Raw } from './migrations.ts';
 import { type Change, defaultSettings } from './remembered.ts';
+import { threeWay } from './three-way.ts';
 
 /** Changes that touch one key; a snapshot touches none. */
 export type Keyed = Exclude<Change, { do: 'snapshot' }>;
@@ -36,7 +37,9 @@ export function valueBefore(key: string, value: unknown): unknown {
 export function applied(change: Keyed, before: unknown): unknown {
   switch (change.do) {
     case 'put':
-      return change.value;
+      return change.was === undefined || before === undefined
+        ? change.value
+        : threeWay(change.was, change.value, before);
     case 'remove':
       return undefined;
     case 'set': {
@@ -51,12 +54,13 @@ export function applied(change: Keyed, before: unknown): unknown {
   }
 }
 
-/** The change that brings back what stood there. */
-export function inverse(change: Keyed, before: unknown): Change {
+/** The change that brings back what stood there; `after` is what stands there since. */
+export function inverse(change: Keyed, before: unknown, after: unknown): Change {
   switch (change.do) {
     case 'put':
     case 'remove': {
-      if (before !== undefined) return { do: 'put', thing: change.thing, value: before } as Change;
+      const was = after === undefined ? {} : { was: after };
+      if (before !== undefined) return { do: 'put', thing: change.thing, value: before, ...was } as Change;
       const id = change.do === 'put' ? idOf(change.thing, change.value) : change.id;
       return { do: 'remove', thing: change.thing, id };
     }

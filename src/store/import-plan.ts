@@ -2,6 +2,7 @@ import type { Product } from '../core/product/product.ts';
 import { bareName, isSameProduct, mergeProducts } from '../core/product/same-product.ts';
 import type { Everything } from './everything.ts';
 import { type Change, type Remembered, type Thing, type ThingOf, things } from './remembered.ts';
+import { same } from './three-way.ts';
 
 export type ImportHow = 'merge' | 'replace';
 
@@ -43,7 +44,7 @@ export function planImport(file: Everything, there: There, how: ImportHow): Impo
   for (const [printed, name] of readAs.set) changes.push({ do: 'read-as', printed, name });
   tallies.push(photos.tally, readAs.tally);
   const unset = Object.keys(there.settings).filter((key) => !(key in settings));
-  const sameSettings = alike(settings, there.settings);
+  const sameSettings = same(settings, there.settings);
   if (!sameSettings)
     changes.push({ do: 'set', settings, ...(how === 'replace' && unset.length > 0 && { unset }) });
   tallies.push({ ...nothing('settings'), [sameSettings ? 'same' : 'changed']: 1 });
@@ -71,7 +72,7 @@ function of(thing: Thing, wanted: readonly Item[], there: readonly Item[], how: 
   for (const item of wanted) {
     const was = before.get(idOf(item));
     before.delete(idOf(item));
-    if (was && alike(was, item)) {
+    if (was && same(was, item)) {
       tally.same++;
       continue;
     }
@@ -97,7 +98,7 @@ function record<V>(
   const tally = nothing(thing);
   const set: [string, V | null][] = [];
   for (const [key, value] of Object.entries(wanted)) {
-    if (alike(there[key], value)) tally.same++;
+    if (same(there[key], value)) tally.same++;
     else {
       tally[key in there ? 'changed' : 'added']++;
       set.push([key, value]);
@@ -144,12 +145,4 @@ function merged(file: Everything, there: There) {
     // Whose hair is in use and what is pinned stay as they are here; the file's own only fill gaps.
     settings: { ...file.settings, ...there.settings },
   };
-}
-
-/** Equal as JSON, whatever the order of the keys. */
-function alike(a: unknown, b: unknown): boolean {
-  if (a === b) return true;
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  const [one, two] = [Object.entries(a), new Map(Object.entries(b))];
-  return one.length === two.size && one.every(([key, value]) => two.has(key) && alike(value, two.get(key)));
 }

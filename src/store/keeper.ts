@@ -153,8 +153,9 @@ export function createKeeper(
           write[asideKey(key, when)] = { key, value: there[key], why: 'did not parse', when };
       for (const one of keyed) {
         const key = keyOf(one);
-        undo.unshift(inverse(one, after[key]));
-        after[key] = applied(one, after[key]);
+        const was = after[key];
+        after[key] = applied(one, was);
+        undo.unshift(inverse(one, was, after[key]));
       }
       if (keyed.length < wanted.length)
         write[snapshotKey('import')] = { version: currentVersion, when, values: await stored() };

@@ -54,9 +54,12 @@ export const things = ['heads', 'products', 'routines', 'log', 'sites'] as const
 export type Thing = (typeof things)[number];
 export type ThingOf = { heads: Head; products: Product; routines: Routine; log: LogEntry; sites: Site };
 
-/** One change asked of the one writer. Ids are made by the asker, so a repeated change is harmless. */
+/**
+ * One change asked of the one writer. Ids are made by the asker, so a repeated change is harmless. With `was`, a
+ * value says what it changes: only that is changed of what stands there by then.
+ */
 export type Change =
-  | { [T in Thing]: { do: 'put'; thing: T; value: ThingOf[T] } }[Thing]
+  | { [T in Thing]: { do: 'put'; thing: T; value: ThingOf[T]; was?: ThingOf[T] } }[Thing]
   | { do: 'remove'; thing: Thing; id: string }
   | { do: 'set'; settings: Partial<Settings>; unset?: string[] }
   | { do: 'read-as'; printed: string; name: ReadAs[string] | null }

@@ -213,13 +213,16 @@ export const readAs = z.union([text, z.object({ as: z.enum(toldKinds) })]);
 
 export const photo = text.check(z.startsWith('data:image/'));
 
+const put = <T extends Thing, S extends z.ZodMiniType>(thing: T, value: S) =>
+  z.object({ do: z.literal('put'), thing: z.literal(thing), value, was: z.exactOptional(value) });
+
 /** A change as the one writer takes it. Anything else is refused whole. */
 export const change = z.union([
-  z.object({ do: z.literal('put'), thing: z.literal('heads'), value: head }),
-  z.object({ do: z.literal('put'), thing: z.literal('products'), value: product }),
-  z.object({ do: z.literal('put'), thing: z.literal('routines'), value: routine }),
-  z.object({ do: z.literal('put'), thing: z.literal('log'), value: logEntry }),
-  z.object({ do: z.literal('put'), thing: z.literal('sites'), value: site }),
+  put('heads', head),
+  put('products', product),
+  put('routines', routine),
+  put('log', logEntry),
+  put('sites', site),
   z.object({
     do: z.literal('remove'),
     thing: z.enum(['heads', 'products', 'routines', 'log', 'sites'] satisfies Thing[]),

@@ -2,7 +2,7 @@ import type { TabPage } from '../contract/messages.ts';
 import { isSameProduct } from '../core/product/same-product.ts';
 import { parsed } from '../store/contents.ts';
 import { keyParts } from '../store/keys.ts';
-import type { Remembered, Settings } from '../store/remembered.ts';
+import { defaultSettings, type Remembered, type Settings } from '../store/remembered.ts';
 import { schemaOf } from '../store/schemas.ts';
 import { headInUse, routineInUse } from './in-use.ts';
 import { metOnPage } from './met-product.ts';
@@ -17,6 +17,7 @@ const painted: (keyof Settings)[] = ['language', 'underline', 'glyphSize', 'head
 const differ = (a: unknown, b: unknown) => JSON.stringify(a) !== JSON.stringify(b);
 const both = ({ oldValue, newValue }: Stored[string]) =>
   [oldValue, newValue].filter((each) => each !== undefined);
+const setting = (value: unknown, name: keyof Settings) => field(value, name) ?? defaultSettings[name];
 const field = (value: unknown, name: string) => (value as Record<string, unknown> | undefined)?.[name];
 
 /** Whether what is painted on a page may read otherwise after these changes; `remembered` has them already. */
@@ -28,7 +29,7 @@ export function concerns(changes: Stored, remembered: Remembered, page: TabPage)
     const gone = change.newValue === undefined;
     switch (kind) {
       case 'settings':
-        return painted.some((name) => differ(field(change.oldValue, name), field(change.newValue, name)));
+        return painted.some((name) => differ(setting(change.oldValue, name), setting(change.newValue, name)));
       case 'heads':
         return gone || id === head?.id;
       case 'routines':

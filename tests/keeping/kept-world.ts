@@ -8,6 +8,7 @@ import type { Change, Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { World } from '../../src/ui/world.ts';
 import { decide } from '../../src/use/acts.ts';
+import { carrying } from '../../src/use/carry.ts';
 import type { Decided } from '../../src/use/knowing.ts';
 import { slowArea } from './area.ts';
 
@@ -45,7 +46,7 @@ export async function keptWorld(over: Partial<World> = {}, start: Change[] = [])
       let decided: Decided = { changes: [] };
       const outcome = await keeper.change((now) => {
         decided = decide(act, { remembered: now, practice, now: world().now!() });
-        return decided.changes;
+        return carrying(remembered, decided.changes);
       });
       if (!outcome.ok) return outcome;
       undos.push(outcome.undo!);

@@ -50,6 +50,7 @@ describe('a painted page is left alone', () => {
     ['another site', { 'sites:https://other.example': { newValue: {} } }],
     ['a pin', settings({ pinned: [{ product: 'p1' }] })],
     ['units', settings({ units: 'imperial' })],
+    ['units set for the first time', { settings: { newValue: { ...defaultSettings, units: 'imperial' } } }],
     ['a photo', { 'photo:x': { newValue: 'data:image/png;base64,AA' } }],
     ['the version and the journal', { store: { newValue: { version: 2 } }, journal: {} }],
     ['a value that is none of ours', { 'products:p7': { newValue: 'half' }, other: { newValue: 1 } }],

@@ -13,11 +13,11 @@ export type Host = {
   remove(): void;
 };
 
-export function createHost(mode: ShadowRootMode): Host {
+export function createHost(mode: ShadowRootMode, mark = 'data-strandline'): Host {
   // No element of a name of our own: the page could define it, and its constructor is handed the shadow root.
   const host = doc.createElement('div');
   ours.hosts.add(host);
-  if (mode === 'open') host.setAttribute('data-strandline', ''); // tests look for it
+  if (mode === 'open') host.setAttribute(mark, ''); // tests look for it
   const shadow = host.attachShadow({ mode });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(ours.sheet ?? '');

@@ -24,7 +24,7 @@ export function createTellingPainter(mode: ShadowRootMode, { act, undo, rule }: 
     host?.remove();
     host = undefined;
     if (!words) return;
-    const here = createHost(mode);
+    const here = createHost(mode, 'data-strandline-notice');
     host = here;
     const text = draw(['p', { role: 'status' }]);
     const buttons: Drawing[] = [
