@@ -1,8 +1,11 @@
 import { browser } from 'wxt/browser';
-import type { Answers } from '../../src/contract/messages.ts';
+import { type Answers, ask } from '../../src/contract/messages.ts';
 import { lineRules } from '../../src/ui/describe/line-rules.ts';
+import { mayRead } from '../../src/use/read-page.ts';
 import { siteOf } from '../../src/use/sites.ts';
 import { siteOfSender } from './admit.ts';
+import { bring } from './bring.ts';
+import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
 import { type StripAt, stripAct, stripUndo } from './strip.ts';
@@ -26,6 +29,22 @@ const toPages = (parts: Parts): Answers => ({
     await browser.scripting.insertCSS({ target, css: lineRules(seed, selectors) });
     return null;
   },
+  'bring-shelf': async (_, sender) => {
+    const { tab, frame, site = '' } = at(sender);
+    const { keeper, tabPages } = parts;
+    const remembered = await keeper.remembered();
+    if (frame !== 0 || !mayRead({ remembered }, site)) return null;
+    await bring({ tabId: tab, frameIds: [0] }, 'shelf.js');
+    await tabPages.isShelf(tab, { url: sender.tab?.url ?? site, title: sender.tab?.title ?? '' });
+    return { told: remembered.settings.shelfTold ?? false };
+  },
+  shelf: (asked, sender) => parts.shelves.draw(asked, at(sender).site),
+  'shelf-page': (page, sender) => parts.shelves.take(page, at(sender).site),
+  'shelf-act': (asked, sender) =>
+    // First of all: the panel opens only within the press.
+    asked.act === 'table'
+      ? openPanel(at(sender).tab, 'page').then(() => ({ said: [] }))
+      : parts.shelves.act(asked, at(sender).site),
   'page-left': (_, sender) => {
     void parts.pages.left(at(sender), sender.tab?.url ?? '', sender.tab?.title ?? '');
     return null;
@@ -46,10 +65,18 @@ const toPages = (parts: Parts): Answers => ({
   },
 });
 
-const toViews = ({ keeper, readings, tabPages, acting, reach }: Parts): Answers => ({
+const toViews = ({ shelves, keeper, readings, tabPages, acting, reach }: Parts): Answers => ({
   read: (texts) => texts.map(({ text, ...as }) => readings.read(text, as)),
   'look-up': (typed) => readings.lookUp(typed),
   close: (names) => names.map((name) => readings.lookup.close(name, 3)),
+  'shelf-rows': ({ tab }) => shelves.rows(tab),
+  'press-shelf': async ({ tab }) => {
+    const page = {
+      sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message, { frameId: 0 }),
+    };
+    await ask(page, 'read-shelf', null);
+    return null;
+  },
   'tab-page': ({ tab }) => tabPages.get(tab),
   act: ({ act, id }) => acting.act(act, id),
   undo: ({ key }) => acting.undo(key),

@@ -12,7 +12,11 @@ const leave = (what: { sheet: string; pick?: string }) => {
 };
 
 /** Brings one of our files that draw into a page, with the rules of what it draws and the words it needs. */
-export const bring = (target: Target, file: 'painter.js' | 'picker.js', words: { pick?: string } = {}) =>
+export const bring = (
+  target: Target,
+  file: 'painter.js' | 'picker.js' | 'shelf.js',
+  words: { pick?: string } = {},
+) =>
   Promise.all([
     browser.scripting.executeScript({ target, func: leave, args: [{ sheet, ...words }] }),
     browser.scripting.executeScript({ target, files: [file] }),

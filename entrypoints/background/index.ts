@@ -10,6 +10,7 @@ import { createReadings, practice } from './knowing.ts';
 import { listenToBrowser } from './listen.ts';
 import { createPages } from './pages.ts';
 import { createReach } from './reach.ts';
+import { createShelves } from './shelf.ts';
 import { createTabPages } from './tab-pages.ts';
 
 /** Tells our script in a tab. */
@@ -24,12 +25,14 @@ export default defineBackground(() => {
   const { session } = browser.storage;
   const readings = createReadings();
   const tabPages = createTabPages(session);
+  const acting = createActing({ keeper, session, practice });
   const parts = {
     keeper,
     readings,
     tabPages,
     pages: createPages(keeper, readings, tabPages),
-    acting: createActing({ keeper, session, practice }),
+    acting,
+    shelves: createShelves(keeper, readings, acting),
     reach: createReach(browser, async () => (await keeper.remembered()).sites),
     tell,
   };

@@ -1,9 +1,6 @@
 import { browser } from 'wxt/browser';
-import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import type { FoundText, ListOrder, Messages } from '../../src/contract/messages.ts';
-import { createKindReader } from '../../src/core/product/kind.ts';
-import type { KindWords } from '../../src/core/product/kind-words.ts';
 import { listsIn } from '../../src/find/lists-in.ts';
 import { factsOf } from '../../src/find/product-facts.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
@@ -11,6 +8,7 @@ import { orderOf } from '../../src/ui/describe/order.ts';
 import { mayRead, readPage } from '../../src/use/read-page.ts';
 import { originOf } from '../../src/use/sites.ts';
 import { bring } from './bring.ts';
+import { withKind } from './kinds.ts';
 import type { Readings } from './knowing.ts';
 import { badgeOf, type TabPages } from './tab-pages.ts';
 import { wordsOf } from './words.ts';
@@ -21,8 +19,6 @@ type Place = { tab: number; frame: number; site?: string | undefined };
 /** The address of a page as it says itself, on the site that the browser says it is on. */
 const addressOf = (said: string, site: string | undefined): string =>
   site === undefined || originOf(said) === site ? said : `${site}/`;
-
-const { withKind } = createKindReader(kindWords as KindWords);
 
 /** Reads what a page sent, keeps what its tab shows, and says how to paint it. */
 export function createPages(keeper: Keeper, readings: Readings, pages: TabPages) {

@@ -3,6 +3,7 @@ import type { Acting } from '../../src/use/acting.ts';
 import type { Readings } from './knowing.ts';
 import type { Pages } from './pages.ts';
 import type { createReach } from './reach.ts';
+import type { Shelves } from './shelf.ts';
 import type { TabPages } from './tab-pages.ts';
 
 /** What the background is made of: each answers one question, the wiring hands them round. */
@@ -12,6 +13,7 @@ export type Parts = {
   tabPages: TabPages;
   pages: Pages;
   acting: Acting;
+  shelves: Shelves;
   reach: ReturnType<typeof createReach>;
   tell(tab: number, name: 'again' | 'stop' | 'jump'): Promise<unknown>;
 };

@@ -29,9 +29,20 @@ export function createTabPages(session: Session) {
         const before = await get(tab);
         const others = before?.lists.filter((list) => list.frame !== frame) ?? [];
         const lists: FoundText[] = page.lists.map((list) => ({ ...list, frame }));
-        const all = { ...(frame === 0 || !before ? page : before), lists: [...others, ...lists] };
+        const shelf = before?.shelf && before.url === page.url;
+        const all = {
+          ...(frame === 0 || !before ? page : before),
+          ...(shelf && { shelf }),
+          lists: [...others, ...lists],
+        };
         await session.set({ [tabPageKey(tab)]: all });
         return all;
+      }),
+    /** The page of this tab is a shelf, with a list of its own or none. */
+    isShelf: (tab: number, page: Pick<TabPage, 'url' | 'title'>) =>
+      inTurn(async () => {
+        const known = (await get(tab)) ?? { ...page, lists: [] };
+        await session.set({ [tabPageKey(tab)]: { ...known, shelf: true } });
       }),
     drop: (tab: number) => inTurn(() => session.remove(tabPageKey(tab))),
     /** Tabs that show a page that was read. */

@@ -4,6 +4,8 @@ import { answer, ask } from '../../src/contract/messages.ts';
 import { ours } from '../../src/page/ours.ts';
 import { native } from '../../src/page/read/dom.ts';
 import { startReader } from '../../src/page/read/reader.ts';
+import { seekShelf } from '../../src/page/read/shelf-gate.ts';
+import type { Shelf } from '../../src/page/shelf/shelf.ts';
 import type { ReaderContext } from './context.ts';
 
 export default defineContentScript({
@@ -47,6 +49,12 @@ export default defineContentScript({
         }),
       isHere: () => ctx.isValid,
     });
+    let shelf: Shelf | undefined;
+    const bringShelf = async () => {
+      const brought = await ask(browser.runtime, 'bring-shelf', null).catch(gone);
+      shelf = brought ? ours.shelf?.(ctx.signal, brought.told) : undefined;
+    };
+    if (window === window.top) seekShelf(ctx.signal, () => void bringShelf().catch(() => undefined));
     const heard = (does: () => void) => () => {
       if (ctx.isValid) does();
       return null;
@@ -54,8 +62,11 @@ export default defineContentScript({
     const deaf = answer(browser.runtime, {
       again: ({ taught }) => {
         if (taught !== undefined) ours.taught = taught;
+        shelf?.again();
         return heard(reader.again)();
       },
+      'read-shelf': heard(() => shelf?.read()),
+      'shelf-cards': () => shelf?.table() ?? null,
       jump: heard(reader.jump),
       stop: heard(() => ctx.abort()),
       'read-selection': ({ text }) => {

@@ -15,6 +15,7 @@ import { openStore, save } from './files.ts';
 import { followStore } from './follow-store.ts';
 import { followTab, heldTab } from './follow-tab.ts';
 import { readingCache } from './reading-cache.ts';
+import { shelfOf } from './shelf.ts';
 import { stateAt } from './state.ts';
 
 export type PanelState = { world: World; place: PlaceName; said: Said | undefined };
@@ -106,6 +107,9 @@ export function openPanel(
     removed: removedOf(state.undos, state.remembered),
     store: openStore,
     ...(state.reach && { reach: state.reach }),
+    ...(state.tab && {
+      shelf: shelfOf(state.tab.id, asked, save),
+    }),
     ...(held === undefined && {
       openWide: () => {
         const url = browser.runtime.getURL(`/sidepanel.html?tab=${state.tab?.id ?? ''}#${state.place}`);

@@ -6,6 +6,7 @@ import type { Reading, ReadOptions } from '../core/reading/reading.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Act } from '../use/acts.ts';
 import type { PaintOrder, StripAction } from './paint-order.ts';
+import type { BarState, CardState, ShelfActed, ShelfDrawn, ShelfPage, ShelfRow, Unread } from './shelf.ts';
 
 /**
  * Letters of a page and enough of its build to tell a list from what is around it, as the page's script sends
@@ -68,7 +69,7 @@ export type ProductClues = {
 export type KnownName = NameHit & { known: Known };
 
 /** What the background keeps (storage.session) of the page a tab shows. */
-export type TabPage = { url: string; title: string; lists: FoundText[] };
+export type TabPage = { url: string; title: string; shelf?: true; lists: FoundText[] };
 
 /** Key of a tab's page in storage.session; gone when the tab shows another page. */
 export const tabPageKey = (tab: number) => `page:${tab}`;
@@ -111,6 +112,18 @@ export type Messages = {
   'page-left': { request: null; reply: null };
   /** Content script → background: rules for this document's highlights, whose names begin so, within these elements. */
   'line-rules': { request: { seed: string; selectors: string[] }; reply: null };
+  /** Content script → background: this page may be a shelf: brings its file; whether the reader was told what a press does. */
+  'bring-shelf': { request: null; reply: { told: boolean } | null };
+  /** Shelf → background: how these products stand and the bar with them; answers what to draw. */
+  shelf: { request: { cards: CardState[]; bar: BarState }; reply: ShelfDrawn };
+  /** Shelf → background: a page that came after a press. */
+  'shelf-page': { request: ShelfPage; reply: { why?: Unread } };
+  /** Shelf → background: what the reader chose on a product's card, or on the bar (no address). */
+  'shelf-act': { request: { address: string; act: string; id: string }; reply: ShelfActed };
+  /** Views → background: the shelf a tab shows, as rows; null where it shows none. */
+  'shelf-rows': { request: { tab: number }; reply: ShelfRow[] | null };
+  /** Views → background: reads on the shelf a tab shows. */
+  'press-shelf': { request: { tab: number }; reply: null };
   /** Strip → background: what the reader chose for one list of this page. */
   'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Told };
   /** Strip → background: takes back what this page's strip did; only it knows the key. */
@@ -142,6 +155,10 @@ export type Messages = {
   again: { request: { taught?: boolean }; reply: null };
   stop: { request: null; reply: null };
   jump: { request: null; reply: null };
+  /** Background → content script: reads on the shelf of this page. */
+  'read-shelf': { request: null; reply: null };
+  /** Background → content script: the products of the shelf in view; null where there is none. */
+  'shelf-cards': { request: null; reply: CardState[] | null };
   'read-selection': { request: { text: string }; reply: null };
 };
 

@@ -1,5 +1,6 @@
 import type { TellingWorld } from './paint/notice.ts';
 import type { Painter } from './paint/painter.ts';
+import type { Shelf } from './shelf/shelf.ts';
 
 /** What our files in one document leave for each other. */
 type Ours = {
@@ -9,6 +10,7 @@ type Ours = {
   seed: string;
   /** The reader that stands in this document. */
   reader?: AbortController;
+  shelf?: (signal: AbortSignal, told: boolean) => Shelf;
   painter?: (world: TellingWorld) => Painter;
   /** Something was taught of this site: its reader asks the background what. */
   taught?: boolean;

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import type { ShelfRow } from '../contract/shelf.ts';
 import type { Remembered } from './remembered.ts';
 
 // A spreadsheet runs cells that begin with = + - @: they are written with a mark before (papaparse's own guard).
@@ -44,6 +45,23 @@ export function productsCsv({ products }: Pick<Remembered, 'products'>): string 
     }),
   );
   return written(rows, fields);
+}
+
+/** One row for each product of a shelf, in the order shown. */
+export function shelfCsv(rows: readonly ShelfRow[]): string {
+  const fields = ['name', 'answer', 'protein', 'moisture', 'per 100', 'currency', 'page'];
+  return written(
+    rows.map(({ name, answer, protein, moisture, per100, currency, address, why }) => ({
+      name,
+      answer: answer ?? why,
+      protein,
+      moisture,
+      'per 100': per100 === undefined ? undefined : Math.round(per100 * 100) / 100,
+      currency,
+      page: address,
+    })),
+    fields,
+  );
 }
 
 /** One row for each wash day, oldest first. */

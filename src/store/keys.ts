@@ -21,7 +21,7 @@ export function keyParts(key: string): [kind: string, id: string] {
 export const isThing = (kind: string): kind is Thing => (things as readonly string[]).includes(kind);
 
 /** Read when asked for, never with the rest: photos are large, copies and rejects are seldom wanted. */
-const apart = new Set(['photo', 'snapshot', 'aside']);
+const apart = new Set(['photo', 'snapshot', 'aside', 'shelf']);
 export const isApart = (key: string) => apart.has(keyParts(key)[0]);
 
 /** Keys that a change half done (its values written, its removals not yet) takes away. */

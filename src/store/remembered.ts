@@ -14,6 +14,8 @@ export type Settings = {
   /** Where pages are read: on a press only, on the shops allowed one by one, or on all sites. */
   reach: 'press' | 'shops' | 'everywhere';
   welcomed: boolean;
+  /** The reader was told what reading a shelf asks the shop, and pressed. */
+  shelfTold?: boolean;
   /** Currency-free: the place last looked at in the panel. */
   place?: string;
   headInUse?: string;

@@ -15,8 +15,8 @@ const day = z.iso.date();
 const moment = z.union([z.iso.datetime({ offset: true }), z.iso.date()]);
 const mm = z.number().check(z.positive(), z.lte(3000));
 const amount = z.number().check(z.nonnegative());
-const use = z.enum(['rinse-off', 'leave-on']);
-const kind = z.enum(productKinds);
+export const use = z.enum(['rinse-off', 'leave-on']);
+export const kind = z.enum(productKinds);
 const three = z.enum(['low', 'medium', 'high']);
 
 const avoidableRoles = [
@@ -197,6 +197,7 @@ export const settings = z.object({
   glyphSize: z.enum(['small', 'medium', 'large']),
   reach: z.enum(['press', 'shops', 'everywhere']),
   welcomed: z.boolean(),
+  shelfTold: z.exactOptional(z.boolean()),
   place: z.exactOptional(text),
   headInUse: z.exactOptional(text),
   routineInUse: z.exactOptional(text),

@@ -1,4 +1,5 @@
 import type { Acted, KnownName, ListRef, TabPage } from '../contract/messages.ts';
+import type { ShelfRow } from '../contract/shelf.ts';
 import type { Practice } from '../core/judge/practice.ts';
 
 import type { Wish } from '../core/plan/wish.ts';
@@ -89,6 +90,14 @@ export type World = {
   sources?: Record<string, { title: string }>;
   /** Absent where there is no browser to ask (a plain page, a test). */
   reach?: Reach;
+  /** The shelf of the page in view; absent where there is no browser to ask. */
+  shelf?: {
+    /** Its products as they stand; null where the page is no shelf. */
+    rows(): Promise<ShelfRow[] | null>;
+    /** Reads on, as a press in the page would. */
+    read(): Promise<void>;
+    save(rows: ShelfRow[]): Promise<void>;
+  };
   /** Opens the panel as a whole page, where there is room for four products and charts. */
   openWide?(): void;
 };

@@ -37,7 +37,9 @@ export function concerns(changes: Stored, remembered: Remembered, page: TabPage)
       case 'log':
         return both(change).some((entry) => field(entry, 'head') === head?.id);
       case 'products':
-        return routine?.steps.some(({ product }) => product === id) || both(change).some(isOn(page));
+        return (
+          page.shelf || routine?.steps.some(({ product }) => product === id) || both(change).some(isOn(page))
+        );
       case 'read-as':
         return page.lists.some(({ text }) => text.toLowerCase().includes(id.toLowerCase()));
       case 'sites':

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type { MessageName, Messages } from '../contract/messages.ts';
+import { unreadReasons } from '../contract/shelf.ts';
 import { productKinds } from '../core/product/product.ts';
 import { change, met, pin, readAs, schemaOf } from '../store/schemas.ts';
 
@@ -87,6 +88,28 @@ export const actSchema = z.union([
 ]);
 
 const one = z.object({ tab: whole });
+const why = z.enum(unreadReasons);
+const address = word.check(z.regex(/^https?:/));
+const card = z.object({
+  address,
+  name: word,
+  state: z.enum(['met', 'reading', 'failed']),
+  why: z.exactOptional(why),
+});
+const bar = z.object({
+  open: z.boolean(),
+  products: whole,
+  read: whole,
+  left: whole,
+  failed: z.partialRecord(why, whole),
+  running: z.exactOptional(z.object({ done: whole, of: whole })),
+  ended: z.exactOptional(z.enum(['cancelled', 'shop-busy'])),
+  again: z.exactOptional(z.number()),
+  told: z.boolean(),
+  filters: few(word, 30),
+  passing: z.record(word, whole),
+  hides: z.boolean(),
+});
 
 /** Of each message the background answers: who may ask, and the shape and size of what is asked. */
 export const requests: {
@@ -116,6 +139,23 @@ export const requests: {
       id,
     }),
   },
+  'bring-shelf': { from: 'page', shape: nothing },
+  shelf: { from: 'page', shape: z.object({ cards: few(card, 2000), bar }) },
+  'shelf-page': {
+    from: 'page',
+    shape: z.object({
+      address,
+      name: word,
+      at: address,
+      texts: few(pageText, 50),
+      clues,
+      letters: z.number(),
+      asksPassword: z.boolean(),
+    }),
+  },
+  'shelf-act': { from: 'page', shape: z.object({ address: word, act: word, id }) },
+  'shelf-rows': { from: 'view', shape: one },
+  'press-shelf': { from: 'view', shape: one },
   'strip-undo': { from: 'page', shape: z.object({ key: id }) },
   'list-is-here': { from: 'page', shape: z.object({ selector: id }) },
   act: { from: 'view', shape: z.object({ act: actSchema, id }) },

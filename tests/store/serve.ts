@@ -7,6 +7,7 @@ import { goodOf, goods } from './goods.ts';
 import { plain } from './html.ts';
 import { categoryPage, pageOf, productPage } from './layout.ts';
 import { pictureOf, sign } from './pictures.ts';
+import { rackAnswer, rackPage } from './rack.ts';
 import { silentPages } from './silent.ts';
 import { type StructureName, structureNames } from './structures/index.ts';
 
@@ -15,6 +16,8 @@ export type Store = {
   url: string;
   /** Paths asked for so far, in order. */
   asked: string[];
+  /** The same with what came along, and when (ms). */
+  requests: { path: string; at: number; cookie?: string | undefined; referer?: string | undefined }[];
   close(): Promise<void>;
 };
 
@@ -25,7 +28,13 @@ const policy =
 
 const file = (name: string) => readFileSync(new URL(`./public/${name}`, import.meta.url), 'utf8');
 
-type Answer = { type: string; body: string; status?: number; policy?: boolean };
+type Answer = {
+  type: string;
+  body: string;
+  status?: number;
+  policy?: boolean;
+  headers?: Record<string, string>;
+};
 const html = (body: string, withPolicy = false): Answer => ({ type: 'text/html', body, policy: withPolicy });
 
 /** Fragments for the pages' scripts, as data: elements with text, never HTML. */
@@ -70,7 +79,7 @@ function partOf(path: string[]): Answer | undefined {
     : undefined;
 }
 
-function answer(url: URL): Answer | undefined {
+function answer(url: URL, elsewhere: string): Answer | undefined {
   const [, first = '', ...rest] = url.pathname.split('/');
   const silent = silentPages[url.pathname];
   if (silent) return html(pageOf(silent));
@@ -85,6 +94,12 @@ function answer(url: URL): Answer | undefined {
   }
   if (first === 'parts') return partOf(rest);
   if (first === 'shelf') return html(pageOf({ title: 'The shelf', body: '<div id="shelf"></div>' }), true);
+  if (first === 'robots.txt')
+    return { type: 'text/plain', body: 'User-agent: *\nDisallow: /rack/private/\n' };
+  if (first === 'rack')
+    return rest.length === 0
+      ? html(rackPage(url))
+      : rackAnswer(rest, url.searchParams.get('elsewhere') ?? elsewhere);
   if (first === 'goods') {
     const good = goodOf(rest[0] ?? '');
     if (!good) return undefined;
@@ -97,14 +112,17 @@ function answer(url: URL): Answer | undefined {
 }
 
 /** Serves the shop on localhost; port 0 takes a free one. */
-export async function serveStore(port = 0): Promise<Store> {
+export async function serveStore(port = 0, elsewhere = 'http://127.0.0.1:9'): Promise<Store> {
   const asked: string[] = [];
+  const requests: Store['requests'] = [];
   const server = createServer((request, response) => {
     const url = new URL(request.url ?? '/', 'http://localhost');
     asked.push(url.pathname + url.search);
+    const { cookie, referer } = request.headers;
+    requests.push({ path: url.pathname, at: Date.now(), cookie, referer });
     let found: Answer | undefined;
     try {
-      found = answer(url);
+      found = answer(url, elsewhere);
     } catch (error) {
       console.error(`${url.pathname}: ${error}`);
     }
@@ -113,12 +131,14 @@ export async function serveStore(port = 0): Promise<Store> {
       body,
       status,
       policy: withPolicy,
+      headers = {},
     } = found ?? {
       ...html(pageOf({ title: 'Not on any shelf', body: '<h1>Not on any shelf</h1>' })),
       status: 404,
     };
     response.writeHead(status ?? 200, {
       'content-type': `${type}; charset=utf-8`,
+      ...headers,
       ...(withPolicy ? { 'content-security-policy': policy } : {}),
     });
     response.end(body);
@@ -127,6 +147,7 @@ export async function serveStore(port = 0): Promise<Store> {
   return {
     url: `http://localhost:${(server.address() as AddressInfo).port}`,
     asked,
+    requests,
     close: () =>
       new Promise((done) => {
         server.close(() => done());

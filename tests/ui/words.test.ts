@@ -27,7 +27,7 @@ for (const file of code) {
   const text = readFileSync(join(root, file), 'utf8').replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, '');
   for (const [, key] of text.matchAll(written))
     if (key!.endsWith('.')) dynamic.set(key!, { file, test: new RegExp(`^${key!.replaceAll('.', '\\.')}`) });
-    else if (!key!.endsWith('.html')) exact.set(key!, file);
+    else if (!/\.(?:html|(?<=shelf\.)js|(?<=shelf\.)csv)$/.test(key!)) exact.set(key!, file);
   for (const [, key] of text.matchAll(puttogether)) {
     const pattern = key!
       .split(/\$\{(?:[^{}]|\{[^{}]*\})*\}/)

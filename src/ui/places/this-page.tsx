@@ -11,6 +11,7 @@ import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { Select } from '../parts/select.tsx';
+import { ShelfTable } from '../shelf/shelf-table.tsx';
 import type { World } from '../world.ts';
 
 const refOf = ({ id, frame = 0 }: FoundText): ListRef => ({ frame, id });
@@ -69,28 +70,34 @@ export function ThisPagePlace({ world }: { world: World }) {
       {list ? (
         <ListReading key={`${page?.url} ${keyOf(refOf(list))}`} world={world} met={metOnPage(list, page)} />
       ) : (
-        <Empty
-          title={t('panel.none.title')}
-          actions={
-            origin &&
-            !paused && (
-              <>
-                <Button onClick={tryOn('readNow')}>{t('panel.none.read-now')}</Button>
-                <Button onClick={tryOn('pickList')}>{t('panel.none.pick')}</Button>
-              </>
-            )
+        <ShelfTable
+          world={world}
+          otherwise={
+            <Empty
+              title={t('panel.none.title')}
+              actions={
+                origin &&
+                !paused && (
+                  <>
+                    <Button onClick={tryOn('readNow')}>{t('panel.none.read-now')}</Button>
+                    <Button onClick={tryOn('pickList')}>{t('panel.none.pick')}</Button>
+                  </>
+                )
+              }
+            >
+              {paused && origin ? (
+                <p>{t('panel.reach.state.paused', { host: hostOf(origin) })}</p>
+              ) : (
+                <>
+                  <p>{t(reach?.here ? 'panel.none.allowed' : 'panel.none.press')}</p>
+                  <p class="hint">{t('panel.none.select')}</p>
+                </>
+              )}
+            </Empty>
           }
-        >
-          {paused && origin ? (
-            <p>{t('panel.reach.state.paused', { host: hostOf(origin) })}</p>
-          ) : (
-            <>
-              <p>{t(reach?.here ? 'panel.none.allowed' : 'panel.none.press')}</p>
-              <p class="hint">{t('panel.none.select')}</p>
-            </>
-          )}
-        </Empty>
+        />
       )}
+      {list && <ShelfTable world={world} />}
       <Disclosure summary={t('panel.paste.title')}>
         <Paste world={world} onRead={setPasted} />
       </Disclosure>

@@ -13,6 +13,7 @@ import products from './en/products.json' with { type: 'json' };
 import routine from './en/routine.json' with { type: 'json' };
 import rules from './en/rules.json' with { type: 'json' };
 import settings from './en/settings.json' with { type: 'json' };
+import shelf from './en/shelf.json' with { type: 'json' };
 import shell from './en/shell.json' with { type: 'json' };
 import welcome from './en/welcome.json' with { type: 'json' };
 import { type Message, message, type Values, type Word } from './message.ts';
@@ -32,6 +33,7 @@ const areas = {
   ...routine,
   ...rules,
   ...settings,
+  ...shelf,
   ...shell,
   ...welcome,
 };

@@ -84,3 +84,11 @@ if (stream) {
     busy = false;
   }).observe(byId('stream-end'));
 }
+
+// The rack: its order turned round, and more cards as one scrolls.
+document.addEventListener('click', ({ target }) => {
+  const rack = byId('rack');
+  if (!rack) return;
+  if (target.id === 'sort') rack.append(...[...rack.children].reverse());
+  if (target.id === 'more') rack.append(byId('rest').content.cloneNode(true));
+});

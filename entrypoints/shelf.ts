@@ -1,0 +1,36 @@
+import { browser } from 'wxt/browser';
+import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
+import { shelfFacts } from '../dictionary/shelf.ts';
+import { ask } from '../src/contract/messages.ts';
+import { ours } from '../src/page/ours.ts';
+import { createHost } from '../src/page/paint/host.ts';
+import { startShelf } from '../src/page/shelf/shelf.ts';
+
+const mode = import.meta.env.MODE === 'localhost' ? 'open' : 'closed';
+
+export default defineUnlistedScript(() => {
+  ours.shelf = (signal, told) =>
+    startShelf({
+      window,
+      signal,
+      told,
+      facts: shelfFacts,
+      host: () => createHost(mode),
+      line: {
+        fetch: (address, init) => fetch(address, init),
+        online: () => navigator.onLine,
+        now: () => Date.now(),
+        wait: (ms, until) =>
+          new Promise((done) => {
+            const timer = setTimeout(done, ms);
+            until.addEventListener('abort', () => {
+              clearTimeout(timer);
+              done();
+            });
+          }),
+      },
+      draw: (cards, bar) => ask(browser.runtime, 'shelf', { cards, bar }),
+      take: (page) => ask(browser.runtime, 'shelf-page', page),
+      act: (address, act, id) => ask(browser.runtime, 'shelf-act', { address, act, id }),
+    });
+});

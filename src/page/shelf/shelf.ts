@@ -1,0 +1,275 @@
+import type {
+  BarState,
+  CardState,
+  ShelfActed,
+  ShelfDrawn,
+  ShelfFacts,
+  ShelfMark,
+  ShelfPage,
+  Unread,
+} from '../../contract/shelf.ts';
+import { draw, fill } from '../paint/draw.ts';
+import type { Host } from '../paint/host.ts';
+import { locate } from '../read/locate.ts';
+import { readClues } from '../read/product.ts';
+import { watch } from '../read/watch.ts';
+import { type Card, cardsIn } from './cards.ts';
+import { createOverlay } from './overlay.ts';
+import { createShelfReading, type Progress, type ShelfLine } from './read-shelf.ts';
+
+/** What a shelf needs from outside. */
+export type ShelfWorld = {
+  window: Window & typeof globalThis;
+  signal: AbortSignal;
+  facts: ShelfFacts;
+  host(): Host;
+  line: Omit<ShelfLine, 'take'>;
+  /** Draws marks of these products, and the bar; throws when nobody answers. */
+  draw(cards: CardState[], bar: BarState): Promise<ShelfDrawn>;
+  /** Reads a page that came after a press; answers why not when it holds no list of the product. */
+  take(page: ShelfPage): Promise<{ why?: Unread }>;
+  /** An act of the background on one product, by the name its button carries; its id makes a repeated one harmless. */
+  act(address: string, act: string, id: string): Promise<ShelfActed>;
+  /** Whether the reader was told what a press does; told once, on all pages. */
+  told: boolean;
+};
+
+/** A shelf that stands in a page. */
+export type Shelf = {
+  /** What is remembered has changed: everything is drawn anew. */
+  again(): void;
+  /** A press that came from the panel or a shortcut. */
+  read(): void;
+  /** The products of this page, for a table of them; null where there are none. */
+  table(): CardState[] | null;
+};
+
+/**
+ * A shelf of products: what was read before is marked at once; a press reads the rest. Looks again whenever cards
+ * come, go or change places, until the signal takes everything back.
+ */
+export function startShelf(world: ShelfWorld): Shelf {
+  const { window: win, signal, facts } = world;
+  const doc = win.document;
+  const marks = new Map<string, ShelfMark>();
+  /** How each product was last drawn; what changed is drawn again. */
+  const drawn = new Map<string, string>();
+  let cards: Card[] = [];
+  let view: { overlay: ReturnType<typeof createOverlay>; bar: HTMLElement; host: Host } | undefined;
+  let progress: Progress = { reading: [], read: [], failed: new Map(), waiting: [] };
+  let [open, told, hides] = [false, world.told, false];
+  let filters: string[] = [];
+  let turn = 0;
+  let asking = false;
+  let again = false;
+
+  const reading = createShelfReading(
+    win.location.origin,
+    facts.manners,
+    {
+      ...world.line,
+      take: async (address, came) => {
+        const page = new win.DOMParser().parseFromString(came.page, 'text/html');
+        const name = cards.find((card) => card.address === address)?.name ?? '';
+        const texts = [locate(page)?.sent ?? []].flat();
+        const { why } = await world.take({
+          address,
+          name,
+          at: came.address,
+          texts,
+          clues: { ...readClues(page), base: came.address },
+          letters: (page.body?.textContent ?? '').trim().length - scriptLetters(page),
+          asksPassword: page.querySelector('input[type="password"]') !== null,
+        });
+        return why;
+      },
+    },
+    (now) => {
+      progress = now;
+      void update();
+    },
+  );
+
+  const stateOf = ({ address, name }: Card): CardState => {
+    const why = progress.failed.get(address);
+    if (progress.reading.includes(address)) return { address, name, state: 'reading' };
+    return why ? { address, name, state: 'failed', why } : { address, name, state: 'met' };
+  };
+  /** How it stands, and whether its page came since: that changes what the background answers. */
+  const keyOf = (card: Card) => `${JSON.stringify(stateOf(card))}${progress.read.includes(card.address)}`;
+
+  const products = () => [...new Map(cards.map((card) => [card.address, card])).values()];
+  const toAsk = () =>
+    reading.left(products().flatMap(({ address }) => (marks.get(address)?.read ? [] : [address])));
+
+  function barState(): BarState {
+    const all = products();
+    const read = all.filter(({ address }) => marks.get(address)?.read).length;
+    const failed: BarState['failed'] = {};
+    for (const why of progress.failed.values()) failed[why] = (failed[why] ?? 0) + 1;
+    const passing: Record<string, number> = {};
+    for (const { address } of all)
+      for (const filter of marks.get(address)?.passes ?? []) passing[filter] = (passing[filter] ?? 0) + 1;
+    const done = progress.read.length + progress.failed.size;
+    return {
+      open,
+      products: all.length,
+      read,
+      left: toAsk().length,
+      failed,
+      ...(reading.isRunning() && {
+        running: { done, of: done + progress.reading.length + progress.waiting.length },
+      }),
+      ...(progress.ended && { ended: progress.ended.why }),
+      ...(progress.ended && 'again' in progress.ended && { again: progress.ended.again }),
+      told,
+      filters,
+      passing,
+      hides,
+    };
+  }
+
+  /** Asks for what changed, one question at a time. */
+  async function update(): Promise<void> {
+    if (asking) {
+      again = true;
+      return;
+    }
+    asking = true;
+    const changed = products().filter((card) => drawn.get(card.address) !== keyOf(card));
+    const keys = changed.map((card) => [card.address, keyOf(card)] as const);
+    const now = ++turn;
+    const answer = await world.draw(changed.map(stateOf), barState()).catch(() => undefined);
+    asking = false;
+    if (signal.aborted) return;
+    if (answer && now === turn) {
+      for (const [address, key] of keys) drawn.set(address, key);
+      for (const mark of answer.marks) marks.set(mark.address, mark);
+      show(answer);
+    }
+    if (again) {
+      again = false;
+      // Filters count what has just come.
+      return update();
+    }
+    if (answer && changed.length > 0 && answer.marks.length > 0) return update();
+  }
+
+  function show({ lang, dir, bar }: ShelfDrawn) {
+    if (cards.length === 0) return;
+    view ??= make();
+    if (!view.host.attach([])) return stop();
+    view.bar.lang = lang;
+    view.bar.dir = dir;
+    view.overlay.popped.lang = lang;
+    view.overlay.popped.dir = dir;
+    const focused = (view.bar.getRootNode() as ShadowRoot).activeElement;
+    const held = focused && view.bar.contains(focused) ? keyOfButton(focused as HTMLElement) : undefined;
+    view.bar.className = open ? 'bar' : 'bar tab';
+    fill(view.bar, bar, []);
+    if (held !== undefined)
+      [...view.bar.querySelectorAll<HTMLElement>('button')]
+        .find((each) => keyOfButton(each) === held)
+        ?.focus();
+    view.overlay.show(cards, marks);
+    view.overlay.filter(filters, hides);
+  }
+
+  function make() {
+    const host = world.host();
+    host.attach([]);
+    const overlay = createOverlay(host, signal);
+    const bar = draw(['section', { class: 'bar tab', popover: 'manual', tabindex: -1 }]);
+    host.root.append(bar);
+    bar.showPopover();
+    dockBar(bar);
+    for (const element of [bar, overlay.popped])
+      element.addEventListener('click', (event) => event.isTrusted && press(event), { signal });
+    return { overlay, bar, host };
+  }
+
+  function press(event: Event) {
+    const button = (event.target as Element).closest<HTMLElement>('[data-does]');
+    const { does, which = '' } = button?.dataset ?? {};
+    if (!does || !view) return;
+    event.stopPropagation();
+    if (does === 'read') void read();
+    else if (does === 'cancel') reading.cancel();
+    else if (does === 'fold') open = !open;
+    else if (does === 'hide') hides = !hides;
+    else if (does === 'filter')
+      filters = filters.includes(which) ? filters.filter((each) => each !== which) : [...filters, which];
+    else return void act(which);
+    void update();
+  }
+
+  async function act(which: string) {
+    const popped = view?.overlay.popped;
+    const address = popped?.dataset.address ?? '';
+    const { said } = await world.act(address, which, win.crypto.randomUUID()).catch(() => ({ said: [] }));
+    if (popped?.dataset.address === address && said.length > 0) view?.overlay.say(said);
+  }
+
+  /** What is in view comes first, the rest of the page after it. */
+  function read() {
+    told = true;
+    open = true;
+    const left = new Set(toAsk());
+    const first = (view?.overlay.inView() ?? []).filter((address) => left.has(address));
+    return reading.press([...first, ...left]);
+  }
+
+  function look() {
+    const found = cardsIn(doc, win.location.href, facts);
+    const same =
+      found.length === cards.length &&
+      found.every(
+        ({ element, address }, i) => element === cards[i]!.element && address === cards[i]!.address,
+      );
+    cards = found;
+    if (found.length === 0) return clear();
+    if (!same) void update();
+    else view?.overlay.ask();
+  }
+
+  function clear() {
+    view?.host.remove();
+    view = undefined;
+  }
+  function stop() {
+    reading.cancel();
+    clear();
+  }
+  watch(win, signal, () => look());
+  signal.addEventListener('abort', stop);
+  look();
+
+  return {
+    again() {
+      drawn.clear();
+      void update();
+    },
+    read() {
+      if (cards.length === 0) return;
+      if (told) return void read();
+      open = true; // the bar says first what a press does
+      void update();
+    },
+    table: () => (cards.length > 0 ? products().map(stateOf) : null),
+  };
+}
+
+const keyOfButton = ({ dataset: { does = '', which = '' } }: HTMLElement) => `${does} ${which}`;
+
+/** Letters of scripts and styles, which a page does not show. */
+function scriptLetters(page: Document): number {
+  let letters = 0;
+  for (const each of page.querySelectorAll('script,style,noscript,template'))
+    letters += (each.textContent ?? '').length;
+  return letters;
+}
+
+/** At the foot, on the side reading starts; where the page keeps something there, at the other end. */
+function dockBar(bar: HTMLElement) {
+  bar.style.setProperty('inset', 'auto auto 12px 12px');
+}

@@ -1,0 +1,89 @@
+import * as z from 'zod/mini';
+import type { ShelfFacts } from '../contract/shelf.ts';
+import type { ProductFacts } from '../core/product/product.ts';
+import type { Area } from './area.ts';
+import * as schemas from './schemas.ts';
+
+/** A product page that was read: its label as printed, and what the page said of the product. */
+export type ShelfEntry = {
+  /** Canonical address; one product has one. */
+  address: string;
+  text: string;
+  product: ProductFacts;
+  /** ISO date-time. */
+  readOn: string;
+};
+
+const amount = z.number().check(z.nonnegative());
+const text = z.string().check(z.maxLength(2000));
+export const shelfEntry = z.object({
+  address: text,
+  text: z.string(),
+  product: z.object({
+    name: text,
+    maker: z.exactOptional(text),
+    kind: z.exactOptional(schemas.kind),
+    use: z.exactOptional(schemas.use),
+    size: z.exactOptional(amount),
+    sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
+    price: z.exactOptional(amount),
+    currency: z.exactOptional(text),
+    url: z.exactOptional(text),
+    variant: z.exactOptional(text),
+    image: z.exactOptional(text),
+    category: z.exactOptional(text),
+  }),
+  readOn: z.string(),
+});
+
+export const shelfKey = (address: string) => `shelf:${address}`;
+const isShelfKey = (key: string) => key.startsWith('shelf:');
+
+/**
+ * Labels met on shelves and product pages, by address: kept so that a shelf is marked at once. Bounded; those met
+ * longest ago go first. What does not parse is taken as not there, and overwritten when met again.
+ */
+export function createShelfCache(area: Area, bounds: ShelfFacts['remembered']) {
+  let writes = 0;
+
+  const keys = async () =>
+    (area.getKeys ? await area.getKeys() : Object.keys(await area.get(null))).filter(isShelfKey);
+
+  async function read(wanted: string[]): Promise<Map<string, ShelfEntry>> {
+    const values = wanted.length > 0 ? await area.get(wanted) : {};
+    const found = new Map<string, ShelfEntry>();
+    for (const key of wanted) {
+      const entry = shelfEntry.safeParse(values[key]);
+      if (entry.success) found.set(entry.data.address, entry.data as ShelfEntry);
+    }
+    return found;
+  }
+
+  /** Makes room: the oldest tenth goes, so that it is not asked for at every write. */
+  async function prune(): Promise<void> {
+    const all = await keys();
+    if (all.length <= bounds.most) return;
+    const entries = await read(all);
+    const dated = all.map((key) => [key, entries.get(key.slice('shelf:'.length))?.readOn ?? ''] as const);
+    dated.sort(([, a], [, b]) => a.localeCompare(b));
+    await area.remove(dated.slice(0, all.length - Math.floor(bounds.most * 0.9)).map(([key]) => key));
+  }
+
+  return {
+    get: (addresses: readonly string[]) => read(addresses.map(shelfKey)),
+    all: async () => [...(await read(await keys())).values()],
+    count: async () => (await keys()).length,
+    /** False where the browser has no room: the shelf is still marked, and read again another day. */
+    async put(entry: ShelfEntry): Promise<boolean> {
+      if (entry.text.length > bounds.longestLabel) return false;
+      try {
+        if (writes++ % 25 === 0) await prune();
+        await area.set({ [shelfKey(entry.address)]: entry });
+        return true;
+      } catch {
+        return false;
+      }
+    },
+    clear: async () => area.remove(await keys()),
+  };
+}

@@ -1,0 +1,41 @@
+import type { BringStep as Amount } from '../../core/amounts/brings.ts';
+import type { Check } from '../judge-product.ts';
+
+/** What filters look at in one product that was read. */
+export type Filtered = {
+  protein: Amount | 'unknown';
+  moisture: Amount | 'unknown';
+  /** Sizes of the proteins that count as a dose. */
+  sizes: ReadonlySet<string>;
+  staysOn: boolean;
+  checks: Check[];
+};
+
+const enough: ReadonlySet<Amount | 'unknown'> = new Set(['some', 'a-lot']);
+const answerFor = ({ checks }: Filtered, about: Check['about']) =>
+  checks.find((check) => check.about === about)?.answer;
+
+/** What a shelf can be looked through by, in the order it is offered. */
+export const shelfFilters: Record<string, (product: Filtered) => boolean> = {
+  'protein-free': ({ protein }) => protein === 'none',
+  'small-protein': ({ protein, sizes }) =>
+    protein !== 'none' && sizes.size > 0 && !sizes.has('large') && !sizes.has('unknown'),
+  'no-large-stays': ({ sizes, staysOn }) => !(staysOn && sizes.has('large')),
+  'some-moisture': ({ moisture }) => enough.has(moisture),
+  suits: (product) => answerFor(product, 'head') === 'suits',
+  'fits-day': (product) => answerFor(product, 'routine') === 'suits',
+  'nothing-avoided': ({ checks }) =>
+    checks.some(
+      ({ about, findings }) =>
+        about === 'head' && findings.every(({ rule, answer }) => rule !== 'avoid-list' || answer === 'suits'),
+    ),
+};
+
+export const passesOf = (product: Filtered): string[] =>
+  Object.entries(shelfFilters).flatMap(([name, passes]) => (passes(product) ? [name] : []));
+
+const asksHead = new Set(['suits', 'nothing-avoided']);
+
+/** Filters that are offered, in order: none that asks of hair or of a wash day that is not described. */
+export const filtersFor = ({ head, routine }: { head: boolean; routine: boolean }): string[] =>
+  Object.keys(shelfFilters).filter((name) => (asksHead.has(name) ? head : name !== 'fits-day' || routine));

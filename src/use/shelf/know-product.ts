@@ -1,0 +1,50 @@
+import { type BringStep, type Brings, bringsOf } from '../../core/amounts/brings.ts';
+import { isProteinDose, type Reading } from '../../core/reading/reading.ts';
+import type { ShelfEntry } from '../../store/shelf-cache.ts';
+import { type Check, judgeProduct } from '../judge-product.ts';
+import type { Knowing } from '../knowing.ts';
+import { type KnownProduct, knownProduct } from '../met-product.ts';
+import { passesOf } from './filters.ts';
+
+/** One product of a shelf as it is known now: read anew, for the head and the routine in use. */
+export type ShelfProduct = {
+  entry: ShelfEntry;
+  known: KnownProduct;
+  reading: Reading;
+  checks: Check[];
+  protein: BringStep | 'unknown';
+  moisture: BringStep | 'unknown';
+  passes: string[];
+};
+
+/** What a label met before says today; undefined while somebody else is still reading it. */
+export function knowProduct(knowing: Knowing, entry: ShelfEntry): ShelfProduct | undefined {
+  const known = knownProduct(knowing.remembered, { text: entry.text, facts: entry.product });
+  const reading = knowing.reading(entry.text, known);
+  if (!reading) return undefined;
+  const checks = judgeProduct(knowing, { reading, kind: known.kind, use: known.use });
+  const brings = bringsOf(reading, usageOf(known), knowing.practice.washDay);
+  const protein = told(brings, brings.protein.step);
+  const moisture = told(brings, brings.moisture.step);
+  const sizes = new Set(
+    reading.mentions.flatMap((mention) =>
+      isProteinDose(mention) && mention.protein ? [mention.protein.size] : [],
+    ),
+  );
+  return {
+    entry,
+    known,
+    reading,
+    checks,
+    protein,
+    moisture,
+    passes: passesOf({ protein, moisture, sizes, staysOn: known.use !== 'rinse-off', checks }),
+  };
+}
+
+/** A product of no known kind is taken for one that stays on, the careful reading. */
+const usageOf = ({ kind = 'leave-in', use }: KnownProduct) => ({ kind, ...(use && { use }) });
+
+/** That there is none cannot be said of a label of which too little was read. */
+const told = ({ unsure }: Brings, step: BringStep): BringStep | 'unknown' =>
+  unsure && step === 'none' ? 'unknown' : step;

@@ -1,0 +1,246 @@
+// A shelf of the invented shop, read in one press, in real Chromium: manners by the server's own log.
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { faults } from '../store/rack.ts';
+import { type Harness, openShop, screens, until } from './harness.ts';
+
+let shop: Harness;
+beforeAll(async () => {
+  shop = await openShop();
+});
+afterAll(() => shop.close());
+
+type Seen = {
+  bar: string;
+  marks: { label: string; className: string; left: number; top: number }[];
+  card: string;
+};
+
+/** What our own elements show on a page. */
+const seen = (page: Page): Promise<Seen> =>
+  page.evaluate(() => {
+    const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
+    const root = roots.find((each) => each.querySelector('.bar'));
+    const words = (of: Element | null | undefined) =>
+      [...(of?.querySelectorAll<HTMLElement>('[data-t]') ?? [])].map(({ dataset }) => dataset.t).join(' ');
+    return {
+      bar: words(root?.querySelector('.bar')),
+      card: words(root?.querySelector('.card')),
+      marks: [...(root?.querySelectorAll<HTMLElement>('.mark') ?? [])]
+        .filter(({ hidden }) => !hidden)
+        .map((mark) => {
+          const { left, top } = mark.getBoundingClientRect();
+          return { label: mark.getAttribute('aria-label') ?? '', className: mark.className, left, top };
+        }),
+    };
+  });
+
+/** Presses one of our buttons with the mouse. */
+async function press(page: Page, words: RegExp | string) {
+  const find = () =>
+    page.evaluate(
+      (wanted) => {
+        const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
+        for (const root of roots)
+          for (const button of root.querySelectorAll<HTMLElement>('button')) {
+            const name = button.getAttribute('aria-label') ?? button.dataset.t ?? '';
+            const { left, top, width, height } = button.getBoundingClientRect();
+            if (width > 0 && new RegExp(wanted).test(name.trim()))
+              return { x: left + width / 2, y: top + height / 2 };
+          }
+        return undefined;
+      },
+      typeof words === 'string' ? words : words.source,
+    );
+  const at = await until(find, (spot) => spot !== undefined);
+  if (!at) throw new Error(`no button ${words}`);
+  await page.mouse.click(at.x, at.y);
+}
+const barSays = async (page: Page, wanted: RegExp, ms = 30_000) =>
+  expect(
+    (
+      await until(
+        () => seen(page),
+        ({ bar }) => wanted.test(bar),
+        ms,
+      )
+    ).bar,
+  ).toMatch(wanted);
+const toldOfRack = () => shop.store.requests.filter(({ path }) => /^\/(?:rack\/|robots)/.test(path));
+
+describe('a shelf', () => {
+  it('is read in one press, with manners: nothing before it, faults said, marks by the pictures, the page untouched', async () => {
+    const page = await shop.open('/rack?n=24');
+    await page.context().addCookies([{ name: 'visitor', value: '1', url: shop.store.url }]);
+    const before = await page.evaluate(() => document.body.outerHTML);
+    await barSays(page, /0 of 24/);
+    expect(toldOfRack()).toEqual([]);
+    await press(page, '^Unfold$');
+    await barSays(page, /Strandline asks this shop, and nobody else/);
+    await screens(page, 'shelf-first');
+    await press(page, '^Read this shelf \\(24\\)$');
+    await barSays(page, /Reading/);
+    await barSays(page, /16 of them read/, 60_000);
+    await until(
+      () => seen(page),
+      ({ bar }) => !/Reading/.test(bar),
+    );
+    await screens(page, 'shelf-read');
+
+    const told = toldOfRack();
+    expect(told[0]!.path).toBe('/robots.txt');
+    const paths = told.map(({ path }) => path);
+    expect(new Set(paths).size).toBe(paths.length);
+    expect(paths).not.toContain('/rack/private/23');
+    expect(paths).toHaveLength(1 + 23);
+    for (const { cookie, referer } of told) expect([cookie, referer]).toEqual([undefined, undefined]);
+    for (const [i, { at }] of told.entries()) if (i > 0) expect(at - told[i - 1]!.at).toBeGreaterThan(440);
+
+    const { marks } = await seen(page);
+    expect(marks.filter(({ className }) => /read/.test(className)).length).toBeGreaterThan(3);
+    for (const { label } of marks.filter(({ className }) => /\bread\b/.test(className)))
+      expect(label).toMatch(/Protein: (?:none|a little|some|a lot|cannot tell)\. Moisture: /);
+    expect(await page.evaluate(() => document.body.outerHTML)).toBe(before);
+    await page.close();
+  });
+
+  it('what was read before is marked at once, without a request', async () => {
+    const asked = toldOfRack().length;
+    const page = await shop.open('/rack?n=24');
+    await barSays(page, /16 of 24/);
+    expect((await seen(page)).marks.length).toBeGreaterThan(3);
+    expect(toldOfRack()).toHaveLength(asked);
+    await page.close();
+  });
+
+  it('says why a product could not be read, and is right after sorting and after 200 more have come', async () => {
+    const page = await shop.open('/rack?n=24');
+    await barSays(page, /16 of 24/);
+    const first = (await seen(page)).marks.map(({ label }) => label.split(/[:.]/)[0]);
+    await page.click('#sort');
+    await until(
+      () => seen(page),
+      ({ marks }) => marks.length > 3 && marks[0]!.label.split(/[:.]/)[0] !== first[0],
+    );
+    await page.click('#more');
+    await barSays(page, /16 of 224/);
+    // Each mark stands on the picture of the card that names its product.
+    const right = await page.evaluate(() => {
+      const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
+      const marks = roots
+        .flatMap((root) => [...root.querySelectorAll<HTMLElement>('.mark.read')])
+        .filter(({ hidden }) => !hidden);
+      return marks.map((mark) => {
+        const at = mark.getBoundingClientRect();
+        const cards = [...document.querySelectorAll('.card')];
+        const under = cards.find((card) => {
+          const box = card.querySelector('img')!.getBoundingClientRect();
+          return at.left >= box.left && at.right <= box.right && at.top >= box.top && at.bottom <= box.bottom;
+        });
+        return [mark.getAttribute('aria-label')!.split(/[:.]/)[0], under?.querySelector('b')?.textContent];
+      });
+    });
+    expect(right.length).toBeGreaterThan(0);
+    for (const [label, name] of right) expect(label).toBe(name);
+    await page.close();
+  });
+
+  it('cancelled midway keeps what came, and goes on', async () => {
+    const page = await shop.open('/rack?n=48');
+    await barSays(page, /16 of 48/);
+    await press(page, '^Unfold$');
+    await press(page, '^Read this shelf');
+    await barSays(page, /1[89] of them read/);
+    await press(page, '^Stop$');
+    await barSays(page, /Stopped/);
+    const asked = toldOfRack().length;
+    await press(page, '^Go on');
+    await barSays(page, /2[1-9] of them read/);
+    const paths = toldOfRack()
+      .slice(asked)
+      .map(({ path }) => path);
+    expect(new Set(paths).size).toBe(paths.length);
+    await page.close();
+  });
+
+  it('dims what does not pass a filter, and opens a card with its reasons', async () => {
+    const page = await shop.open('/rack?n=24');
+    await barSays(page, /of 24/);
+    await press(page, '^Unfold$');
+    await press(page, '^no protein \\(');
+    const dimmed = () =>
+      page.evaluate(
+        () =>
+          [...document.documentElement.children]
+            .flatMap(({ shadowRoot }) => [...(shadowRoot?.querySelectorAll<HTMLElement>('.veil') ?? [])])
+            .filter(({ hidden }) => !hidden).length,
+      );
+    expect(await until(dimmed, (n) => n > 0)).toBeGreaterThan(0);
+    await screens(page, 'shelf-filter');
+    const mark = (await seen(page)).marks.find(({ className }) => /\bread\b/.test(className))!;
+    await page.mouse.move(mark.left + 8, mark.top + 8);
+    expect(
+      (
+        await until(
+          () => seen(page),
+          ({ card }) => card !== '',
+        )
+      ).card,
+    ).toContain('Label read on');
+    await screens(page, 'shelf-card');
+    await press(page, '^Keep$');
+    expect(
+      (
+        await until(
+          () => seen(page),
+          ({ card }) => /Undo/.test(card),
+        )
+      ).card,
+    ).toMatch(/Undo/);
+    await page.close();
+  });
+
+  it('500 cards scroll without a task of ours above 50 ms', async () => {
+    const page = await shop.open('/rack?n=500');
+    await barSays(page, /of 500/);
+    const scroll = () =>
+      page.evaluate(async () => {
+        const tasks: number[] = [];
+        new PerformanceObserver((list) =>
+          tasks.push(...list.getEntries().map(({ duration }) => duration)),
+        ).observe({ type: 'longtask' });
+        for (let y = 0; y < 12_000; y += 240) {
+          scrollTo(0, y);
+          await new Promise((next) => requestAnimationFrame(next));
+        }
+        await new Promise((next) => setTimeout(next, 300));
+        return Math.max(0, ...tasks);
+      });
+    await scroll(); // the page's own pictures come
+    await page.evaluate(() => scrollTo(0, 0));
+    expect(await scroll()).toBeLessThan(50);
+    await page.close();
+  });
+
+  it('says of each fault what it was', async () => {
+    expect(Object.keys(faults)).toHaveLength(8);
+    const page = await shop.open('/rack?n=24');
+    await barSays(page, /of 24/);
+    await press(page, '^Unfold$');
+    await press(page, '^Read this shelf');
+    await barSays(page, /8 products could not be read/, 60_000);
+    const { bar } = await seen(page);
+    for (const words of [
+      /page is gone/,
+      /failed to bring/,
+      /leads away/,
+      /larger than 2 MB/,
+      /no ingredient list/,
+      /by script/,
+      /sign in first/,
+      /leave this page alone/,
+    ])
+      expect(bar).toMatch(words);
+    await page.close();
+  });
+});
