@@ -26,10 +26,14 @@ describe('a script in a page', () => {
   it('may do these things and nothing else', () => {
     const may = Object.entries(requests).flatMap(([name, { from }]) => (from === 'page' ? [name] : []));
     expect(may.toSorted()).toEqual([
+      'bring-shelf',
       'line-rules',
       'list-is-here',
       'page-left',
       'page-lists',
+      'shelf',
+      'shelf-act',
+      'shelf-page',
       'site-here',
       'strip-act',
       'strip-undo',
