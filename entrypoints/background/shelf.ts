@@ -73,7 +73,7 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
       if (originOf(page.address) !== site || originOf(page.at) !== site) return { why: 'elsewhere' };
       const taken = takePage(
         page,
-        { lists: listsIn(page.texts, page.clues), facts: factsOf(page.clues) },
+        { lists: listsIn(page.texts, page.clues, readings.finder), facts: factsOf(page.clues) },
         { withKind },
         shelfFacts,
       );
