@@ -2,17 +2,18 @@ import type { Acted } from '../../contract/messages.ts';
 import type { Drawing, DrawnElement } from '../../contract/paint-order.ts';
 import type { BarState, CardState, ShelfMark, Unread } from '../../contract/shelf.ts';
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
-import type { Answer } from '../../core/judge/finding.ts';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
+import { drawVerdict } from './draw-strip.ts';
+import type { VerdictWords } from './verdict.ts';
 
 /** What a shelf says of one product whose label is known. */
 export type ShelfSays = {
   address: string;
   name: string;
   /** The answer for the person in use, whom it is for, and the reasons that decided it; absent where no hair is described. */
-  verdicts: { who: string; answer: Answer; answerWord: string; text: string }[];
+  verdicts: VerdictWords[];
   protein: Amount | 'unknown';
   moisture: Amount | 'unknown';
   /** ISO date-time of the label. */
@@ -103,24 +104,11 @@ export function drawShelfMark(says: ShelfSays, t: Translate): ShelfMark {
       moistureDrop(says.moisture),
     ],
     label: verdict
-      ? t('shelf.mark', { name, answer: `${verdict.who} ${verdict.answerWord}`, ...amounts })
+      ? t('shelf.mark', { name, answer: verdict.title, ...amounts })
       : t('shelf.mark.no-head', { name, ...amounts }),
     card: [
       ['h3', {}, name],
-      ...says.verdicts.map(
-        ({ who, answer, answerWord, text }): Drawing => [
-          'div',
-          { class: 'verdict' },
-          drawGlyph(glyphOfAnswer(answer)),
-          [
-            'span',
-            {},
-            `${who} `,
-            ['span', { class: `answer ${answer}` }, answerWord],
-            text ? `. ${text}` : '.',
-          ],
-        ],
-      ),
+      ...says.verdicts.map(drawVerdict),
       [
         'div',
         { class: 'amount' },

@@ -51,7 +51,7 @@ function drawTag({ verdicts: [first], glyphs, short }: StripWords, t: Translate)
 }
 
 /** The first answer is the largest thing of the strip, those after it are lines. */
-function drawVerdict({ answer, title, why }: VerdictWords, at: number): Drawing {
+export function drawVerdict({ answer, title, why }: VerdictWords, at: number): Drawing {
   return [
     'div',
     { class: at === 0 ? 'verdict' : 'verdict after' },

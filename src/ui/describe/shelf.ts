@@ -2,7 +2,7 @@ import { pricePer100 } from '../../core/product/product.ts';
 import type { ShelfProduct } from '../../use/shelf/know-product.ts';
 import type { Translate } from '../words/index.ts';
 import type { ShelfSays } from './draw-shelf.ts';
-import { verdictOf } from './strip.ts';
+import { verdictOf } from './verdict.ts';
 
 /** What a shelf says of a product that is known, in words. @param printed what its card calls it */
 export function saysOf(product: ShelfProduct, printed: string, t: Translate): ShelfSays {

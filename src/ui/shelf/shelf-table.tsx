@@ -99,7 +99,7 @@ export function ShelfTable({ world, otherwise = null }: { world: World; otherwis
                       {row.answer && (
                         <>
                           <Glyph name={glyphOfAnswer(row.answer)} ground="var(--raised)" />{' '}
-                          {t(`page.answer.${row.answer}`)}
+                          {t('page.verdict.mine', { answer: row.answer })}
                         </>
                       )}
                     </td>
