@@ -5,7 +5,7 @@ import { cosingFunctions } from './cosing-functions.ts';
 
 const name = z
   .string()
-  .min(2)
+  .regex(/^.{2,}$|^[\p{Script=Han}\p{Script=Hangul}]$/u, 'two letters, or one that is a word by itself')
   .regex(/^\S(.*\S)?$/u, 'no spaces at the ends')
   .regex(/^(?!.* {2})/u, 'no double spaces');
 const few = <T extends z.ZodType>(of: T) => z.array(of).min(1);

@@ -89,3 +89,21 @@ it.each([
   expect(mention.found.how).toMatch(/exact|alias|pattern/);
   expect(mention.protein?.kind).toBe(kind);
 });
+
+it.each([
+  [
+    '全成分：水、グリセリン、BG、セテアリルアルコール、ベヘントリモニウムクロリド、加水分解ケラチン、香料、クエン酸',
+    8,
+    'hydrolyzed',
+  ],
+  [
+    '전성분: 정제수, 글리세린, 다이메티콘, 세테아릴알코올, 하이드롤라이즈드밀단백질, 판테놀, 향료',
+    7,
+    'hydrolyzed',
+  ],
+  ['成分：水、甘油、鲸蜡硬脂醇、聚二甲基硅氧烷、水解小麦蛋白、香精、苯氧乙醇', 7, 'hydrolyzed'],
+])('%s', (label, count, kind) => {
+  const { mentions } = readLabel(label, lookup);
+  expect(mentions.map(({ found }) => found.how)).toEqual(Array.from({ length: count }, () => 'alias'));
+  expect(mentions.some(({ protein }) => protein?.kind === kind)).toBe(true);
+});

@@ -2,7 +2,7 @@
 export type Heading = 'list' | 'active' | 'inactive' | 'key' | 'contains' | 'tail' | 'not-in' | 'note';
 
 const ingredients =
-  'ingredients?|inci|ingr[eé]dients?|inhaltsstoffe|bestandteile|zusammensetzung|composition|ingredientes?|ingredienti|composizione|composi[cç][aã]o|composici[oó]n|sk[lł]adniki|sk[lł]ad|ingredi[eë]nten|samenstelling|ingredienser|sastojci|slo[zž]en[ií]|состав|ингредиенты|съставки|成分|全成分';
+  'ingredients?|inci|ingr[eé]dients?|inhaltsstoffe|bestandteile|zusammensetzung|composition|ingredientes?|ingredienti|composizione|composi[cç][aã]o|composici[oó]n|sk[lł]adniki|sk[lł]ad|ingredi[eë]nten|samenstelling|ingredienser|sastojci|slo[zž]en[ií]|состав|ингредиенты|съставки|全成分|成分|配料|전성분|성분';
 const mayContain =
   '(?:may|might|can)(?: also)? contain|peut contenir|kann enthalten|puede contener|pu[oò] contenere|pode conter|mo[zż]e zawiera[cć]|kan bevatten|может содержать|\\+\\s*\\/\\s*[-–−]|±';
 const notIn =

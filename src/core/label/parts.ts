@@ -28,7 +28,8 @@ function partAt(text: string, letters: string, from: number, to: number): Part |
   // Brackets whose other end the label forgot.
   while (/[([{]/.test(letters[start]!) && !/[)\]}]/.test(letters.slice(start, end))) start++;
   while (/[)\]}]/.test(letters[end - 1]!) && !/[([{]/.test(letters.slice(start, end))) end--;
-  if (end - start < 2 && !/\p{Script=Han}/u.test(letters.slice(start, end))) return undefined;
+  if (end - start < 2 && !/[\p{Script=Han}\p{Script=Hangul}]/u.test(letters.slice(start, end)))
+    return undefined;
   const name = letters.slice(start, end).replaceAll(blank, '');
   const percent = printedShare(name);
   return {

@@ -47,7 +47,7 @@ export function isNoise(printed: string): boolean {
   // A code in brackets after a name is no reason to lose the name.
   const bare = printed.replace(/\([^()]*\)|\[[^[\]]*\]/g, ' ');
   const text = /\p{L}{2}/u.test(bare) ? bare : printed;
-  if (!/\p{L}.?\p{L}|\p{Script=Han}/u.test(text)) return true;
+  if (!/\p{L}.?\p{L}|[\p{Script=Han}\p{Script=Hangul}]/u.test(text)) return true;
   return (
     /(?:^|[\s([])(?:f\.?\s?i\.?\s?l|lot|batch|sku|barcode|ean|item no)\b\.?.*\d/i.test(text) ||
     /^(?:code|ref|formula|item|nr|n°|no)\b[\s.:#]*[a-z]{0,4}\d+/i.test(text) ||

@@ -15,7 +15,7 @@ const origin =
   /\s+(?:\(?(?:derived |obtained |sourced |made |extracted )?from|derived|aus|issue? de|source:)\s.*$/i;
 
 // Two letters, also with a full stop between them ("C.I."), or one that is a word by itself (水).
-const isWord = /\p{L}[\p{L}.]|\p{Script=Han}/u;
+const isWord = /\p{L}[\p{L}.]|[\p{Script=Han}\p{Script=Hangul}]/u;
 
 /** Up to a dozen forms of a printed name. Linear in the name's length; names over 300 letters have one form. */
 export function nameForms(printed: string): string[] {

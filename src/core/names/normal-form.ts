@@ -79,5 +79,5 @@ function toLatin(printed: string): string {
     .replace(/[ßæœøłđıÆŒØŁĐ]/g, (letter) => unmarked[letter]!);
   // Whole words of another script stay as they are; single letters inside Latin words are folded.
   if (/[a-z]/i.test(name)) name = name.replace(/[\u0370-\u052f]/g, (letter) => lookAlikes[letter] ?? letter);
-  return name;
+  return name.normalize('NFC');
 }
