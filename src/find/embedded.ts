@@ -13,10 +13,10 @@ export function embeddedLines({ data, properties }: Pick<ProductClues, 'data' | 
       .map((block) =>
         block
           .slice(0, mostLetters)
-          .replace(/"\s*[:,{}[\]\s]+"?/g, '\n')
+          .replace(/"[:,{}[\]\s]+"?/g, '\n')
           .replace(/\\u([\da-f]{4})/gi, (_, code) => String.fromCharCode(Number.parseInt(code, 16)))
-          .replace(/\\[nrt]|<\/?(?:p|div|li|ul|br|h\d)\b[^>]*>/gi, '\n')
-          .replace(/\\(.)|<[^>]*>/g, '$1'),
+          .replace(/\\[nrt]|<\/?(?:p|div|li|ul|br|h\d)\b[^<>]{0,400}>/gi, '\n')
+          .replace(/\\(.)|<[^<>]{0,400}>/g, '$1'),
       ),
     ...properties.map(([name, content]) => (/ngredient/.test(name) ? 'Ingredients: ' : '') + content),
   ].join('\n\n');

@@ -255,7 +255,7 @@ function whyNot(
     return `only ${Math.round(known * 100)} % are names`;
   if (n === 1) {
     const { kind, name } = names[0]!;
-    const pressed = finder.words.single.test(name.replace(/\([^)]*\)|[*†.]/g, '').trim());
+    const pressed = finder.words.single.ends(name.replace(/\([^)]*\)|[*†.]/g, '').trim());
     if (!headed || !pressed || (kind !== 'plant' && kind !== 'own') || !areWholeLines(page, names))
       return 'one name';
   }

@@ -3,7 +3,7 @@ import type { Lookup } from '../core/names/lookup.ts';
 import type { FindingFacts } from './facts.ts';
 import { createKinds, type NameKind } from './kinds.ts';
 import { fold } from './letters.ts';
-import { anyOf, endOf, everyOf, startOf } from './words.ts';
+import { type WordTest, wordTest } from './words.ts';
 
 /** All the finder asks of the dictionary and of the facts beside it. */
 export type Finder = {
@@ -22,24 +22,22 @@ type WordTests = ReturnType<typeof wordTests>;
 const shortestWord = 4; // letters: shorter words stand in any text
 const longestWord = 32;
 
-const wordTests = (facts: FindingFacts) => ({
-  full: anyOf(facts.headings.full.words),
-  teaser: anyOf(facts.headings.teasers.words),
-  teasesAlone: startOf(facts.headings.teasers.alone),
-  asides: everyOf(facts.headings.asides.words),
-  denial: anyOf(facts.denials.before.words),
-  deniesAtStart: startOf(facts.denials.before.words),
-  deniesAtEnd: endOf(facts.denials.before.words),
-  glued: new RegExp(`[\\s-](?:${facts.denials.glued.words.join('|')})[!.]?$`, 'u'),
-  headsDenied: startOf(facts.denials.alone.words),
-  prose: anyOf(facts.prose.words.words),
-  goesOn: startOf(facts.prose.goesOn.words),
-  goesOnAnywhere: everyOf(facts.prose.goesOn.words),
-  ends: startOf(facts.prose.ends.words),
-  cosmetic: anyOf(facts.around.cosmetic.words),
-  elsewise: anyOf(facts.around.elsewise.words),
-  single: endOf(facts.own.single.words),
-  plain: anyOf(facts.own.plain.words),
+const folded = (words: readonly string[]): WordTest => wordTest(words.map(fold));
+
+const wordTests = ({ headings, denials, prose, around, own }: FindingFacts) => ({
+  full: folded(headings.full.words),
+  teaser: folded(headings.teasers.words),
+  teasesAlone: folded(headings.teasers.alone),
+  asides: folded(headings.asides.words),
+  denial: folded(denials.before.words),
+  deniesAlone: folded(denials.alone.words),
+  glued: new RegExp(`[\\s-](?:${denials.glued.words.join('|')})[!.]?$`, 'u'),
+  prose: folded(prose.words.words),
+  goesOn: folded(prose.goesOn.words),
+  ends: folded(prose.ends.words),
+  cosmetic: folded(around.cosmetic.words),
+  elsewise: folded(around.elsewise.words),
+  single: folded(own.single.words),
 });
 
 /** Builds the finder: once, wherever pages are read. */
@@ -48,21 +46,17 @@ export function createFinder(
   lookup: Pick<Lookup, 'find'>,
   facts: FindingFacts,
 ): Finder {
-  const strong = everyOf(facts.headings.words.flatMap(({ words }) => words.map(fold)));
-  const weak = everyOf(facts.headings.words.flatMap((each) => each.weak?.map(fold) ?? []));
+  const strong = folded(facts.headings.words.flatMap(({ words }) => words));
+  const weak = folded(facts.headings.words.flatMap((each) => each.weak ?? []));
   const vocabulary = vocabularyOf(entries, facts);
-  const frequent = anyOf(facts.own.frequent.words);
+  const frequent = folded(facts.own.frequent.words);
   const slips = facts.headings.slips.words;
 
   const headings: Finder['headings'] = (line) => {
-    const found = [...line.matchAll(strong)].map(({ index, 0: word }) => ({
-      index,
-      length: word.length,
-      weak: false,
-    }));
-    for (const { index, 0: word } of line.matchAll(weak))
-      if (!found.some((one) => one.index < index + word.length && index < one.index + one.length))
-        found.push({ index, length: word.length, weak: true });
+    const found = strong.every(line).map((hit) => ({ ...hit, weak: false }));
+    for (const hit of weak.every(line))
+      if (!found.some((one) => one.index < hit.index + hit.length && hit.index < one.index + one.length))
+        found.push({ ...hit, weak: true });
     for (const { index, 0: word } of line.slice(0, 400).matchAll(mayBeSlip))
       if (!found.some((one) => one.index === index) && slips.some((right) => isSlip(word, right)))
         found.push({ index, length: word.length, weak: false });
@@ -71,7 +65,7 @@ export function createFinder(
 
   return {
     kindOf: createKinds(lookup, facts),
-    heads: (line) => headings(line).length > 0,
+    heads: (line) => strong.test(line) || headings(line).length > 0,
     headings,
     hits(line, most) {
       let hits = 0;
@@ -87,16 +81,14 @@ export function createFinder(
 
 /** Words the dictionary's names are made of, and those of plain-English names. */
 function vocabularyOf(entries: readonly Pick<Entry, 'name' | 'aliases'>[], facts: FindingFacts): Set<string> {
-  const words = new Set<string>(facts.genera);
-  const add = (name: string) => {
-    for (const [word] of name.toLowerCase().matchAll(/[\p{L}\d]+/gu))
-      if (word.length >= shortestWord) words.add(word);
-  };
-  for (const { name, aliases = [] } of entries) {
-    add(name);
-    for (const alias of aliases) add(alias);
-  }
-  for (const name of facts.own.plain.words) add(name);
+  const names = entries.flatMap(({ name, aliases = [] }) => [name, ...aliases]);
+  const words = new Set(
+    [...names, ...facts.own.plain.words, ...facts.genera]
+      .join(' ')
+      .toLowerCase()
+      .split(/[\s()[\]/,.'’+*&-]+/)
+      .filter(({ length }) => length >= shortestWord && length <= longestWord),
+  );
   const ordinary = [...facts.prose.words.words, ...facts.prose.ends.words, ...facts.around.cosmetic.words];
   for (const word of ordinary) words.delete(word);
   return words;

@@ -56,7 +56,7 @@ export function headingStops(page: Page, { from, to }: Line, finder: Finder): Pl
     found.push({ stop: 'denial', words: '', inline: false, before: false, from, to });
   else if (
     found.length === 0 &&
-    finder.words.teasesAlone.test(whole) &&
+    finder.words.teasesAlone.begins(whole) &&
     whole.length < shortTeaser &&
     !/[,;、•·:]/.test(whole)
   )
@@ -135,9 +135,9 @@ const saysOnlyWhatIsLeftOut = (whole: string, { words }: Finder): boolean => {
   if (whole.length >= deniedLine) return false;
   const bare = whole.trim();
   return (
-    (words.deniesAtEnd.test(bare) ||
+    (words.denial.ends(bare) ||
       (words.denial.test(bare) && /[:：]$/.test(bare)) ||
-      words.headsDenied.test(bare)) &&
+      words.deniesAlone.begins(bare)) &&
     !/[,;、•·]/.test(bare)
   );
 };
@@ -157,9 +157,9 @@ export function wordsOf(words: string, finder: Finder): string {
   const folded = fold(kept);
   let said = '';
   at = 0;
-  for (const { index, 0: aside } of folded.matchAll(finder.words.asides)) {
+  for (const { index, length } of finder.words.asides.every(folded)) {
     said += `${kept.slice(at, index)} `;
-    at = index + aside.length;
+    at = index + length;
   }
   return (said + kept.slice(at)).replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '').replace(/\s+/g, ' ');
 }

@@ -1,7 +1,7 @@
 import type { Lookup } from '../core/names/lookup.ts';
 import type { FindingFacts } from './facts.ts';
 import { unseen } from './letters.ts';
-import { anyOf } from './words.ts';
+import { wordTest } from './words.ts';
 
 /**
  * What a name speaks for. `own`: known, and printed by cosmetics only. `plant`: a known Latin plant name. `shared`:
@@ -26,10 +26,10 @@ export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): 
   const forms = new Set(facts.shared.forms.words);
   const pressed = new Set(facts.shared.pressed.words);
   const genera = new Set(facts.genera);
-  const plain = anyOf(facts.own.plain.words);
-  const built = anyOf([...facts.own.built.words, ...facts.own.frequent.words]);
+  const plain = wordTest(facts.own.plain.words);
+  const built = wordTest([...facts.own.built.words, ...facts.own.frequent.words]);
   const words = facts.goods.goods.flatMap((good) => good.words);
-  const foreign = anyOf(words);
+  const foreign = wordTest(words);
   const foreignWhole = new Set(words.map(keyOf));
   const remembered = new Map<string, NameKind>();
 

@@ -4,6 +4,7 @@ import type { ProductFacts } from '../core/product/product.ts';
 type Facts = { [key: string]: unknown };
 
 const millilitres: Record<string, number> = { ml: 1, cl: 10, l: 1000, fl: 29.5735 };
+const longestValue = 20_000; // letters of one value that are looked at
 const grams: Record<string, number> = { g: 1, kg: 1000, oz: 28.3495 };
 
 /**
@@ -111,7 +112,8 @@ function plain(value: unknown): string {
   }
   if (typeof value !== 'string') return '';
   return value
-    .replace(/<[^>]*>/g, '')
+    .slice(0, longestValue)
+    .replace(/<[^<>]{0,400}>/g, '')
     .replace(/&amp;/g, '&')
     .replace(/&#0?39;|&rsquo;/g, '’')
     .replace(/&quot;/g, '"')
@@ -135,6 +137,7 @@ function sizeIn(text: string): Pick<ProductFacts, 'size' | 'sizeUnit'> | undefin
   let found: Pick<ProductFacts, 'size' | 'sizeUnit'> | undefined;
   let rank = 0;
   for (const [, digits, unit] of text
+    .slice(0, longestValue)
     .toLowerCase()
     .matchAll(/(?<![\d.,])(\d+(?:[.,]\d+)?)\s?(ml|cl|l|fl|kg|g|oz)(?![a-z])/g)) {
     const value = amount(digits!) ?? 0;

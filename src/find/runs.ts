@@ -123,7 +123,7 @@ function joins({ stream, text, lines }: Page, run: Item[], next: Item, finder: F
   if (down > closeLines) return false;
   if (
     /^[)*\s]*[,;•·/|&]|[,;•·/|&]\s*$/.test(text.slice(last.to, next.from)) ||
-    finder.words.goesOn.test(next.name)
+    finder.words.goesOn.begins(next.name)
   )
     return true;
   // several names in a line, marks within brackets aside

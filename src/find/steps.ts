@@ -63,7 +63,7 @@ function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: Finder)
     const kind = end > 1 ? kindOf(name.slice(0, end)) : 'other';
     return isNameKind(kind) || (sure && end > 2) ? [item(0, end, kind)] : [];
   };
-  if (words.goesOn.test(name)) return [item(0, cut.to - cut.from, 'built')];
+  if (words.goesOn.begins(name)) return [item(0, cut.to - cut.from, 'built')];
 
   const label = labelOf(name, cut.after);
   if (label) {
@@ -76,10 +76,17 @@ function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: Finder)
       cut.after !== 'mark' &&
       kind === 'other' &&
       rest.split(/\s+/).length <= mostUnknown &&
-      ![words.ends, words.denial, words.prose].some((test) => test.test(name))
+      !words.ends.begins(name) &&
+      !words.denial.test(name) &&
+      !words.prose.test(name)
     )
       return [item(label.length, name.length, kind, 'stop')];
-    if (words.denial.test(label.words) || words.ends.test(name) || /^[*†°]/.test(name) || !isNameKind(kind)) {
+    if (
+      words.denial.test(label.words) ||
+      words.ends.begins(name) ||
+      /^[*†°]/.test(name) ||
+      !isNameKind(kind)
+    ) {
       // "Citric Acid Caution: …": a name may stand before the label
       const before = name.slice(0, label.words.length).replace(/\s+\S+$/, '').length;
       return [...(cut.after === 'mark' && before < label.words.length ? kept(before) : []), stop('end')];
@@ -97,9 +104,9 @@ function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: Finder)
   const told = proseAt(name, raw, finder);
   if (isKnownKind(kind) && told < 0) return [item(0, name.length, kind)];
   if (
-    words.ends.test(name) ||
+    words.ends.begins(name) ||
     (cut.after !== 'mark' &&
-      (words.deniesAtStart.test(name) || words.glued.test(name) || /^[*†°].*[a-z] [a-z]+ [a-z]/.test(name)))
+      (words.denial.begins(name) || words.glued.test(name) || /^[*†°].*[a-z] [a-z]+ [a-z]/.test(name)))
   )
     return [stop('end')];
   const count = name.split(/\s+/).length;
@@ -143,7 +150,7 @@ function proseAt(name: string, raw: string, { words, kindOf }: Finder): number {
   const footnote = name.search(/[^\s,]\s+(?:\(\*|\*+ ?[a-zà-ž]+ [a-zà-ž])/);
   const button = name.lastIndexOf('\v');
   const cuts = [
-    outside.search(words.prose),
+    words.prose.first(outside)?.index ?? -1,
     sentence > 0 && kindOf(name.slice(sentence + 1)) === 'other' ? sentence : -1,
     footnote >= 0 ? footnote + 1 : -1,
     button > 2 &&
@@ -165,7 +172,7 @@ function endAfterName(name: string, words: Finder['words'], kindOf: Finder['kind
   for (const { index } of name.matchAll(/[\s\v]+/g)) {
     if (++tries > mostTries) return -1;
     const rest = name.slice(index).trim();
-    if ((words.ends.test(rest) || words.goesOn.test(rest)) && isKnownKind(kindOf(name.slice(0, index))))
+    if ((words.ends.begins(rest) || words.goesOn.begins(rest)) && isKnownKind(kindOf(name.slice(0, index))))
       return index;
   }
   return -1;
