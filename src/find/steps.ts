@@ -19,6 +19,7 @@ export type Stop = {
 const mostSteps = 4000; // of one place: longer lists than any label's
 const longestName = 140; // letters
 const mostWords = 11; // words of an unknown name
+const namesAsked = 3; // names behind a stray that are looked at
 const mostUnknown = 3; // words of an unknown name behind a label
 const longestLine = 400_000; // letters of one line that are read
 
@@ -27,9 +28,15 @@ export function stepsOf(page: Page, line: number, finder: Finder, steps: Step[])
   const { from, to } = page.lines[line]!;
   const end = Math.min(to, from + longestLine);
   const names = (at: number, until: number) => {
-    for (const cut of cutsOf(page, at, until)) {
+    const cuts = cutsOf(page, at, until);
+    for (const [i, cut] of cuts.entries()) {
       if (steps.length >= mostSteps) return;
-      steps.push(...stepsOfCut(page, cut, line, finder));
+      const found = stepsOfCut(page, cut, line, finder);
+      const last = found.at(-1);
+      const ends = last && 'stop' in last && last.stop === 'end';
+      if (ends && cut.after === 'mark' && namesGoOn(page, cuts.slice(i + 1, i + 1 + namesAsked), finder))
+        steps.push(...asNames(page, cut, line, found));
+      else steps.push(...found);
     }
   };
   let at = from;
@@ -39,6 +46,21 @@ export function stepsOf(page: Page, line: number, finder: Finder, steps: Step[])
     at = placed.to;
   }
   names(at, end);
+}
+
+/** Whether names stand behind a stretch that is none: then it is a stray among them, and the list goes on. */
+function namesGoOn({ low }: Page, next: Cut[], { kindOf }: Finder): boolean {
+  const known = next.filter(
+    ({ from, to }) => to - from <= longestName && isKnownKind(kindOf(low.slice(from, to))),
+  );
+  return (
+    next.length > 0 && known.length >= Math.min(2, next.length) && next.every(({ after }) => after === 'mark')
+  );
+}
+
+function asNames({ low }: Page, { from, to, after }: Cut, line: number, found: Step[]): Step[] {
+  const items = found.filter((step) => !('stop' in step));
+  return items.length > 0 ? items : [{ from, to, line, name: low.slice(from, to), kind: 'other', after }];
 }
 
 const stopOf = ({ stop, words, inline }: Placed, line: number): Stop => ({ stop, line, words, inline });
@@ -160,16 +182,21 @@ function proseAt(name: string, raw: string, { words, kindOf }: Finder): number {
       ? button
       : -1,
     // "Tocopherol May contain traces", "Parfum Vegan": a known name, then what a list ends before
-    endAfterName(name, words, kindOf),
+    endAfterName(name, outside, words, kindOf),
   ].filter((at) => at >= 0);
   return cuts.length > 0 ? Math.min(...cuts) : -1;
 }
 
 const mostTries = 8; // words of a name behind which a list may end
 
-function endAfterName(name: string, words: Finder['words'], kindOf: Finder['kindOf']): number {
+function endAfterName(
+  name: string,
+  outside: string,
+  words: Finder['words'],
+  kindOf: Finder['kindOf'],
+): number {
   let tries = 0;
-  for (const { index } of name.matchAll(/[\s\v]+/g)) {
+  for (const { index } of outside.matchAll(/[\s\v]+/g)) {
     if (++tries > mostTries) return -1;
     const rest = name.slice(index).trim();
     if ((words.ends.begins(rest) || words.goesOn.begins(rest)) && isKnownKind(kindOf(name.slice(0, index))))

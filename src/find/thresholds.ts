@@ -34,7 +34,7 @@ export const formPoints = {
   waterFirst: 4, // law orders by amount, so lists begin with water; articles and glossaries do not
   longList: 4, // no shop teases with so many names
   wholeLines: 1, // nothing but names stands in their lines
-  nothingElse: 3, // a paragraph of names that nothing leads to
+  nothingElse: 3.5, // a paragraph of names that nothing leads to
   inSentence: -6, // names told in running text
   explained: -2, // each unknown word behind a dash or a full stop: what a name does
   inTitle: -6, // names in a heading element are a title
