@@ -135,10 +135,12 @@ describe('in the panel', () => {
       },
     ]);
     await unfold(page as unknown as AnyPage);
-    await strip(/For Wren/);
+    await strip(/Wren/);
     await look(shop, panel, 'page', await tabOf(shop, page));
     const answers = async () => [
-      ...new Set(await panel.$$eval('.note .answer', (all) => all.map((each) => each.textContent ?? ''))),
+      ...new Set(
+        await panel.$$eval('.answer-head .answer', (all) => all.map((each) => each.textContent ?? '')),
+      ),
     ];
     const select = panel.locator('select').first();
     await select.selectOption('cleanser');

@@ -45,7 +45,7 @@ describe('a script in a page', () => {
     ['forget', null],
     ['act', { act: { act: 'remove', product: 'p1' }, id: 'x' }],
     ['undo', { key: 'undo:1:x' }],
-    ['read', [{ text: 'Aqua' }]],
+    ['read', [{ text: 'Aqua', use: 'leave-on', kind: 'gel', market: 'eu', readAs: { a: 'b' } }]],
     ['tab-page', { tab: 3 }],
     ['read-tab', { tab: 3 }],
     ['pick-list', { tab: 3 }],
