@@ -17,6 +17,8 @@ export type HairNumbers = {
   bearsStiff: number;
   /** Harshness of the wash that is borne, and power that the scalp asks for. */
   bearsWash: number;
+  /** The same of a wash that comes only now and then, between others. */
+  bearsSeldomWash: number;
   asksWash: number;
 };
 
@@ -92,6 +94,7 @@ function numbersOf(told: Told, { head, allowance, washEvery, practice }: HairCon
     care.density[density] *
     (scalp === 'dry' ? care.dryScalp : 1) *
     (1 + care.perDamage * damage);
+  const bearsWash = wash.bears + wash.scalp[scalp] + wash.shape[shape] - wash.perDamage * damage;
   return {
     protein: { suits: between(dose.suits, tolerance), upTo: between(dose.upTo, tolerance) },
     tolerance,
@@ -107,14 +110,8 @@ function numbersOf(told: Told, { head, allowance, washEvery, practice }: HairCon
       Math.max(care.bearsDryLeast, care.bearsDry[thickness] / (1 + care.dryPerDamage * damage)) *
       (scalp === 'dry' || scalp === 'flaky' ? care.dryScalpBears : 1),
     bearsStiff: care.bearsStiff[thickness],
-    bearsWash: Math.max(
-      wash.bearsLeast,
-      wash.bears +
-        wash.scalp[scalp] +
-        wash.shape[shape] -
-        wash.perDamage * damage -
-        wash.perDaysSquared / Math.max(1, washEvery) ** 2,
-    ),
+    bearsWash: Math.max(wash.bearsLeast, bearsWash - wash.perDaysSquared / Math.max(1, washEvery) ** 2),
+    bearsSeldomWash: Math.max(wash.bearsLeast, bearsWash),
     asksWash: wash.asks[scalp],
   };
 }

@@ -165,6 +165,8 @@ export type JudgePractice = {
     /** Share of what is wanted that is enough, and that is a little. */
     enough: number;
     little: number;
+    /** Softness that a percent of protein takes. */
+    proteinStiffens: number;
     /** Dryness left on that is borne. */
     bearsDry: Three<Thickness>;
     bearsDryLeast: number;
@@ -207,8 +209,8 @@ export type JudgePractice = {
   };
   /** Large proteins left on build up from this dose, on hair of less tolerance than this. */
   large: { stays: { from: number; upToTolerance: number } };
-  /** Damage and tolerance from which a day wants some protein, and the dose that is some. */
-  needs: { from: number; tolerance: number; dose: number };
+  /** Damage and tolerance from which a day wants some protein. */
+  needs: { from: number; tolerance: number };
   /** Most protein in what follows a treatment. */
   followUp: { most: number };
   /** From what damage a treatment or a pre-wash is a gain, and by how much a day must be softer. */

@@ -31,6 +31,10 @@ export type Traits = {
   largeDose: number;
   /** The same with every size as measured, where that is smaller. */
   doseAsMeasured: number;
+  /** Percent of protein in the product itself, sizes counted. */
+  builds: number;
+  /** Names a protein put in for the hair, were it a trace. */
+  named: boolean;
   doses: number[];
   large: number[];
   /** Large by trade, small as measured. */
@@ -106,6 +110,8 @@ export function traitsOf(reading: Reading | undefined, { kind, use }: Worn, prac
       ),
     ),
     largeDose: round(large.reduce((all, one) => all + doseOf(one), 0)),
+    builds: round(counted.reduce((all, one) => all + doseOf(one), 0) / worn.protein),
+    named: mentions.some(isProteinDose),
     doses: counted.map(({ index }) => index),
     large: large.map(({ index }) => index),
     disputed: large.filter(({ mention }) => measuredSmall(mention, practice)).map(({ index }) => index),

@@ -35,6 +35,8 @@ export function wishedStep(wish: Wish, { judge }: Practice): DayStep {
     dose: some ? judge.dose.matters : 0,
     largeDose: 0,
     doseAsMeasured: some ? judge.dose.matters : 0,
+    builds: some ? judge.dose.matters : 0,
+    named: some,
     doses: some ? [0] : [],
     large: [],
     disputed: [],

@@ -60,7 +60,7 @@ export function softness(
 ) {
   const asks = care.steps[kind];
   if (!asks) return undefined;
-  return (asks.soft * traits.soft + asks.rich * traits.rich) / wants;
+  return (asks.soft * (traits.soft - care.proteinStiffens * traits.builds) + asks.rich * traits.rich) / wants;
 }
 
 export function softAnswer(

@@ -45,10 +45,11 @@ export function harshAnswer(
   { harsh, scalp }: Wash,
   hair: HairNumbers,
   { head, practice }: Pick<Against, 'head' | 'practice'>,
+  bears = hair.bearsWash,
 ): Answer {
   const { upTo, scalpCalls } = practice.judge.wash;
   const called = scalp && head?.scalpKind === 'flaky' ? scalpCalls : 1;
-  return byRatio(harsh / (hair.bearsWash * called), upTo);
+  return byRatio(harsh / (bears * called), upTo);
 }
 
 /** A co-wash leaves oil and scale behind: wrong for a scalp that has them, now and then not enough for others. */

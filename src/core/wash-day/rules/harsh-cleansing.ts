@@ -12,7 +12,7 @@ export const harshCleansing: Rule = {
   aspect: 'cleansing',
   sees: (step, day) =>
     step.filled && isKind(day, 'cleansing', step)
-      ? `${harshnessOf(step, day)} ${step.traits.wash?.scalp}`
+      ? `${harshnessOf(step, day)} ${washesBetween(step.cadence, day.washEvery) > 1} ${step.traits.wash?.scalp} ${step.traits.read}`
       : '',
   mayHelp: (before) => before !== '',
   ask(day) {
@@ -54,5 +54,10 @@ function harshnessOf({ traits, cadence }: DayStep, { washEvery, practice }: Day)
 
 const answerOf = (step: DayStep, day: Day): Answer =>
   acrossHeads(day.hair.numbers, (hair) =>
-    harshAnswer({ ...step.traits.wash!, harsh: harshnessOf(step, day) }, hair, day.hair),
+    harshAnswer(
+      { ...step.traits.wash!, harsh: harshnessOf(step, day) },
+      hair,
+      day.hair,
+      washesBetween(step.cadence, day.washEvery) > 1 ? hair.bearsSeldomWash : hair.bearsWash,
+    ),
   );

@@ -1,6 +1,5 @@
 import { damageOf } from '../../hair/tolerance.ts';
-import { filledSteps, finding, type Rule } from './day.ts';
-import { perWash } from './too-much-protein.ts';
+import { type Day, type DayStep, filledSteps, finding, isKind, type Rule } from './day.ts';
 
 /** Is hair that is badly damaged left without any protein or bond care? */
 export const noProtein: Rule = {
@@ -8,16 +7,13 @@ export const noProtein: Rule = {
   of: 'day',
   aspect: 'protein',
   sees: (step, day) =>
-    step.filled ? `${step.traits.protein} ${perWash(step, day)} ${step.traits.bond}` : 'empty',
-  mayHelp: (_, after) => after !== 'empty',
+    step.filled ? `${rebuilds(step, day)}` : 'empty',
+  mayHelp: (_, after) => after === 'true',
   ask(day) {
     const { from, tolerance } = day.practice.judge.needs;
-    const steps = filledSteps(day);
-    if (!day.head?.damage) return [];
-    if (steps.some(({ traits }) => traits.bond || traits.protein === 'maybe')) return [];
+    if (!day.head?.damage || filledSteps(day).some((step) => rebuilds(step, day))) return [];
     if (damageOf(day.head.damage, day.practice.allowance) < from) return [];
     if (day.hair.numbers.some((hair) => hair.tolerance < tolerance)) return [];
-    if (steps.reduce((all, step) => all + perWash(step, day), 0) >= day.practice.judge.needs.dose) return [];
     return [
       finding(
         this,
@@ -30,3 +26,7 @@ export const noProtein: Rule = {
     ];
   },
 };
+
+/** Protein, a bond builder or a treatment of whatever kind; what was not read may hold it. */
+const rebuilds = (step: DayStep, day: Day) =>
+  step.traits.named || step.traits.bond || step.traits.read !== 'enough' || isKind(day, 'strengthening', step);

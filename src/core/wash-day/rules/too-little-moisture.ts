@@ -12,10 +12,10 @@ export const tooLittleMoisture: Rule = {
   aspect: 'care',
   sees: (step, day) => {
     if (!step.filled) return '';
-    const { soft, rich, dry, read } = step.traits;
+    const { soft, rich, dry, read, builds } = step.traits;
     const drying = staysOn(step) && dry > 0;
     if (!counts(step, day)) return drying ? `dries ${dry} ${soft} ${rich}` : 'filled';
-    return `${step.kind} ${step.use} ${soft} ${rich} ${drying && dry} ${read} ${washesBetween(step.cadence, day.washEvery)}`;
+    return `${step.kind} ${step.use} ${soft} ${builds} ${rich} ${drying && dry} ${read} ${washesBetween(step.cadence, day.washEvery)}`;
   },
   ask(day) {
     const steps = filledSteps(day);

@@ -31,7 +31,13 @@ export const tooMuchProtein: Rule = {
     const added = acrossHeads(day.hair.numbers, (hair) => doseAnswer(total, measured, hair));
     // One that is too much by itself stays so, however seldom it comes.
     const alone = steps.filter((step) => proteinAnswer(step, day.hair) === 'does-not-suit');
-    const answer = alone.length > 0 ? worseOf(added, 'with-care') : added;
+    const untold = steps.some((step) => proteinAnswer(step, day.hair) === 'cannot-tell');
+    const answer =
+      alone.length > 0
+        ? worseOf(added, 'with-care')
+        : untold && added !== 'suits'
+          ? worseOf(added, 'cannot-tell')
+          : added;
     const key =
       answer === 'suits'
         ? 'within'
