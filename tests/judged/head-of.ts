@@ -1,5 +1,6 @@
-import type { Avoid, DamageKind, Head, Scalp, StretchTest } from '../../src/core/hair/head.ts';
+import type { Avoid, AvoidableRole, DamageKind, Head, Scalp, StretchTest } from '../../src/core/hair/head.ts';
 import { allergens } from '../../src/core/names/entry.ts';
+import type { LogEntry } from '../../src/core/wash-day/routine.ts';
 import type { Row } from './rows.ts';
 
 /** The day on which rows are judged; stretch tests told in the notes were made then. */
@@ -42,27 +43,42 @@ function damageOf(cell: string | undefined): Head['damage'] | undefined {
   };
 }
 
-/** Families to avoid, and names that are no family of ours. */
+/** Families and kinds of matter to avoid. */
 function avoidOf(notes: string): Avoid[] {
-  const reacted = /react|allerg/i.test(notes);
   return notes
     .split(';')
-    .filter((note) => /avoid|allerg|react/i.test(note))
-    .flatMap((note) => {
+    .filter((note) => /avoid|allerg|react|intoleran/i.test(note))
+    .flatMap((note): Avoid[] => {
+      const reacted = /react|allerg/i.test(note);
       const families = allergens.filter((family) => familyWords(family).test(note));
-      return families.map((family) => ({ id: family, family, reacted }));
+      const kinds = roleWords.filter(([words]) => words.test(note));
+      return [
+        ...families.map((family) => ({ id: family, family, reacted })),
+        ...kinds.map(([, role]) => ({ id: role, role, reacted })),
+      ];
     });
 }
 
+const spoken: Record<string, string> = {
+  fragrance: 'fragrances?|perfumes?|scents?|parfum',
+  nut: '(?:tree )?nuts?|almonds?|hazelnuts?|walnuts?',
+  milk: 'milk|dairy|casein|lactose',
+  egg: 'eggs?',
+  soy: 'soya?',
+  oat: 'oats?',
+  'gluten-cereal': 'gluten|barley|rye',
+  'bee-products': 'bee products?|honey|propolis|beeswax',
+  sulphite: 'sul(?:ph|f)ites?',
+  shellfish: 'shellfish|crustaceans?|molluscs?',
+};
 const familyWords = (family: string) =>
-  new RegExp(
-    {
-      sensitizer: '\\bsensitizers?\\b',
-      fragrance: '\\b(?:fragrance|perfume|scent)s?\\b',
-      nut: '(?<!pea)\\b(?:tree )?nuts?\\b',
-    }[family] ?? `\\b${family.replaceAll('-', '[ -]')}s?\\b`,
-    'i',
-  );
+  new RegExp(`\\b(?:${spoken[family] ?? `${family.replaceAll('-', '[ -]')}s?`})\\b`, 'i');
+
+const roleWords: [RegExp, AvoidableRole][] = [
+  [/sul(?:ph|f)ates?/i, 'cleansing-strong'],
+  [/silicones?/i, 'film-former'],
+  [/(?:drying )?alcohols?/i, 'drying-alcohol'],
+];
 
 /** "wet strands stretch far and stay stretched" is a stretch test told in words. */
 function stretchOf(notes: string): StretchTest[] {
@@ -70,13 +86,32 @@ function stretchOf(notes: string): StretchTest[] {
   return [{ id: 'told', date: today, rest: 100, stretched: 170, after: 140, broke: false }];
 }
 
+/** "went stiff after protein": wash days of the log, told in words. */
+export function logOf(row: Row): LogEntry[] {
+  const stiff = /(?:stiff|rough|brittle|straw)[^;]*protein|protein[^;]*(?:stiff|rough|brittle|straw)/i;
+  if (!stiff.test(row.notes ?? '')) return [];
+  return ['2026-02-20', '2026-02-10', '2026-02-01'].map((date) => ({
+    id: date,
+    head: row.id ?? 'head',
+    date,
+    done: { name: 'with protein', steps: [] },
+    feel: { soft: -2, elastic: -2 },
+    notes: '',
+  }));
+}
+
 const numberWords: Record<string, number> = {
   once: 1,
+  one: 1,
   twice: 2,
   two: 2,
+  second: 2,
   three: 3,
+  third: 3,
   four: 4,
+  fourth: 4,
   five: 5,
+  fifth: 5,
   six: 6,
   ten: 10,
 };
@@ -87,16 +122,19 @@ const numberOf = (word: string) => numberWords[word] ?? Number(word);
 export function washEveryOf(notes: string): number | undefined {
   const text = notes.toLowerCase();
   const found = (source: string) => new RegExp(source).exec(text);
-  if (found('every (?:other|second) day')) return 2;
-  if (found('every (?:single )?day|\\bdaily\\b')) return 1;
-  const days = found(`every ${numeral} days`);
-  if (days) return numberOf(days[1]!);
-  const weeks = found(`every ${numeral} weeks`);
-  if (weeks) return 7 * numberOf(weeks[1]!);
-  if (found('fortnight|every (?:other|second) week')) return 14;
-  const times = found(`${numeral}(?: times)? (?:a|per|each) week`);
-  if (times) return 7 / numberOf(times[1]!);
+  const spans: [string, (n: number) => number][] = [
+    [`every ${numeral} days?`, (n) => n],
+    [`every ${numeral} weeks?`, (n) => 7 * n],
+    [`${numeral}(?:x| times)? (?:a |per |each )?week(?:ly)?`, (n) => 7 / n],
+    [`${numeral}(?:x| times)? (?:a |per |each )?month(?:ly)?`, (n) => 30 / n],
+  ];
+  if (found('every other day')) return 2;
+  if (found('fortnight|every other week')) return 14;
+  for (const [source, days] of spans) {
+    const met = found(source);
+    if (met) return days(numberOf(met[1]!));
+  }
+  if (found('every (?:single )?day|\\bdaily\\b|each day')) return 1;
   if (found('every week|\\bweekly\\b')) return 7;
-  if (found('(?:once )?a month|monthly')) return 30;
-  return undefined;
+  return found('monthly') ? 30 : undefined;
 }

@@ -10,7 +10,8 @@ export type Printed = string | readonly (string | Partial<PlannedStep>)[];
 export function stepOf({ kind, label, every }: PlannedStep, labels: Rows, id: string) {
   const row = rowOf(labels, label);
   if (!row) throw new Error(`no label ${label}`);
-  const product = productOf(row, kind);
+  // Used for another step than it is sold for, it is used as that step is.
+  const product = productOf(kind === row.kind ? row : { ...row, use: '' }, kind);
   const known = kind as ProductKind;
   const step: Step = {
     id,

@@ -6,7 +6,7 @@ import { createLookup } from '../../src/core/lookup.ts';
 import type { Use } from '../../src/core/names/entry.ts';
 import { type ProductKind, productKinds, usualUse } from '../../src/core/product/product.ts';
 import { readLabel } from '../../src/core/reading.ts';
-import { headOf, today, washEveryOf } from './head-of.ts';
+import { headOf, logOf, today, washEveryOf } from './head-of.ts';
 import type { Row } from './rows.ts';
 
 const lookup = createLookup(entries, patterns, limits);
@@ -14,7 +14,7 @@ const lookup = createLookup(entries, patterns, limits);
 /** A head as the program knows it, with the rhythm of its washing days. */
 export function contextOf(row: Row) {
   const head = headOf(row);
-  const allowance = allowanceOf(head, practice.allowance, { today, log: [] });
+  const allowance = allowanceOf(head, practice.allowance, { today, log: logOf(row) });
   return { head, allowance, practice, today, washEvery: washEveryOf(row.notes ?? '') };
 }
 

@@ -129,6 +129,8 @@ export type JudgePractice = {
     smallUpTo: number;
     /** How much more a protein made to cling counts. */
     clings: number;
+    /** The same of whole proteins, which dry to a hard film (gelatin). */
+    hardens: number;
     /** Dose at each wash that suits, and the most that may be used with care. */
     suits: ByTolerance;
     upTo: ByTolerance;
@@ -172,6 +174,8 @@ export type JudgePractice = {
     bearsDryLeast: number;
     dryPerDamage: number;
     dryScalpBears: number;
+    /** Part of its dryness that counts where little is used: by kind. */
+    dryIn: Partial<Record<ProductKind, number>>;
     softMakesUp: number;
     dryUpTo: number;
     bearsStiff: Three<Thickness>;
@@ -190,6 +194,8 @@ export type JudgePractice = {
     clayCounts: number;
     strongFrom: number;
     liftsFrom: number;
+    /** Softness from which a cleanser with little cleansing matter is a co-wash; below it something unknown washes. */
+    creamyFrom: number;
     /** Harshness that is borne: untouched hair washed seldom, and what changes it. */
     bears: number;
     scalp: Three<Scalp>;

@@ -16,6 +16,8 @@ export type Wash = {
   power: number;
   /** Strong enough for every film; a co-wash lifts none. */
   lifts: 'strong' | 'mild' | undefined;
+  /** A co-wash: a conditioner that cleans a little. */
+  creamy: boolean;
   /** Made against flakes. */
   scalp: boolean;
 };
@@ -126,7 +128,7 @@ export function traitsOf(reading: Reading | undefined, { kind, use }: Worn, prac
     soft: round(sum(({ soft }) => soft)),
     rich: round(sum(({ weight }) => weight)),
     stiff: round(sum(({ stiff }) => stiff)),
-    dry: round(sum(({ dry }) => dry)),
+    dry: round(sum(({ dry }) => dry) * (judge.care.dryIn[kind] ?? 1)),
     softeners: where(({ share, matter }) => share * (matter?.soft ?? 0) >= judge.care.namedFrom),
     stiffeners: where(({ share, matter }) => share * (matter?.stiff ?? 0) >= judge.care.namedFrom),
     dryers: where(({ share, matter }) => share * (matter?.dry ?? 0) >= judge.care.namedFrom),
@@ -159,10 +161,10 @@ const measuredSmall = ({ protein }: Mention, { judge }: Practice) =>
   protein?.size === 'large' && protein.daltons !== undefined && protein.daltons.max <= judge.dose.smallUpTo;
 
 function doseFactor(mention: Mention, practice: Practice): number {
-  const { bySize, measuredSmall: between, clings } = practice.judge.dose;
+  const { bySize, measuredSmall: between, clings, hardens } = practice.judge.dose;
   const { size, kind } = mention.protein!;
   const factor = measuredSmall(mention, practice) ? between : bySize[size];
-  return kind === 'quaternized' ? factor * clings : factor;
+  return factor * (kind === 'quaternized' ? clings : kind === 'whole' ? hardens : 1);
 }
 
 function washOf(
@@ -174,11 +176,13 @@ function washOf(
   const strong = of('strong');
   const soap = of('soap');
   const amphoteric = sum(({ amphoteric }) => (amphoteric ? 1 : 0));
+  const soft = sum(({ soft }) => soft);
+  const creamy = soft >= wash.creamyFrom;
   const harsh =
     strong * wash.perStrong +
     Math.min(wash.soapAtMost, soap * wash.perSoap) -
     amphoteric * wash.perAmphoteric -
-    sum(({ soft }) => soft) * wash.perSoft;
+    soft * wash.perSoft;
   const power =
     strong +
     soap +
@@ -188,7 +192,9 @@ function washOf(
   return {
     harsh: round(Math.max(0, harsh)),
     power: round(power),
-    lifts: strong + soap >= wash.strongFrom ? 'strong' : power >= wash.liftsFrom ? 'mild' : undefined,
+    lifts:
+      strong + soap >= wash.strongFrom ? 'strong' : power >= wash.liftsFrom || !creamy ? 'mild' : undefined,
+    creamy,
     scalp: scalp === true,
   };
 }

@@ -54,7 +54,9 @@ export function wishedStep(wish: Wish, { judge }: Practice): DayStep {
     dryers: [],
     humectantsInFront: [],
     films: { mild: [], strong: [] },
-    wash: wish.lifts ? { harsh: 0, power: judge.wash.asks.oily, lifts: 'mild', scalp: false } : undefined,
+    wash: wish.lifts
+      ? { harsh: 0, power: judge.wash.asks.oily, lifts: 'mild', creamy: false, scalp: false }
+      : undefined,
     cleansers: [],
     bond: false,
     unread: [],

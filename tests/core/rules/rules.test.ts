@@ -71,12 +71,7 @@ describe('what each rule says of a day', () => {
     [
       'too-much-protein',
       'doses add up',
-      [
-        wash,
-        { kind: 'cream', of: wheatGel },
-        { kind: 'gel', of: silkGel },
-        { kind: 'leave-in', of: wheatGel },
-      ],
+      [wash, { kind: 'cream', of: wheatGel }, { kind: 'gel', of: silkGel }],
       middling,
       ['with-care all'],
     ],

@@ -53,8 +53,11 @@ export function harshAnswer(
 }
 
 /** A co-wash leaves oil and scale behind: wrong for a scalp that has them, now and then not enough for others. */
-export function weakAnswer({ power }: Wash, { numbers, head }: Pick<Against, 'numbers' | 'head'>): Answer {
+export function weakAnswer(
+  { power, creamy }: Wash,
+  { numbers, head }: Pick<Against, 'numbers' | 'head'>,
+): Answer {
   const { asksWash } = numbers[0]!;
-  if (power >= asksWash / 2) return 'suits';
+  if (!creamy || power >= asksWash / 2) return 'suits';
   return head?.scalpKind === 'oily' || head?.scalpKind === 'flaky' ? 'does-not-suit' : 'with-care';
 }

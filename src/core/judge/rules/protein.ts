@@ -53,10 +53,15 @@ export const protein: AspectRule = {
 
 /** The answer alone: also what a whole day asks of each product. */
 export function proteinAnswer(
-  { traits }: Pick<Judged, 'traits'>,
-  { numbers }: Pick<Against, 'numbers'>,
+  { kind, traits }: Pick<Judged, 'kind' | 'traits'>,
+  { numbers, practice }: Pick<Against, 'numbers' | 'practice'>,
 ): Answer {
-  return acrossHeads(numbers, (hair) => doseAnswer(traits.dose, traits.doseAsMeasured, hair));
+  const ask = (hair: HairNumbers) => doseAnswer(traits.dose, traits.doseAsMeasured, hair);
+  // Whether a treatment is wanted at all is what the missing answers decide.
+  const { strengthening, bond } = practice.washDay.kinds;
+  const treats = strengthening.includes(kind) && !bond.includes(kind);
+  if (treats && new Set(numbers.map(ask)).size > 1) return 'cannot-tell';
+  return acrossHeads(numbers, ask);
 }
 
 /** A no that rests on a size which measurement denies is softened to care. */

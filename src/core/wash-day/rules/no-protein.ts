@@ -6,8 +6,7 @@ export const noProtein: Rule = {
   id: 'no-protein',
   of: 'day',
   aspect: 'protein',
-  sees: (step, day) =>
-    step.filled ? `${rebuilds(step, day)}` : 'empty',
+  sees: (step, day) => (step.filled ? `${rebuilds(step, day)}` : 'empty'),
   mayHelp: (_, after) => after === 'true',
   ask(day) {
     const { from, tolerance } = day.practice.judge.needs;
@@ -29,4 +28,7 @@ export const noProtein: Rule = {
 
 /** Protein, a bond builder or a treatment of whatever kind; what was not read may hold it. */
 const rebuilds = (step: DayStep, day: Day) =>
-  step.traits.named || step.traits.bond || step.traits.read !== 'enough' || isKind(day, 'strengthening', step);
+  step.traits.named ||
+  step.traits.bond ||
+  step.traits.read !== 'enough' ||
+  isKind(day, 'strengthening', step);

@@ -19,7 +19,7 @@ export const tooMuchProtein: Rule = {
   aspect: 'protein',
   sees: (step, day) =>
     step.filled && step.traits.protein === 'yes'
-      ? `${perWash(step, day)} ${step.traits.dose} ${step.traits.doseAsMeasured} ${step.product}`
+      ? `${perWash(step, day)} ${step.traits.dose} ${step.traits.doseAsMeasured} ${step.kind} ${step.product}`
       : '',
   mayHelp: (before, after) => before !== '' && (after === '' || dose(after) < dose(before)),
   ask(day) {

@@ -7,7 +7,9 @@ export const weakCleansing: Rule = {
   of: 'day',
   aspect: 'cleansing',
   sees: (step, day) =>
-    step.filled && isKind(day, 'cleansing', step) ? `${step.traits.wash?.power} ${step.traits.read}` : '',
+    step.filled && isKind(day, 'cleansing', step)
+      ? `${step.traits.wash?.power} ${step.traits.wash?.creamy} ${step.traits.read}`
+      : '',
   ask(day) {
     const cleansers = filledSteps(day).filter((step) => isKind(day, 'cleansing', step));
     if (cleansers.length === 0 || cleansers.some(({ traits }) => traits.read !== 'enough')) return [];
