@@ -239,7 +239,7 @@ describe('taken along', () => {
     const { now } = await open();
     const day = washDay(washDayInput(now(), routine));
     const said = routineText(now(), routine, day);
-    expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}fits with care: /);
+    expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}not a fit: too much protein/);
     expect(said).toContain('Test what is new on a small spot');
   });
   it('as CSV: a row a step, formulas guarded', async () => {
