@@ -12,7 +12,15 @@ import { originOf } from './sites.ts';
 export type Stored = Record<string, { oldValue?: unknown; newValue?: unknown }>;
 
 /** Settings that a painted page shows something of. */
-const painted: (keyof Settings)[] = ['language', 'underline', 'glyphSize', 'headInUse', 'routineInUse'];
+const painted: (keyof Settings)[] = [
+  'language',
+  'underline',
+  'glyphSize',
+  'headInUse',
+  'routineInUse',
+  'market',
+  'rinseOffStays',
+];
 
 const differ = (a: unknown, b: unknown) => JSON.stringify(a) !== JSON.stringify(b);
 const both = ({ oldValue, newValue }: Stored[string]) =>

@@ -54,6 +54,10 @@ export function misfits(
 /** Names and sums must fit (`misfits` empty). */
 export function highest(names: readonly Held[], caps: readonly number[]): Highest[] {
   const least = minima(names);
+  // Members of each sum that holds, in order.
+  const parts = caps.map((cap, sum) =>
+    Number.isFinite(cap) ? names.flatMap((name, i) => (name.sum === sum ? [i] : [])) : [],
+  );
   let most = Number.POSITIVE_INFINITY;
   let held: HeldBy = { by: 'own' };
   return names.map((name, k) => {
@@ -66,13 +70,12 @@ export function highest(names: readonly Held[], caps: readonly number[]): Highes
     let best = name.chained ? most : name.most;
     let by: HeldBy = name.chained && held.by === 'earlier' && held.index !== k ? held : { by: 'own' };
     // In the chain a name lifts all before it, so every sum with a member ahead of it may hold it down.
-    const touched = name.chained ? caps.keys() : name.sum === undefined ? [] : [name.sum];
-    for (const sum of touched) {
+    for (const [sum, members] of parts.entries()) {
+      if (members.length === 0 || (name.chained ? members[0]! > k : name.sum !== sum)) continue;
       const lifted: number[] = [];
       let rest = 0;
-      for (const [i, other] of names.entries()) {
-        if (other.sum !== sum) continue;
-        if (i === k || (name.chained && other.chained && i < k)) lifted.push(least[i]!);
+      for (const i of members) {
+        if (i === k || (name.chained && names[i]!.chained && i < k)) lifted.push(least[i]!);
         else rest += least[i]!;
       }
       const room = lifted.length > 0 ? level(lifted, caps[sum]! - rest) : Number.POSITIVE_INFINITY;
