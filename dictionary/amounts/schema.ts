@@ -42,8 +42,13 @@ const basis = z.enum([
 ]);
 
 const figure = z
-  .tuple([percent.nullable(), percent.nullable(), basis])
-  .describe('Highest usual percent in rinse-off and in leave-on products (null: no bound), and its basis.');
+  .union([
+    z.tuple([percent.nullable(), percent.nullable(), basis]),
+    z.tuple([percent.nullable(), percent.nullable(), basis, basis]),
+  ])
+  .describe(
+    'Highest usual percent in rinse-off and in leave-on products (null: no bound), and its basis; of leave-on its own, where they differ.',
+  );
 
 const useClass = z.strictObject({
   id,

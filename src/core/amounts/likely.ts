@@ -168,12 +168,16 @@ function ownOf(
     behind: use.behind,
   }[tier];
   const most = figure && percentOf(figure, used);
-  const held: Own = most === undefined || most >= lawful.most ? lawful : { most, basis: figure![2] };
+  const held: Own =
+    most === undefined || most >= lawful.most ? lawful : { most, basis: basisOf(figure!, used) };
   const registered = own && percentOf(own, used);
   return registered === undefined || registered >= held.most
     ? held
     : { most: registered, basis: 'name-highest' };
 }
+
+const basisOf = ([rinseOff, leaveOn, basis, leaveOnBasis = basis]: Figure, use: Use | undefined): Basis =>
+  use === 'leave-on' || (use === undefined && (leaveOn ?? 0) > (rinseOff ?? 0)) ? leaveOnBasis : basis;
 
 function percentOf(
   [rinseOff, leaveOn]: Figure | NonNullable<UseOf['own']>,

@@ -16,7 +16,13 @@ export type Basis =
   | 'law';
 
 /** Highest usual share in percent, rinse-off and leave-on (null: no bound), and what it rests on. */
-export type Figure = [rinseOff: number | null, leaveOn: number | null, basis: Basis];
+export type Figure = [
+  rinseOff: number | null,
+  leaveOn: number | null,
+  basis: Basis,
+  /** Where the leave-on figure rests on something else. */
+  leaveOnBasis?: Basis,
+];
 
 /** Ingredients that are used alike. The first class that takes a name is its class. */
 export type UseClass = {
