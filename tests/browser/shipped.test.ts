@@ -13,6 +13,27 @@ beforeAll(async () => {
 afterAll(() => shop.close());
 
 describe('the shipped manifest', () => {
+  it('our own pages break none of its rules', async () => {
+    const broken: string[] = [];
+    for (const path of ['welcome.html', 'sidepanel.html']) {
+      const page = await shop.context.newPage();
+      page.on('console', (message) => {
+        if (/content security policy|violates/i.test(message.text())) broken.push(message.text());
+      });
+      await page.addInitScript(() =>
+        addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) =>
+          console.log(`violates ${violatedDirective}: ${blockedURI}`),
+        ),
+      );
+      await page.goto(`chrome-extension://${shop.id}/${path}`);
+      await page.waitForSelector('main, .panel');
+      for (const tab of await page.getByRole('tab').all()) await tab.click();
+      await page.waitForTimeout(200);
+      await page.close();
+    }
+    expect(broken).toEqual([]);
+  });
+
   it('asks for nothing at install beyond what is written here', () => {
     const manifest = JSON.parse(readFileSync(join(builtAt('shipped'), 'manifest.json'), 'utf8'));
     expect(manifest.permissions.toSorted()).toEqual([
