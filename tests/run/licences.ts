@@ -1,6 +1,7 @@
 // `npm run licences`: every package, its licence, whether it ships, and what the registry says of its safety.
-import { run } from './steps.ts';
+
 import { mayShip, packages } from './packages.ts';
+import { run } from './steps.ts';
 
 const all = packages();
 for (const { name, version, licence, ships } of all.filter(({ ships }) => ships))
