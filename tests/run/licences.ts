@@ -4,7 +4,7 @@ import { mayShip, packages } from './packages.ts';
 import { run } from './steps.ts';
 
 const all = packages();
-for (const { name, version, licence, ships } of all.filter(({ ships }) => ships))
+for (const { name, version, licence } of all.filter(({ ships }) => ships))
   console.log(`ships   ${name} ${version}: ${licence}${mayShip(licence) ? '' : ' (NOT ALLOWED)'}`);
 const byLicence = Map.groupBy(
   all.filter(({ ships }) => !ships),
