@@ -37,7 +37,7 @@ const shared = z.strictObject({
   pressed: group.describe('Unknown names that end so are built like names.'),
 });
 const own = z.strictObject({ ...file, plain: group, built: group, frequent: group, single: group });
-const around = z.strictObject({ ...file, cosmetic: group, elsewise: group });
+const around = z.strictObject({ ...file, cosmetic: group, elsewise: group, home: group });
 const prose = z.strictObject({ ...file, words: group, goesOn: group, ends: group });
 
 export const findingSchema = z.strictObject({

@@ -41,6 +41,8 @@ export type FoundText = {
   text: string;
   via: string;
   product?: ProductFacts;
+  /** By the words of its page it is for rooms, dishes or cloth: shown, not judged. */
+  elsewhere?: true;
   /** Kept with a tab's page: the frame it stands in (0 the page itself), and how many of its names are proteins. */
   frame?: number;
   proteins?: number;

@@ -43,6 +43,8 @@ export type Judged = {
   soft: boolean;
   /** A known heading stands before it: on a line of its own, or in the same line. */
   headed: 'line' | 'inline' | undefined;
+  /** The page sells it for rooms, dishes or cloth. */
+  forHome: boolean;
   /** Words right before the list that are no known heading: a product's name where there are several lists. */
   label: string;
 };
@@ -78,6 +80,7 @@ export function judge(
     to,
     soft: isSoft(page.text.slice(from, to)),
     headed: stop?.stop === 'heading' ? (stop.inline ? 'inline' : 'line') : undefined,
+    forHome: isForHome(page, names, about, finder),
     label: stop?.words || lineBefore(page, first.line, finder),
   };
 }
@@ -220,6 +223,22 @@ function pageSays({ low }: Page, names: Item[], about: string, { words }: Finder
   };
   const title = say('the page’s name', about, 1);
   return title.length > 0 ? title : say('the text around', near, 0.5);
+}
+
+const nearEnough = 500; // letters around a list that speak of what it is for
+const homeWords = 2; // of them in the text around, where the page's name says nothing
+
+/** Whether the page's name, or several words around the names, speak of rooms, dishes or cloth, and none of a body. */
+function isForHome({ low }: Page, names: Item[], about: string, { words }: Finder): boolean {
+  let other = about; // "dish soap" is no soap
+  for (const { index, length } of words.home.every(about).toReversed())
+    other = `${other.slice(0, index)} ${other.slice(index + length)}`;
+  if (words.cosmetic.test(other)) return false;
+  if (other !== about) return true;
+  const [from, to] = [names[0]!.from, names.at(-1)!.to];
+  const near = `${low.slice(Math.max(0, from - nearEnough), from)}\n${low.slice(to, to + nearEnough)}`;
+  const said = new Set(words.home.every(near).map(({ index, length }) => near.slice(index, index + length)));
+  return (said.size >= homeWords || words.detergent.test(near)) && !words.cosmetic.test(near);
 }
 
 /** What leads to a list: the stop near before it, or the label of its panel, dialog or cell. */

@@ -18,7 +18,7 @@ export type FindingFacts = {
     frequent: { words: Words };
     single: { words: Words };
   };
-  around: { cosmetic: { words: Words }; elsewise: { words: Words } };
+  around: { cosmetic: { words: Words }; elsewise: { words: Words }; home: { words: Words } };
   prose: { words: { words: Words }; goesOn: { words: Words }; ends: { words: Words } };
   /** Latin genera of the naming grammar. */
   genera: Words;

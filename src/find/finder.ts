@@ -24,7 +24,7 @@ const longestWord = 32;
 
 const folded = (words: readonly string[]): WordTest => wordTest(words.map(fold));
 
-const wordTests = ({ headings, denials, prose, around, own }: FindingFacts) => ({
+const wordTests = ({ headings, denials, prose, around, own, goods }: FindingFacts) => ({
   full: folded(headings.full.words),
   teaser: folded(headings.teasers.words),
   teasesAlone: folded(headings.teasers.alone),
@@ -37,6 +37,8 @@ const wordTests = ({ headings, denials, prose, around, own }: FindingFacts) => (
   ends: folded(prose.ends.words),
   cosmetic: folded(around.cosmetic.words),
   elsewise: folded(around.elsewise.words),
+  home: folded(around.home.words),
+  detergent: folded(goods.goods.find(({ good }) => good === 'detergent')?.words ?? []),
   single: folded(own.single.words),
 });
 

@@ -14,6 +14,8 @@ export type ListIn = {
   /** How it was found: the structure around it, `names` when no heading announced it, or who pointed at it. */
   via: string;
   product?: { name: string };
+  /** The page sells it for rooms, dishes or cloth: it is for no hair. */
+  elsewhere?: true;
   /** None when it stands only in the page's data. */
   places: SentPlace[];
 };
@@ -38,7 +40,7 @@ export function listsIn(
   ];
 }
 
-type Found = SentPlace & { text: string; via: string; label: string; hidden: boolean };
+type Found = SentPlace & { text: string; via: string; label: string; hidden: boolean; forHome: boolean };
 
 const placesIn = (page: PageText, i: number, finder: Finder, setting: Setting): Found[] =>
   findRuns(page, finder, setting).map((segment) => {
@@ -48,6 +50,7 @@ const placesIn = (page: PageText, i: number, finder: Finder, setting: Setting): 
       in: i,
       via: viaOf([...upFrom(page, block, 12)], segment),
       label: segment.label,
+      forHome: segment.forHome,
       hidden: [...upFrom(page, block)].some(({ hidden }) => hidden),
     };
   });
@@ -103,6 +106,7 @@ function merge(places: Found[]): ListIn[] {
       via: best.via,
       places: places.map(({ in: page, pieces }) => ({ in: page, pieces })),
       ...(product ? { product: { name: product } } : {}),
+      ...(same.every(({ forHome }) => forHome) ? { elsewhere: true as const } : {}),
     };
   });
 }

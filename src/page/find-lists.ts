@@ -20,6 +20,8 @@ export type FoundList = {
   /** How it was found: the structure around it, or `names` when no heading announced it. */
   via: string;
   product?: Pick<ProductFacts, 'name'>;
+  /** By the words of its page it is for rooms, dishes or cloth. */
+  elsewhere?: true;
   pieces: Piece[];
 };
 

@@ -18,6 +18,12 @@ export function metOnPage(
 /** As what a product that was met is judged. */
 export const judgedAs = ({ kept, kind, use }: KnownProduct) => ({ kind, use, product: kept?.id });
 
+/** By its page it is for another place than hair, and the reader has not said otherwise: it is read, not judged. */
+export const isNotForHair = (
+  { kept, kind, facts }: KnownProduct,
+  list?: Pick<FoundText, 'elsewhere'>,
+): boolean => !kept && !kind && (facts.goods === 'not-hair' || list?.elsewhere === true);
+
 /** What the program knows of a product that was met, the reader's own word before the page's. */
 export type KnownProduct = {
   /** The product kept that this one is. */

@@ -4,7 +4,7 @@ import type { Lookup } from '../core/names/lookup.ts';
 import { isProtein, type Reading } from '../core/reading/reading.ts';
 import { type Check, judgeProduct } from './judge-product.ts';
 import type { Knowing } from './knowing.ts';
-import { judgedAs, type KnownProduct, knownProduct, metOnPage } from './met-product.ts';
+import { isNotForHair, judgedAs, type KnownProduct, knownProduct, metOnPage } from './met-product.ts';
 import { markOfText, siteOf } from './sites.ts';
 
 /** One cosmetic list of a page, read and judged. */
@@ -13,6 +13,8 @@ export type ReadList = {
   reading: Reading;
   known: KnownProduct;
   checks: Check[];
+  /** It is for another place: said instead of an answer. */
+  notForHair: boolean;
   proteins: number;
   /** What the product brings, where it is known how it is used. */
   brings?: Brings;
@@ -36,9 +38,10 @@ export function readPage(knowing: Knowing, lookup: Pick<Lookup, 'thresholds'>, p
     if (!reading) return [];
     const isList = !reading.refused && reading.read >= lookup.thresholds.listAtLeast;
     if (!isList && !pointedAt.includes(list.via)) return [];
-    const checks = judgeProduct(knowing, { reading, ...judgedAs(known) });
+    const notForHair = isNotForHair(known, list);
+    const checks = notForHair ? [] : judgeProduct(knowing, { reading, ...judgedAs(known) });
     const proteins = reading.mentions.filter(isProtein).length;
     const brings = bringsFor(reading, known, knowing.practice.washDay);
-    return [{ list, reading, known, checks, proteins, ...(brings && { brings }) }];
+    return [{ list, reading, known, checks, notForHair, proteins, ...(brings && { brings }) }];
   });
 }

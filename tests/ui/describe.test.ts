@@ -91,6 +91,15 @@ describe('the strip sums up', () => {
     expect(sums('Aqua, Glycerin', 'cleanser')).toMatch(/^hardly washes · no protein · /);
   });
 
+  it('says that goods for another place are not for hair', () => {
+    const { verdicts } = stripOf(
+      read('Glycerin, Aqua'),
+      { product: 'Dish soap', checks: [], notForHair: true, brings: undefined, kept: false },
+      t,
+    );
+    expect(verdicts).toMatchObject([{ answer: 'cannot-tell', title: 'Not for hair' }]);
+  });
+
   it('says why nothing can be told without a head, and offers to keep only what is not kept', () => {
     const strip = (kept: boolean) =>
       stripOf(read('Glycerin, Aqua'), { product: 'Foam', checks: [], brings: undefined, kept }, t);

@@ -11,14 +11,14 @@ const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
 
 /** How to paint one list that was read and judged. */
 export function orderOf(
-  { list, reading, known, checks, proteins, brings }: ReadList,
+  { list, reading, known, checks, notForHair, proteins, brings }: ReadList,
   { underline, glyphSize }: Settings,
   sources: Record<string, { title: string }>,
   t: Translate,
 ): PaintOrder {
   const words = stripOf(
     reading,
-    { product: list.product?.name, checks, kept: Boolean(known.kept), brings },
+    { product: list.product?.name, checks, notForHair, kept: Boolean(known.kept), brings },
     t,
   );
   const strip = drawStrip(words, t);

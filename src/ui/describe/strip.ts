@@ -21,18 +21,28 @@ export type StripWords = {
 };
 
 /** What a product that may have a name is held against, and what it brings where its kind is known. */
-type Held = { product: string | undefined; checks: Check[]; brings?: Brings | undefined; kept: boolean };
+type Held = {
+  product: string | undefined;
+  checks: Check[];
+  notForHair?: boolean;
+  brings?: Brings | undefined;
+  kept: boolean;
+};
 
 /**
  * The whole strip. Without a check there is one line that says why nothing can be told; what is kept already is
  * not offered to be kept.
  */
-export function stripOf(reading: Reading, { product, checks, brings, kept }: Held, t: Translate): StripWords {
+export function stripOf(
+  reading: Reading,
+  { product, checks, notForHair, brings, kept }: Held,
+  t: Translate,
+): StripWords {
   const parts = partsOf(reading, t, brings);
   const untold: VerdictWords = {
     answer: 'cannot-tell',
-    title: t('page.verdict.untold'),
-    why: [t('page.verdict.no-head')],
+    title: t(notForHair ? 'page.verdict.not-hair' : 'page.verdict.untold'),
+    why: [t(notForHair ? 'page.verdict.not-hair.why' : 'page.verdict.no-head')],
     more: [],
   };
   return {

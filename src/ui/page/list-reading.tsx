@@ -2,7 +2,7 @@ import { bringsFor } from '../../core/amounts/brings.ts';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { judgeProduct } from '../../use/judge-product.ts';
 import type { Met } from '../../use/knowing.ts';
-import { judgedAs, knownProduct } from '../../use/met-product.ts';
+import { isNotForHair, judgedAs, knownProduct } from '../../use/met-product.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
@@ -34,6 +34,8 @@ function factsLine({ maker, size, sizeUnit, price, currency }: ProductFacts, lan
 export function ListReading(props: {
   world: World;
   met: Met;
+  /** The page says it is for rooms, dishes or cloth. */
+  elsewhere?: true | undefined;
   /** What is pasted has no page to remember a kind with: whoever shows it does. */
   onKind?: (kind: ProductKind | undefined) => void;
 }) {
@@ -54,11 +56,12 @@ export function ListReading(props: {
         <p>{t(`page.refused.${reading.refused}`)}</p>
       </Note>
     );
-  const checks = judgeProduct(world, { reading, ...judgedAs(known) });
+  const notForHair = isNotForHair(known, props.elsewhere ? { elsewhere: true } : undefined);
+  const checks = notForHair ? [] : judgeProduct(world, { reading, ...judgedAs(known) });
   return (
     <>
       <Card over={factsLine(facts, t.lang)} title={facts.name}>
-        <Verdict world={world} reading={reading} checks={checks}>
+        <Verdict world={world} reading={reading} checks={checks} notForHair={notForHair}>
           <p class="sums">{sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}</p>
         </Verdict>
         <Select

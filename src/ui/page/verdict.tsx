@@ -25,12 +25,24 @@ export function Verdict(props: {
   world: World;
   reading: Reading;
   checks: readonly Check[];
+  /** It is for another place than hair: said instead of an answer. */
+  notForHair?: boolean;
   children?: ComponentChildren;
 }) {
   const { world, reading, checks } = props;
   const { t, remembered } = world;
   const forHead = checks.find(({ about }) => about === 'head');
   const inRoutine = checks.find(({ about }) => about === 'routine');
+  if (props.notForHair)
+    return (
+      <>
+        <div class="verdict">
+          <AnswerHead answer="cannot-tell" title={t('page.verdict.not-hair')} />
+          <p>{t('page.verdict.not-hair.why')}</p>
+        </div>
+        {props.children}
+      </>
+    );
   if (!headInUse(remembered) || !forHead)
     return (
       <>

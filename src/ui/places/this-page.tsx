@@ -68,7 +68,12 @@ export function ThisPagePlace({ world }: { world: World }) {
         />
       )}
       {list ? (
-        <ListReading key={`${page?.url} ${keyOf(refOf(list))}`} world={world} met={metOnPage(list, page)} />
+        <ListReading
+          key={`${page?.url} ${keyOf(refOf(list))}`}
+          world={world}
+          met={metOnPage(list, page)}
+          elsewhere={list.elsewhere}
+        />
       ) : (
         <ShelfTable
           world={world}
