@@ -15,7 +15,7 @@ Histidine HCl; Arginine PCA; Lysine PCA; Arginine Glutamate; Lysine Aspartate; A
 Acetyl Glutamic Acid; Magnesium Aspartate; Zinc Glycinate; Sodium Glutamate; Potassium Aspartate; Copper Glycinate;
 Wheat Amino Acids; Silk Amino Acids; Keratin Amino Acids; Collagen Amino Acids; Rice Amino Acids; Oat Amino Acids;
 Soy Amino Acids; Milk Amino Acids; Vegetable Amino Acids; Hair Keratin Amino Acids; Wool Cuticle Amino Acids;
-Sesame Amino Acids; Corn Gluten Amino Acids; Jojoba Amino Acids; Amino Acids; Cystine Bis-PG-Propyl Silanetriol;
+Sesame Amino Acids; Corn Gluten Amino Acids; Jojoba Amino Acids; Amino Acids;
 Sarcosine; Creatine; Ethyl Glutamate; Propionyl Collagen Amino Acids; Hydrolyzed Wheat Amino Acids`,
   'peptide small': `Palmitoyl Tripeptide-1; Palmitoyl Tetrapeptide-7; Acetyl Hexapeptide-8; Copper Tripeptide-1;
 Tripeptide-1; Acetyl Tetrapeptide-3; Biotinoyl Tripeptide-1; Myristoyl Pentapeptide-17; Dipeptide-2; Decapeptide-12;
@@ -24,8 +24,8 @@ Diacetate; Glutathione; Carnosine; Acetyl Carnosine; Alanyl Glutamine; Avena Sat
 Arginine/Lysine Polypeptide; Collagen Peptides; Palmitoyl Dipeptide-5 Diaminobutyroyl Hydroxythreonine; Hexapeptide-11`,
   'peptide unknown':
     'sh-Polypeptide-1; sr-Spider Polypeptide-1; rh-Polypeptide-3; Tocopherol/Wheat Polypeptides',
-  'hydrolyzed small': `Hydrolyzed Keratin; Hydrolysed Keratin; HYDROLYZED HAIR KERATIN; Hydrolyzed Wool;
-Hydrolyzed Collagen; Hydrolyzed Marine Collagen; Hydrolyzed Silk; Hydrolyzed Silk Protein; Hydrolyzed Sericin;
+  'hydrolyzed small': `Hydrolyzed Conchiolin Protein; Hydrolyzed Lactalbumin; Hydrolyzed Whey Protein; Hydrolyzed Casein; Sodium Hydrolyzed Casein; Hydrolyzed Milk Protein; Hydrolyzed Keratin; Hydrolysed Keratin; HYDROLYZED HAIR KERATIN; Hydrolyzed Wool;
+Hydrolyzed Collagen; Hydrolyzed Silk; Hydrolyzed Silk Protein; Hydrolyzed Sericin;
 Hydrolyzed Fibroin; Hydrolyzed Elastin; Hydrolyzed Gelatin; Hydrolyzed Reticulin; Calcium Hydrolyzed Collagen;
 Ammonium Hydrolyzed Collagen; Zinc Hydrolyzed Collagen; MEA-Hydrolyzed Silk; PG-Hydrolyzed Keratin;
 Ethyl Ester of Hydrolyzed Silk; Sodium Succinoyl Hydrolyzed Collagen; Amidinocysteinyl Hydrolyzed Keratin;
@@ -39,9 +39,9 @@ Hydrolyzed Amaranth Protein; Hydrolyzed Hemp Seed Protein; Hydrolyzed Avocado Pr
 Hydrolyzed Wheat Protein PG-Propyl Silanetriol; Hydrolyzed Wheat Protein/PVP Crosspolymer; Hydrolyzed Vegetable Protein
 PG-Propyl Silanetriol; Hydrolyzed Soy Protein/Dimethicone PEG-7 Acetate; Hydrolyzed Silk PG-Propyl Methylsilanediol
 Crosspolymer; PG-Hydrolyzed Wheat Protein; Hydrolyzed Yeast Protein`,
-  'hydrolyzed unknown': `Hydrolyzed Milk Protein; Hydrolyzed Casein; Hydrolyzed Whey Protein; Hydrolyzed Egg Protein;
-Hydrolyzed Albumen; Hydrolyzed Lactalbumin; Hydrolyzed Conchiolin Protein; Hydrolyzed Actin; Hydrolyzed Fibronectin;
-Hydrolyzed Gadidae Protein; Sodium Hydrolyzed Casein; Hydrolyzed Serum Protein`,
+  'hydrolyzed unknown': `Hydrolyzed Marine Collagen; Hydrolyzed Egg Protein;
+Hydrolyzed Albumen; Hydrolyzed Actin; Hydrolyzed Fibronectin;
+Hydrolyzed Gadidae Protein; Hydrolyzed Serum Protein`,
   'quaternized small': `Cocodimonium Hydroxypropyl Hydrolyzed Keratin; Hydroxypropyltrimonium Hydrolyzed Keratin;
 Hydroxypropyltrimonium Hydrolyzed Silk; Laurdimonium Hydroxypropyl Hydrolyzed Collagen; Steardimonium Hydroxypropyl
 Hydrolyzed Keratin; Quaternium-79 Hydrolyzed Keratin; Benzyltrimonium Hydrolyzed Collagen; Triethonium Hydrolyzed
