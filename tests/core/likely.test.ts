@@ -38,6 +38,12 @@ describe('the likely share of a name', () => {
   ] as const)('%s has none', (_, text, name, kind) => {
     expect(named(text, name, kind).likely).toBeUndefined();
   });
+  it('where the order says nothing, the place says nothing either', () => {
+    const text = 'Aqua, Cetyl Alcohol, Glycerin, Hydrolyzed Wheat Protein, Milk Extract, Panthenol';
+    expect(read(text).order).toBe('uninformative');
+    expect(named(text, 'Hydrolyzed').likely!.max).toBe(5);
+    expect(named(text, 'Panthenol').likely!.max).toBe(5);
+  });
   it('a printed share above usual practice drops the band and says so', () => {
     const glycerin = named('Aqua, Glycerin 40%, Cetyl Alcohol, Parfum', 'Glycerin');
     expect(glycerin.likely).toBeUndefined();

@@ -62,5 +62,6 @@ describe('the sentence behind a likely share', () => {
   it('words first', () => {
     expect(amountWords(reading.mentions[2]!, t)).toBe('some, likely up to 4.55 %');
     expect(amountWords(reading.mentions[0]!, t)).toMatch(/^14\.3 to 100/);
+    expect(amountWords(read('Aqua, Glycerin 3%, Parfum', 'gel').mentions[1]!, t)).toBe('3 %');
   });
 });

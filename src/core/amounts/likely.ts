@@ -140,8 +140,10 @@ function tierOf(
   place: number,
   line: number,
   { lateFrom }: UseLevels,
-  { front }: LikelyOptions,
+  { front, ordered }: LikelyOptions,
 ): Tier {
+  // Where the order says nothing, neither does the place.
+  if (!ordered) return 'front';
   if (place >= line) return 'behind';
   if (place < Math.min(front, of?.frontWithin ?? front)) return 'front';
   return place < lateFrom ? 'middle' : 'late';

@@ -42,7 +42,7 @@ const uses = { 'rinse-off': 'rinse', 'leave-on': 'leave' } as const;
 
 /** "some, likely up to 5 %", or what the label allows where no share is likelier. */
 export const amountWords = ({ likely, amount, share }: Mention, t: Translate): string =>
-  likely && amount
+  likely && amount && share.min < share.max
     ? t('page.likely.short', { amount: t(`page.amount.${amount}`), max: likely.max })
     : rangeWords(share, t);
 
