@@ -51,17 +51,17 @@ describe('the sentence behind a likely share', () => {
   it.each([
     [
       2,
-      /^Likely up to 4\.55 % \(95 of 100 .* leave-on hair products, NIFDC list\); the label alone would allow 33\.3 %\./,
+      /^Likely up to 4\.55\s% \(95 of 100 .* leave-on hair products, NIFDC list\); the label alone would allow 33\.3\s%\./,
     ],
     [3, /\(Hydrolyzed Keratin stands before it\)/],
     [5, /\(a usual sign of the one-percent line\)/],
-    [6, /^Likely up to 0\.25 % \(common practice\)/],
+    [6, /^Likely up to 0\.25\s% \(common practice\)/],
   ])('name %i: %s', (index, words) => {
     expect(shareWords(index, reading, t)).toMatch(words);
   });
   it('words first', () => {
-    expect(amountWords(reading.mentions[2]!, t)).toBe('some, likely up to 4.55 %');
+    expect(amountWords(reading.mentions[2]!, t)).toBe('some, likely up to 4.55\u00a0%');
     expect(amountWords(reading.mentions[0]!, t)).toMatch(/^14\.3 to 100/);
-    expect(amountWords(read('Aqua, Glycerin 3%, Parfum', 'gel').mentions[1]!, t)).toBe('3 %');
+    expect(amountWords(read('Aqua, Glycerin 3%, Parfum', 'gel').mentions[1]!, t)).toBe('3\u00a0%');
   });
 });
