@@ -54,7 +54,7 @@ export const byRatio = (ratio: number, upTo: number): Answer =>
  * One answer for every head it may be. Where the missing answers decide between yes and no, nobody can tell;
  * between yes and with care, care is the safe one of the two.
  */
-export function acrossHeads(numbers: readonly HairNumbers[], ask: (numbers: HairNumbers) => Answer): Answer {
+export function acrossHeads<H = HairNumbers>(numbers: readonly H[], ask: (numbers: H) => Answer): Answer {
   const answers = new Set(numbers.map(ask));
   if (answers.size === 1) return [...answers][0]!;
   return answers.has('does-not-suit') || answers.has('cannot-tell') ? 'cannot-tell' : 'with-care';

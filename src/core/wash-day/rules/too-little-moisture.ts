@@ -22,7 +22,12 @@ export const tooLittleMoisture: Rule = {
     if (steps.length === 0) return [];
     const caring = steps.filter((step) => counts(step, day));
     const unread = caring.filter(({ traits }) => traits.read !== 'enough');
-    const soft = acrossHeads(day.hair.numbers, (hair) => softAnswer(softnessOfDay(day, hair), day));
+    const each = day.hair.numbers.map((hair) => softAnswer(softnessOfDay(day, hair), day));
+    // While the hair is not described, care that is enough for some heads and a little thin for others is no fault.
+    const soft =
+      each.includes('suits') && !each.includes('does-not-suit')
+        ? 'suits'
+        : acrossHeads(each, (answer) => answer);
     const drying = steps.filter(
       (step) =>
         acrossHeads(day.hair.numbers, (hair) => dryAnswer(step, hair, day.practice)) === 'does-not-suit',

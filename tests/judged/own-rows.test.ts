@@ -1,0 +1,14 @@
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { scoreTable } from './score.ts';
+
+const folder = join(import.meta.dirname, 'rows');
+
+// Invented labels, heads and days; what a stylist would answer: common practice.
+describe('rows of our own', () => {
+  it.each(['fits', 'days', 'adds'])('%s are all answered as a stylist would', (table) => {
+    const { rows, marks } = scoreTable(table, folder)!;
+    expect(rows).toBeGreaterThan(15);
+    expect(marks.filter(({ right }) => !right).map(({ row, why }) => `${row}: ${why}`)).toEqual([]);
+  });
+});
