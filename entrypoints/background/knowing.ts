@@ -17,7 +17,15 @@ export function createReadings() {
   const lookup = createLookup(entries, patterns, limits);
   const finder = createFinder(entries, lookup, findingFacts);
   const searchNames = createNameSearch(entries, lookup.close);
-  const read = (text: string, as: ReadOptions) => readLabel(text, lookup, as);
+  /** Each text on its own: one that could not be read is no list, and takes no other with it. */
+  const read = (text: string, as: ReadOptions) => {
+    try {
+      return readLabel(text, lookup, as);
+    } catch (problem) {
+      console.error('a text could not be read', problem);
+      return readLabel('', lookup);
+    }
+  };
   return {
     lookup,
     finder,

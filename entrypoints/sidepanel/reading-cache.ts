@@ -2,7 +2,12 @@ import type { Reading, ReadOptions } from '../../src/core/reading/reading.ts';
 
 type Asked = { text: string } & ReadOptions;
 
-/** Readings by what was asked: known ones at once; all that a drawing lacked is asked for in one message. */
+const patience = 5000; // ms after which what could not be read is asked for again
+
+/**
+ * Readings by what was asked: known ones at once; all that a drawing lacked is asked for in one message. What
+ * failed is said once and not asked for again at once, however often it is drawn.
+ */
 export function readingCache(
   read: (asked: Asked[]) => Promise<Reading[]>,
   arrived: () => void,
@@ -23,6 +28,7 @@ export function readingCache(
       arrived();
     } catch (problem) {
       failed(problem);
+      await new Promise((later) => setTimeout(later, patience));
     } finally {
       for (const each of asked) pending.delete(JSON.stringify(each));
     }

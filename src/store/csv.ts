@@ -1,11 +1,13 @@
 import Papa from 'papaparse';
 import type { ShelfRow } from '../contract/shelf.ts';
+import { plainCell, wantsQuotes } from '../core/spreadsheet-cell.ts';
 import type { Remembered } from './remembered.ts';
 
-// A spreadsheet runs cells that begin with = + - @: they are written with a mark before (papaparse's own guard).
 // The mark at the start tells spreadsheets that the letters are UTF-8.
 const written = (rows: Record<string, string | number | boolean | undefined>[], fields: string[]) =>
-  `\uFEFF${Papa.unparse({ fields, data: rows.map((row) => fields.map((field) => row[field] ?? '')) }, { escapeFormulae: true, newline: '\r\n' })}`;
+  `\uFEFF${Papa.unparse({ fields, data: rows.map((row) => fields.map((field) => cell(row[field]))) }, { quotes: wantsQuotes, newline: '\r\n' })}`;
+const cell = (value: string | number | boolean | undefined) =>
+  typeof value === 'string' ? plainCell(value) : (value ?? '');
 
 /** One row for each label of each product, newest first. RFC 4180 with a byte order mark. */
 export function productsCsv({ products }: Pick<Remembered, 'products'>): string {

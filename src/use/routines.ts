@@ -87,7 +87,6 @@ export function fillStep(
   const value = withStep(routine, filled(old, productById(remembered, product)));
   return {
     changes: [{ do: 'put', thing: 'routines', value }],
-    say: { key: 'routine.step.changed', values: { kind: `@routine.kind.${old.kind}` } },
   };
 }
 

@@ -160,7 +160,15 @@ describe('in the panel', () => {
 
   it('what concerns no painted page makes none read again', async () => {
     const begun = () => page.evaluate(() => performance.getEntriesByName('strandline begin').length);
-    const before = await begun();
+    // What was asked before this page came may still be on its way.
+    let before = -1;
+    await until(async () => {
+      const now = await begun();
+      const quiet = now === before;
+      before = now;
+      await page.waitForTimeout(500);
+      return quiet;
+    }, Boolean);
     await asks(panel, 'change', [
       { do: 'set', settings: { units: 'imperial' } },
       { do: 'read-as', printed: 'Nothing Printed', name: 'Glycerin' },

@@ -34,6 +34,13 @@ const days = plannedDays({
 const file = await iCalendar(t, named, days, '2026-03-01T09:30:00Z');
 
 describe('planned wash days as iCalendar', () => {
+  it('holds no control character but its own line ends, whatever a routine is called', async () => {
+    const evil = { ...named, name: 'Sunday\rBEGIN:VALARM\r\nX\0Y\u0007' };
+    const text = await iCalendar(t, evil, days.slice(0, 1), '2026-03-01T09:30:00Z');
+    expect(text.replaceAll('\r\n', '')).not.toMatch(/\p{Cc}/u);
+    expect(text).not.toMatch(/^BEGIN:VALARM/m);
+  });
+
   it('is read by another parser: every day, all day, with its steps', () => {
     const events = Object.values(nodeIcal.sync.parseICS(file)).filter(
       (one): one is VEvent => one?.type === 'VEVENT',

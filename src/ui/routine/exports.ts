@@ -1,4 +1,5 @@
 import { type Brought, exposureOf } from '../../core/amounts/brings.ts';
+import { plainCell, wantsQuotes } from '../../core/spreadsheet-cell.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { productById } from '../../use/products.ts';
@@ -70,13 +71,17 @@ export async function routineCsv(world: World, routine: Routine, day: WashDay): 
     };
   });
   const columns = [...new Set(rows.flatMap((row) => Object.keys(row)))];
-  // Cells that a spreadsheet would take for a formula are guarded.
   return Papa.unparse(
     {
       fields: columns,
-      data: rows.map((row) => columns.map((one) => (row as Record<string, unknown>)[one] ?? '')),
+      data: rows.map((row) =>
+        columns.map((one) => {
+          const cell = (row as Record<string, unknown>)[one] ?? '';
+          return typeof cell === 'string' ? plainCell(cell) : cell;
+        }),
+      ),
     },
-    { escapeFormulae: true },
+    { quotes: wantsQuotes },
   );
 }
 

@@ -3,6 +3,9 @@ import { addDays } from '../../core/wash-day/days.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
 
+// RFC 5545, 3.1: text holds no control character; a lone CR would end a line for some readers.
+const plain = (words: string) => words.replace(/\r\n?/g, '\n').replace(/(?!\n)\p{Cc}/gu, ' ');
+
 /**
  * Planned wash days as an iCalendar file (RFC 5545): one all-day event a wash day, under a lasting UID, so a
  * later export replaces an earlier one. No recurrence rule: treatments move with the allowance.
@@ -23,7 +26,8 @@ export async function iCalendar(
     const words = routine.steps
       .filter(({ id }) => day.steps.includes(id))
       .map(({ kind }, index) => `${index + 1}. ${t(`routine.kind.${kind}`)}`);
-    const put = (name: string, value: unknown) => event.updatePropertyWithValue(name, value as string);
+    const put = (name: string, value: unknown) =>
+      event.updatePropertyWithValue(name, typeof value === 'string' ? plain(value) : (value as string));
     put('uid', `${routine.id}-${day.date}@strandline.invalid`);
     put('dtstamp', ICAL.Time.fromJSDate(new Date(now), true));
     put('dtstart', ICAL.Time.fromDateString(day.date));

@@ -1,0 +1,36 @@
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { readingCache } from '../../entrypoints/sidepanel/reading-cache.ts';
+import type { Reading } from '../../src/core/reading/reading.ts';
+
+beforeEach(() => vi.useFakeTimers());
+afterEach(() => vi.useRealTimers());
+const reading = { mentions: [] } as unknown as Reading;
+
+it('asks once for all that a drawing lacks', async () => {
+  const read = vi.fn(async (asked: unknown[]) => asked.map(() => reading));
+  const get = readingCache(
+    read,
+    () => undefined,
+    () => undefined,
+  );
+  expect([get('a'), get('b'), get('a')]).toEqual([undefined, undefined, undefined]);
+  await vi.advanceTimersByTimeAsync(0);
+  expect(read.mock.calls).toEqual([[[{ text: 'a' }, { text: 'b' }]]]);
+  expect(get('a')).toBe(reading);
+});
+
+it('says a failure once and does not ask again at once, however often it is drawn', async () => {
+  const read = vi.fn(async () => Promise.reject(new Error('nobody there')));
+  const failed = vi.fn();
+  const get = readingCache(read, () => undefined, failed);
+  for (let i = 0; i < 240; i++) {
+    get('a');
+    await vi.advanceTimersByTimeAsync(4);
+  }
+  expect(read).toHaveBeenCalledTimes(1);
+  expect(failed).toHaveBeenCalledTimes(1);
+  await vi.advanceTimersByTimeAsync(5000);
+  get('a');
+  await vi.advanceTimersByTimeAsync(0);
+  expect(read).toHaveBeenCalledTimes(2);
+});
