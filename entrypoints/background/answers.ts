@@ -5,6 +5,7 @@ import { mayRead } from '../../src/use/read-page.ts';
 import { siteOf } from '../../src/use/sites.ts';
 import { siteOfSender } from './admit.ts';
 import { bring } from './bring.ts';
+import { closedParts } from './closed-parts.ts';
 import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
@@ -92,6 +93,7 @@ const toViews = ({ shelves, keeper, readings, tabPages, acting, reach }: Parts):
     await reach.read(tab);
     return null;
   },
+  'closed-parts': ({ tab }) => closedParts(tab, readings.finder),
   'pick-list': async ({ tab }) => {
     await pickList(tab, keeper);
     return null;

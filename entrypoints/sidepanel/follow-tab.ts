@@ -15,7 +15,7 @@ export function followTab(
   state: State,
   held: number | undefined,
   on: {
-    toTab(name: 'read-tab' | 'pick-list', tab: number): Promise<unknown>;
+    toTab(name: 'read-tab' | 'pick-list' | 'closed-parts', tab: number): Promise<unknown>;
     sent(go: PanelGo): Promise<void>;
     drawSoon(): void;
   },

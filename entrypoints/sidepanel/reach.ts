@@ -7,7 +7,7 @@ const patternOf = (origin: string) => `${origin}/*`;
 export async function reachOf(
   permissions: typeof chrome.permissions,
   url: string | undefined,
-  toTab: (name: 'read-tab' | 'pick-list') => Promise<unknown>,
+  toTab: (name: 'read-tab' | 'pick-list' | 'closed-parts') => Promise<unknown>,
 ): Promise<Reach> {
   const held = (await permissions.getAll()).origins ?? [];
   const origin = url && /^https?:/.test(url) ? new URL(url).origin : undefined;
@@ -32,5 +32,9 @@ export async function reachOf(
       permissions.remove({ origins: [what === 'everywhere' ? everywhere : patternOf(what)] }),
     readNow: () => done(toTab('read-tab')),
     pickList: () => done(toTab('pick-list')),
+    closedParts: () =>
+      toTab('closed-parts')
+        .then((names) => names as string[])
+        .catch(() => []),
   };
 }

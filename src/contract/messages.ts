@@ -151,6 +151,8 @@ export type Messages = {
   'read-tab': { request: { tab: number }; reply: null };
   /** Panel → background: let the reader pick the element that holds the list. */
   'pick-list': { request: { tab: number }; reply: null };
+  /** Panel → background: what closed parts of this tab that may hold a list are called. */
+  'closed-parts': { request: { tab: number }; reply: string[] };
   /** Content script → background: the element that holds the list, as a selector, remembered for the site. */
   'list-is-here': { request: { selector: string }; reply: null };
   /** Background → content script. */

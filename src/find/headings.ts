@@ -163,3 +163,9 @@ export function wordsOf(words: string, finder: Finder): string {
   }
   return (said + kept.slice(at)).replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N})]+$/gu, '').replace(/\s+/g, ' ');
 }
+
+/** Whether a title says that an ingredient list is below it. */
+export function namesAList(title: string, finder: Finder): boolean {
+  const low = fold(title);
+  return finder.heads(low) && !finder.words.denial.test(low) && !finder.words.teaser.test(low);
+}

@@ -44,6 +44,8 @@ export type Reach = {
   readNow(): Promise<boolean>;
   /** Lets the reader point at the element that holds the list. */
   pickList(): Promise<boolean>;
+  /** What closed parts of the page that look like an ingredient list are called. */
+  closedParts?(): Promise<string[]>;
 };
 
 /**

@@ -179,6 +179,7 @@ export const requests = {
   forget: { from: 'view', shape: nothing },
   'read-tab': { from: 'view', shape: one },
   'pick-list': { from: 'view', shape: one },
+  'closed-parts': { from: 'view', shape: one },
 } satisfies { [N in MessageName]?: { from: Asker; shape: z.ZodMiniType } };
 
 // Shapes and types of messages are one: a field added there and forgotten here does not compile.

@@ -2,7 +2,10 @@ import { expect, it } from 'vitest';
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { createFinder } from '../../src/find/finder.ts';
+import { namesAList } from '../../src/find/headings.ts';
 import { fold } from '../../src/find/letters.ts';
+import { listsIn } from '../../src/find/lists-in.ts';
+import { looseText } from '../../src/find/page-text.ts';
 
 const finder = createFinder(entries, createLookup(entries, patterns, limits), findingFacts);
 
@@ -53,7 +56,31 @@ it.each(['Details', 'How to use', 'Integrants of life', 'Description'])('%s is n
   expect(finder.heads(fold(words))).toBe(false);
 });
 
+it.each([
+  ['Full ingredients', true],
+  ['Inhaltsstoffe', true],
+  ['Delivery', false],
+  ['What ingredients do we avoid?', false],
+  ['Key ingredients', false],
+])('a closed part called %s may hold the list: %s', (title, may) => {
+  expect(namesAList(title, finder)).toBe(may);
+});
+
 it('each letter keeps its place, whatever its case', () => {
   for (const text of ['İçindekiler: Aqua', 'ΣΎΝΘΕΣΗ', 'Straße İ ẞ', 'СОСТАВ Аqua'])
     expect(fold(text)).toHaveLength(text.length);
+});
+
+// Letters that took minutes once: a tag or a bracket that never ends, many spaces.
+it.each([
+  ['open tags', '<p'.repeat(100_000)],
+  ['open brackets', '('.repeat(200_000)],
+  ['spaces', `Ingredients: Aqua,${' '.repeat(200_000)}Glycerin`],
+  ['one word', `Ingredients: glycerin${'a'.repeat(200_000)}`],
+  ['full stops', 'Aqua. '.repeat(40_000)],
+  ['headings', 'Ingredients: '.repeat(20_000)],
+])('data of %s is read in seconds', (_what, text) => {
+  const before = performance.now();
+  listsIn([looseText(text)], { data: [text], properties: [['ingredients', text]] }, finder);
+  expect(performance.now() - before).toBeLessThan(8000);
 });

@@ -235,6 +235,12 @@ describe('where pages are read', () => {
     await press('Read this shop again');
     expect(told.changes).toEqual([{ do: 'put', thing: 'sites', value: { ...site, paused: false } }]);
   });
+  it('names the closed part that may hold the list', async () => {
+    await draw({
+      reach: { ...reach, here: true, allow: async () => true, closedParts: async () => ['Full ingredients'] },
+    });
+    expect(words()).toContain('A closed part of this page is called “Full ingredients”.');
+  });
   it('says plainly when the browser does not let it read', async () => {
     const told = await draw({ reach: { ...reach, allow: async () => true } });
     await press('Read this page now');

@@ -49,6 +49,7 @@ describe('a script in a page', () => {
     ['tab-page', { tab: 3 }],
     ['read-tab', { tab: 3 }],
     ['pick-list', { tab: 3 }],
+    ['closed-parts', { tab: 3 }],
   ])('may not ask for %s, which a view may', (name, request) => {
     expect(() => admitted(name, request, 'page')).toThrow('not for a page');
     expect(admitted(name, request, 'view')).toEqual(request);

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { FoundText, ListRef } from '../../contract/messages.ts';
 import { type ProductFacts, usualUse } from '../../core/product/product.ts';
 import { metOnPage } from '../../use/met-product.ts';
@@ -28,6 +28,16 @@ export function ThisPagePlace({ world }: { world: World }) {
   // What was read before the site was paused is no reading of it any more.
   const lists = paused ? [] : (page?.lists ?? []);
   const list = lists.find((each) => keyOf(refOf(each)) === chosen) ?? lists[0];
+  const nothing = !list && !paused && origin !== undefined;
+  const [closed, setClosed] = useState<string[]>([]);
+  useEffect(() => {
+    let here = true;
+    setClosed([]);
+    if (nothing) void reach?.closedParts?.().then((names) => here && setClosed(names));
+    return () => {
+      here = false;
+    };
+  }, [nothing, page?.url, page?.title]);
   const tryOn = (what: 'readNow' | 'pickList') => async () => {
     if (!(await reach?.[what]())) world.say(t('panel.none.not-let'));
     else if (what === 'pickList') world.say(t('panel.none.picking'));
@@ -95,6 +105,11 @@ export function ThisPagePlace({ world }: { world: World }) {
               ) : (
                 <>
                   <p>{t(reach?.here ? 'panel.none.allowed' : 'panel.none.press')}</p>
+                  {closed.length > 0 && (
+                    <p>
+                      {t('panel.none.closed', { n: closed.length, names: closed.map((each) => `“${each}”`) })}
+                    </p>
+                  )}
                   <p class="hint">{t('panel.none.select')}</p>
                 </>
               )}

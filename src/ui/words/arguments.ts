@@ -140,6 +140,7 @@ export type Arguments = {
   'panel.names.all': { n: Value };
   'panel.names.telling': { n: Value };
   'panel.names.unknown': { n: Value };
+  'panel.none.closed': { n: number; names: Value };
   'panel.reach.allowed.here': { host: Value };
   'panel.reach.paused-now': { host: Value };
   'panel.reach.resumed': { host: Value };
