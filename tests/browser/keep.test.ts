@@ -161,10 +161,10 @@ describe('a head, a product, a file', () => {
     await panel.locator('.option', { hasText: 'Replace what is here' }).click();
     await until(
       async () => (await panel.locator('.tallies').textContent()) ?? '',
-      (words) => words.includes('Heads: 1 new'),
+      (words) => words.includes('People: 1 new'),
     );
     await screens(panel, 'keep-import', true);
-    await panel.locator('button', { hasText: 'Take it in' }).click();
+    await panel.locator('button', { hasText: 'Import' }).click();
     const after = await until(stored, (now) => Object.keys(now).length > Object.keys(before).length);
     const { 'snapshot:import': _, ...rest } = after;
     expect(rest).toEqual(before);

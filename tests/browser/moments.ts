@@ -120,7 +120,7 @@ export async function keep({ page, panel }: Stage) {
 /** Adding to the routine: what stacks is said before the product is added. */
 export async function add({ page, panel, screens }: Stage) {
   await act(page, '^Add to routine');
-  await says(panel, /What stacks/);
+  await says(panel, /What it adds/);
   await screens('panel', 'add');
   await press(panel, '^Add to routine$');
   await says(panel, /Gossamer Leave-In is in Wash day/);

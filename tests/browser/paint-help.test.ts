@@ -111,7 +111,7 @@ it('“not a list” is remembered, “pause this site” undoes everything unti
   await page.goto(bare.url('bare'));
   expect(await shop.badgeBecomes(page, '0')).toBe('0');
   await press(page, 'More');
-  await press(page, 'Not a list');
+  await press(page, 'Not an ingredient list');
   expect(
     (
       await until(

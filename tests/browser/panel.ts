@@ -182,7 +182,7 @@ describe('beside a shop', () => {
     await look(shop, panel, 'settings');
     await panel.check('text=Yes, I want that');
     await panel.click('button >> text=Forget everything');
-    await panel.waitForSelector('.toast >> text=Everything is forgotten');
+    await panel.waitForSelector('.toast >> text=Everything is deleted');
     const { value } = await asks(panel, 'remembered');
     expect(value).toMatchObject({ heads: [], products: [], routines: [], log: [], sites: [], readAs: {} });
     expect(await panel.evaluate(() => chrome.storage.local.get(null))).toEqual({});

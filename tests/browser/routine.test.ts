@@ -100,7 +100,7 @@ it('from the first profile to the same state after a wipe', async () => {
 
   // The preview says what stacks before anything is changed; then the finding stands by its step.
   const preview = await addToRoutine('isinglass-gel');
-  expect(preview).toContain('What stacks');
+  expect(preview).toContain('What it adds');
   expect(preview).toContain(
     'Your gel would be the first leave-on with protein; your hair does best with none in leave-ons.',
   );
@@ -189,8 +189,8 @@ it('from the first profile to the same state after a wipe', async () => {
   await press(/^Forget everything$/);
   await until(remembered, ({ heads, log }) => heads.length + log.length === 0);
   expect(await remembered()).toMatchObject({ heads: [], products: [], routines: [], log: [] });
-  await panel.getByLabel('Take in a file').setInputFiles(path);
-  await press('Take it in');
+  await panel.getByLabel('Import a file').setInputFiles(path);
+  await press('Import');
   await until(remembered, ({ log }) => log.length === 1);
   expect(await remembered()).toEqual(before);
 
@@ -209,7 +209,7 @@ it('the wash day is taken along: picture, table, text, calendar, paper', async (
   await place('Routine');
   await panel.locator('.wash-day-chart').first().waitFor();
   await panel.bringToFront();
-  await panel.getByText('Take it along').click();
+  await panel.getByText('Export or print').click();
   const saved = async (name: string) => {
     const [file] = await Promise.all([panel.waitForEvent('download'), press(name)]);
     return { name: file.suggestedFilename(), bytes: readFileSync((await file.path())!) };

@@ -45,7 +45,7 @@ describe('what a product brings', () => {
     expect(moisture.byRole.occlusive.mg).toEqual(moisture.mg);
   });
 
-  it('does not count what may bear protein, nor named peptides below 10 ppm', () => {
+  it('does not count what may contain protein, nor named peptides below 10 ppm', () => {
     const { protein } = washDay(day([{ kind: 'gel', of: hand([oatExtract, peptide]) }])).stays.day;
     expect(protein).toMatchObject({ step: 'none', mg: { most: 0 } });
   });

@@ -46,7 +46,7 @@ it('a bad file is told line by line and changes nothing', async () => {
   await press('button', 'Save everything as a file');
   const before = remembered();
   await pick((saved[0]!.content as string).replace('"coarse"', '"thick"'));
-  expect(text()).toContain('This file cannot be taken in. Nothing was changed.');
+  expect(text()).toContain('This file cannot be imported. Nothing was changed.');
   expect(text()).toMatch(/Line \d+, column \d+ heads\[0\]\.thickness: This is none of the words/);
   expect(remembered()).toEqual(before);
   await pick('{');
@@ -62,14 +62,14 @@ it('a good file shows what would change, is taken in, and undone', async () => {
     { do: 'put', thing: 'heads', value: madeHead({ id: 'ash', name: 'Ash' }) },
   ]);
   await pick(file);
-  expect(text()).toContain('Heads: 1 new');
+  expect(text()).toContain('People: 1 new');
   expect(text()).toContain('Products: 1 new');
   await act(() => document.querySelectorAll<HTMLInputElement>('.option input')[1]!.click());
   await settle();
-  expect(text()).toContain('Heads: 1 new, 1 removed');
+  expect(text()).toContain('People: 1 new, 1 removed');
   expect(text()).toContain('Removed: Ash.');
-  await press('button', 'Take it in');
-  expect(said.at(-1)).toBe('The file was taken in.');
+  await press('button', 'Import');
+  expect(said.at(-1)).toBe('The file was imported.');
   expect(remembered().heads.map(({ name }) => name)).toEqual(['Wren']);
   await act(() => new Promise((done) => setTimeout(done, 500)));
   expect(text()).toContain('Save the copy from before the last import');

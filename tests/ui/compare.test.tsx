@@ -124,7 +124,7 @@ describe('the place', () => {
   });
   it('says what one alone needs: a second, and first of all a pin when it is only in view', async () => {
     await draw({ remembered: pinned(pin(creamText, 'Cream', 14)) });
-    expect(document.body.textContent).toContain('Cream is pinned.');
+    expect(document.body.textContent).toContain('Cream is ready to compare.');
     const page = {
       url: 'https://shop.example/2',
       title: 'Two',
@@ -141,7 +141,7 @@ describe('the place', () => {
         (th) => th.textContent,
       ),
     ).toEqual(['A', 'C']);
-    expect(document.body.textContent).toContain('1 more is pinned');
+    expect(document.body.textContent).toContain('1 more product is chosen');
   });
 });
 

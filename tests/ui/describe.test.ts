@@ -58,24 +58,21 @@ describe('the strip sums up', () => {
   it.each([
     [
       'Glycerin, Aqua, Phenoxyethanol, Hydrolyzed Wheat Protein, Hydrolyzed Rice Protein',
-      '2 proteins, both large, at most 1 % each · moisture leads',
+      '2 proteins, both large, at most 1 % each · mostly moisture',
     ],
-    ['Glycerin, Aqua, Hydrolyzed Silk', '1 protein, small, at most 33.3 % · moisture leads'],
+    ['Glycerin, Aqua, Hydrolyzed Silk', '1 protein, small, at most 33.3 % · mostly moisture'],
     [
       'Aqua, Hydrolyzed Silk, Hydrolyzed Wheat Protein, Hydrolyzed Rice Protein',
-      '3 proteins: 2 large and 1 small, at most 50 % each · no moisture names',
+      '3 proteins: 2 large and 1 small, at most 50 % each · no moisture',
     ],
-    ['Glycerin, Aqua, Parfum', 'no protein · moisture leads'],
-    ['Glycerin, Aqua, Oat Extract', 'no sure protein; 1 name may contain some · moisture leads'],
-    ['Aqua, Sodium Cocoyl Glutamate, Parfum', 'no protein · no moisture names'],
+    ['Glycerin, Aqua, Parfum', 'no protein · mostly moisture'],
+    ['Glycerin, Aqua, Oat Extract', 'no sure protein; 1 name may contain some · mostly moisture'],
+    ['Aqua, Sodium Cocoyl Glutamate, Parfum', 'no protein · no moisture'],
     [
       'Glycerin, Aqua, Parfum, Hydrolyzed Silk, Zorblax',
-      '1 protein, small, at most 25 % · moisture leads · 1 name not known',
+      '1 protein, small, at most 25 % · mostly moisture · 1 name not known',
     ],
-    [
-      'Zorblax, Aqua, Quentin, Mortimer',
-      'protein cannot be told · moisture cannot be told · 3 names not known',
-    ],
+    ['Zorblax, Aqua, Quentin, Mortimer', 'protein: cannot tell · moisture: cannot tell · 3 names not known'],
     [
       `Aqua, ${'Glycerin, '.repeat(500)}`,
       'This text is too long to be one ingredient list, so it was not read.',

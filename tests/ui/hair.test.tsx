@@ -31,7 +31,7 @@ describe('a first profile', () => {
       { name: 'My hair', thickness: 'coarse', porosity: 'low', damage: { kinds: [] } },
     ]);
     expect(remembered().settings.headInUse).toBe(remembered().heads[0]!.id);
-    expect(text()).toContain('My hair welcomes protein');
+    expect(text()).toContain('Protein suits My hair');
     expect(withWords('.allowance-level', 'rarely')).toBeDefined();
     expect(text()).toContain('the most careful case');
     const matrix = document.querySelector('.matrix')!;
@@ -90,7 +90,7 @@ describe('overruling', () => {
     await settle();
     expect(remembered().heads[0]!.setAside).toEqual(['damage-bleach']);
     expect(withWords('.allowance-level', 'rarely')).toBeDefined();
-    expect(bleach().textContent).toContain('set aside');
+    expect(bleach().textContent).toContain('ignored');
     await act(() => bleach().querySelector('button')!.click());
     await settle();
     expect(remembered().heads[0]!.setAside).toEqual([]);
@@ -208,10 +208,10 @@ describe('several heads', () => {
       { do: 'put', thing: 'log', value: madeLog({ head: 'ash' }) },
     ];
     const { remembered, world } = await open(start);
-    expect(text()).toContain('Wren welcomes protein');
+    expect(text()).toContain('Protein suits Wren');
     await press('.heads button', 'Ash');
     expect(remembered().settings.headInUse).toBe('ash');
-    expect(text()).toContain('Ash welcomes protein');
+    expect(text()).toContain('Protein suits Ash');
     await press('button', 'Remove Ash');
     await press('button', 'Yes, remove');
     expect(remembered()).toMatchObject({ heads: [{ id: 'wren' }], routines: [], log: [] });
@@ -219,7 +219,7 @@ describe('several heads', () => {
     expect(remembered().heads).toHaveLength(2);
     expect(remembered().routines).toHaveLength(1);
     expect(remembered().log).toHaveLength(1);
-    await press('.heads button', 'Another head');
+    await press('.heads button', 'Add a person');
     expect(remembered().heads).toHaveLength(3);
     expect(document.querySelector('.question')!.textContent).toContain('How thick is one strand?');
   });

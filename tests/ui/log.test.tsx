@@ -124,11 +124,11 @@ describe('what the good days share', () => {
   it('says how the feel moved the allowance, and sets it aside on a press', async () => {
     const { remembered } = await open([...base, ...days.map((one) => put('log', one))]);
     expect(text()).toContain(
-      'Of the last 3 wash days, 2 felt rough or brittle. So the allowance is one step lower.',
+      'Of the last 3 wash days, 2 felt rough or brittle. So protein tolerance is one step lower.',
     );
     await press('button', 'Do not count this');
     expect(remembered().heads[0]!.setAside).toEqual(['feel']);
-    expect(text()).toContain('You set that aside: it does not count.');
+    expect(text()).toContain('You chose to ignore that: it does not count.');
     await press('button', 'Count it again');
     expect(remembered().heads[0]!.setAside).toEqual([]);
   });

@@ -120,7 +120,7 @@ describe('findings and suggestions', () => {
     );
     await press('#suggestions button', 'Do this');
     expect(remembered().routines[0]!.steps[2]!.product).toBe('free-gel');
-    expect(text()).toContain('Nothing stacks and nothing is missing.');
+    expect(text()).toContain('Nothing is too much and nothing is missing.');
     expect(document.querySelector('#suggestions')).toBeNull();
     await act(async () => void (await now().undo()));
     await settle();
@@ -136,7 +136,7 @@ describe('findings and suggestions', () => {
       put('routines', dry),
     ];
     const { went } = await open(start);
-    expect(text()).toContain('Nothing you have settles it.');
+    expect(text()).toContain('Nothing you have fixes it.');
     await press('#suggestions button', /^Look for a/);
     expect(went[0]![0]).toBe('products');
     await act(() => render(null, document.body));

@@ -97,16 +97,16 @@ describe('forgetting', () => {
     let forgotten = 0;
     const told = await draw({ forget: async () => ++forgotten > 0 });
     expect(document.body.textContent).toContain('0 products');
-    expect(button('Forget everything').disabled).toBe(true);
+    expect(button('Delete everything').disabled).toBe(true);
     await press('.check input');
-    await act(async () => button('Forget everything').click());
+    await act(async () => button('Delete everything').click());
     expect(forgotten).toBe(1);
-    expect(told.said).toEqual(['Everything is forgotten.']);
+    expect(told.said).toEqual(['Everything is deleted.']);
   });
   it('says so when it could not', async () => {
     const told = await draw({ forget: async () => false });
     await press('.check input');
-    await act(async () => button('Forget everything').click());
+    await act(async () => button('Delete everything').click());
     expect(told.said).toEqual([expect.stringMatching('did not answer')]);
   });
 });

@@ -5,6 +5,7 @@ import { english, faults, translator, type Values } from '../../src/ui/words/ind
 import { bestLanguage, languages, wordsFor } from '../../src/ui/words/languages.ts';
 import { message } from '../../src/ui/words/message.ts';
 import { pseudo } from '../../src/ui/words/pseudo.ts';
+import terms from '../../src/ui/words/terms.json' with { type: 'json' };
 import { wordArguments, writtenArguments } from '../run/word-arguments.ts';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -94,6 +95,32 @@ describe.each(Object.keys(languages).filter((each) => each !== 'en'))('%s', asyn
     expect(t('panel.one-percent')).not.toBe('panel.one-percent');
   });
 });
+
+describe.each(['en', ...Object.keys(languages).filter((each) => each !== 'en')] as (keyof typeof terms)[])(
+  'the trade’s words in %s',
+  (language) => {
+    const { terms: trade, never } = terms[language] as { terms: Record<string, string>; never: string[] };
+    const words: Record<string, string> =
+      language === 'en'
+        ? (english as Record<string, string>)
+        : JSON.parse(readFileSync(join(root, `src/assets/words/${language}.json`), 'utf8'));
+    it('stand where English has them', () => {
+      const wrong = Object.entries(trade).flatMap(([term, stem]) => {
+        const [ours, theirs] = [new RegExp(`\\b${term}\\b`, 'i'), new RegExp(stem, 'i')];
+        return Object.keys(english).filter(
+          (key) => ours.test(english[key] as string) && !theirs.test(words[key]!),
+        );
+      });
+      expect(wrong).toEqual([]);
+    });
+    it('are no coinages, and mistake no person for a part of one', () => {
+      const said = Object.entries(words).filter(([, word]) =>
+        never.some((bad) => new RegExp(bad).test(word)),
+      );
+      expect(said).toEqual([]);
+    });
+  },
+);
 
 it('a language whose file cannot be read leaves English', async () => {
   const t = await wordsFor('xx', () => Promise.reject(new Error('gone')));
