@@ -70,7 +70,7 @@ function StepWords(props: {
   half: number;
 }) {
   const { t, brings, side, way, gap, half } = props;
-  const room = half > 100 ? 3 : half > 70 ? 1 : 0;
+  const room = half > 100 ? 3 : half > 80 ? 1 : 0;
   const shapes = partsOfSide(brings, side).slice(0, room);
   // Shapes stand outward of the middle, then the word: nothing need be measured.
   let along = gap;

@@ -8,6 +8,7 @@ import { Bars, barsTall } from './wash-day-bars.tsx';
 import { Allowance, Legend, legendTall } from './wash-day-legend.tsx';
 import { Row, rowHeight } from './wash-day-row.tsx';
 import { chartRows, totalWords } from './wash-day-rows.ts';
+import { pictureWide } from './wash-day-scale.ts';
 
 /** A kind of wash day: what is due on it, and what it comes to. */
 export type Column = { title: string | undefined; everything: boolean; total: DayStays; middle: number };
@@ -32,11 +33,11 @@ export function WashDayChart(props: {
   const id = useId();
   const rows = chartRows(t, routine, day, names);
   const alternates = rows.some(({ always, stays }) => !always && stays);
-  const width = wide ? 760 : 344;
-  const [start, end] = wide ? [170, 560] : [4, 340];
+  const width = pictureWide(wide);
+  const [start, end] = wide ? [170, 560] : [2, 286];
   const count = alternates ? 2 : 1;
   const across = (end - start) / count;
-  const half = Math.min(wide ? 130 : 164, across / 2 - (alternates ? 5 : 2));
+  const half = Math.min(wide ? 130 : 140, across / 2 - (alternates ? 4 : 2));
   const middle = (column: number) => start + across * (column + 0.5);
   const columns: Column[] = alternates
     ? [
@@ -49,7 +50,7 @@ export function WashDayChart(props: {
         { title: t('routine.chart.with-all'), everything: true, total: day.stays.day, middle: middle(1) },
       ]
     : [{ title: undefined, everything: true, total: day.stays.day, middle: middle(0) }];
-  const top = alternates ? 76 : 60;
+  const top = (alternates ? 76 : 60) + (wide ? 0 : 16);
   const heights = rows.map((row) => rowHeight(row, wide));
   const tops = heights.map(
     (_, index) => top + heights.slice(0, index).reduce((sum, height) => sum + height, 0),
@@ -73,7 +74,7 @@ export function WashDayChart(props: {
           {title}
         </text>
       )}
-      <Allowance t={t} allowed={products.allowed} used={products.sure} />
+      <Allowance t={t} allowed={products.allowed} used={products.sure} wide={wide} />
       {columns.map(({ title: named, middle: x }) => (
         <g key={x}>
           {named && (

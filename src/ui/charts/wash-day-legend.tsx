@@ -14,8 +14,8 @@ export function Box({ x, y, over, filled }: { x: number; y: number; over: boolea
   );
 }
 
-export function Allowance(props: { t: Translate; allowed: number | undefined; used: number }) {
-  const { t, allowed, used } = props;
+export function Allowance(props: { t: Translate; allowed: number | undefined; used: number; wide: boolean }) {
+  const { t, allowed, used, wide } = props;
   const boxes = Math.max(allowed ?? 0, used);
   return (
     <g class="allowance">
@@ -28,7 +28,7 @@ export function Allowance(props: { t: Translate; allowed: number | undefined; us
           filled={index < used}
         />
       ))}
-      <text x={boxes * 20 + (boxes > 0 ? 6 : 0)} y={15}>
+      <text x={wide ? boxes * 20 + (boxes > 0 ? 6 : 0) : 0} y={wide || boxes === 0 ? 15 : 33}>
         {allowed === undefined
           ? t('routine.chart.no-allowance', { used })
           : t('routine.chart.allowance', { n: allowed, used })}

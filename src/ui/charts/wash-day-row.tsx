@@ -4,9 +4,10 @@ import { Bars, barsTall, barTall } from './wash-day-bars.tsx';
 import type { Column } from './wash-day-chart.tsx';
 import { Box, GlyphIn } from './wash-day-legend.tsx';
 import type { ChartRow } from './wash-day-rows.ts';
+import { pictureWide } from './wash-day-scale.ts';
 
 export const rowHeight = ({ notes }: ChartRow, wide: boolean): number =>
-  wide ? Math.max(barsTall + 16, notes.length * 15 + 16) : 24 + barsTall + notes.length * 15 + 8;
+  wide ? Math.max(barsTall + 16, notes.length * 15 + 16) : 38 + barsTall + notes.length * 15 + 8;
 
 /** One step: what it is, what it brings on each kind of wash day, what is said of it. */
 export function Row(props: {
@@ -18,7 +19,7 @@ export function Row(props: {
   columns: readonly Column[];
 }) {
   const { t, row, y, half, wide, columns } = props;
-  const barsAt = wide ? y + 9 : y + 25;
+  const barsAt = wide ? y + 9 : y + 39;
   const notesAt = wide ? 576 : 4;
   const notesTop = wide ? y + 20 : barsAt + barsTall + 11;
   const indent = row.nth ? 18 : 0;
@@ -29,18 +30,13 @@ export function Row(props: {
   );
   return (
     <g class="row">
-      <path d={`M0 ${y}H${wide ? 760 : 344}`} class="rule" />
+      <path d={`M0 ${y}H${pictureWide(wide)}`} class="rule" />
       {row.nth && <Box x={1} y={y + 6} over={row.nth.over} filled />}
       <text x={indent} y={y + 16} class="name">
         {row.kind}
       </text>
-      <text
-        x={wide ? indent : 344}
-        y={wide ? y + 30 : y + 16}
-        text-anchor={wide ? 'start' : 'end'}
-        class="product"
-      >
-        {short(row.product, wide ? 24 : 28)}
+      <text x={indent} y={y + 30} class="product">
+        {short(row.product, wide ? 24 : 42)}
       </text>
       {columns.map(({ everything, middle }) => {
         const { stays } = row;

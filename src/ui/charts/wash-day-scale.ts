@@ -2,6 +2,9 @@ import type { GlyphName } from '../../contract/paint-order.ts';
 import type { BringStep, Brought, Together } from '../../core/amounts/brings.ts';
 import { steps } from '../../core/amounts/brings.ts';
 
+/** Units across: a narrow picture is drawn near its size in a panel of 320 pixels, so that its words stay legible. */
+export const pictureWide = (wide: boolean) => (wide ? 760 : 288);
+
 export const sides = ['protein', 'moisture'] as const;
 export type Side = (typeof sides)[number];
 
