@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
+import { damagedNames, damages } from '../core/damaged-names.ts';
+import { scored } from '../core/score-damaged.ts';
 import { root } from './steps.ts';
 
 const shared = process.env.STRANDLINE_SHARED ?? join(root, '..', 'shared');
@@ -25,7 +27,7 @@ function coverageOf(rows: Row[]): Coverage {
     const { mentions } = readLabel(name, lookup);
     sum.of += weight;
     const read = mentions.length > 0 && mentions.every(({ found }) => found.how !== 'none');
-    const how = read ? mentions[0]!.found.how : 'none';
+    const how = read ? mentions[0]!.found.how : mentions.length === 0 ? 'no name' : 'none';
     sum.how[how] = (sum.how[how] ?? 0) + weight;
     if (read) sum.found += weight;
     else sum.unread.push({ name, weight });
@@ -35,7 +37,9 @@ function coverageOf(rows: Row[]): Coverage {
 
 function print(set: string, { found, of, how, unread }: Coverage) {
   const percent = (part: number) => `${((100 * part) / of).toFixed(2)} %`;
-  const kinds = ['exact', 'alias', 'pattern', 'none'].map((kind) => `${kind} ${percent(how[kind] ?? 0)}`);
+  const kinds = ['exact', 'alias', 'pattern', 'mended', 'no name', 'none'].map(
+    (kind) => `${kind} ${percent(how[kind] ?? 0)}`,
+  );
   console.log(`${set}: ${percent(found)} of ${of} mentions found (${kinds.join(', ')})`);
   if (process.argv.includes('--unread'))
     for (const { name, weight } of unread.sort((a, b) => b.weight - a.weight).slice(0, 400))
@@ -56,6 +60,8 @@ export function printNameCoverage(): void {
       rows.filter((row) => row[of] > 0).map((row) => ({ name: row.name, weight: row[of] }));
     print('names on hair-care labels', coverageOf(set('hair')));
     print('names on all cosmetics labels', coverageOf(set('all')));
+    const apart = set('all').filter(({ name }) => isApart(name));
+    print('  of these a third never looked at while names were added', coverageOf(apart));
   } else {
     console.log(
       'Coverage of counted label names: skipped, label-names.tsv is not here (STRANDLINE_SHARED names its folder).',
@@ -68,4 +74,46 @@ export function printNameCoverage(): void {
   print('names on the project’s own label lines', coverageOf(names.map((name) => ({ name, weight: 1 }))));
 }
 
-if (import.meta.main) printNameCoverage();
+/** A third by the letters of the name (FNV-1a), so that it is the same third for everyone. */
+function isApart(name: string): boolean {
+  let hash = 2166136261;
+  for (const letter of name) hash = Math.imul(hash ^ letter.codePointAt(0)!, 16777619) >>> 0;
+  return hash % 3 === 0;
+}
+
+/** Prints how damaged names are read: drawn from the dictionary, and from names as labels print them. */
+export function printMending(): void {
+  const sets: [string, string[]][] = [['the dictionary', entries.map(({ name }) => name)]];
+  const file = counts.find(existsSync);
+  if (file)
+    sets.push([
+      'names as labels print them',
+      readFileSync(file, 'utf8')
+        .split('\n')
+        .slice(1)
+        .flatMap((line) => line.split('\t')[2] ?? [])
+        .filter((name) => lookup.find(name).how !== 'none'),
+    ]);
+  for (const [from, names] of sets) {
+    const rows = scored(damagedNames(names, 6000, 7), lookup);
+    const count = (verdict: string) => rows.filter((row) => row.verdict === verdict).length;
+    const mended = rows.filter((row) => row.mended);
+    const wrong = count('wrong');
+    console.log(
+      `damaged names drawn from ${from}: ${count('right')} of ${rows.length} right, ${count('left')} left unknown, ` +
+        `${count('silent')} under another name without mending; ${wrong} of ${mended.length} mended ones wrong, ` +
+        `${rows.filter(({ protein }) => protein).length} made another kind of protein`,
+    );
+    if (process.argv.includes('--unread'))
+      for (const kind of damages) {
+        const own = rows.filter((row) => row.kind === kind);
+        const right = own.filter(({ verdict }) => verdict === 'right').length;
+        console.log(`  ${kind}: ${right} of ${own.length}`);
+      }
+  }
+}
+
+if (import.meta.main) {
+  printNameCoverage();
+  printMending();
+}

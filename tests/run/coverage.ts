@@ -1,6 +1,6 @@
 // `npm run coverage`: how many names on labels are found, and how well lists are found on pages.
 
-import { printNameCoverage } from './coverage-names.ts';
+import { printMending, printNameCoverage } from './coverage-names.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
 import { printWhy } from './coverage-why.ts';
@@ -9,6 +9,7 @@ const why = process.argv.indexOf('--why');
 if (why > 0) printWhy(process.argv[why + 1]!);
 else {
   printNameCoverage();
+  printMending();
   printPageCoverage();
   printRandomCoverage();
   printShapeCoverage();
