@@ -4,6 +4,7 @@ import { createLookup } from '../../src/core/names/lookup.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { damagedNames, damages } from './damaged-names.ts';
 import { neverFound } from './never-found.ts';
+import { seeded } from './random-day.ts';
 import { scored } from './score-damaged.ts';
 
 const lookup = createLookup(entries, patterns, limits);
@@ -131,4 +132,14 @@ describe('names of the dictionary damaged at random', () => {
     const right = rows.filter(({ verdict }) => verdict === 'right');
     expect(right.length / rows.length).toBeGreaterThan(0.9);
   });
+});
+
+it('a long text of unknown words is read in its time', () => {
+  const draw = seeded(5);
+  const word = () => Array.from({ length: 9 }, () => 'aeiostrnlmh'[Math.floor(draw() * 11)]).join('');
+  const text = Array.from({ length: 900 }, () => `${word()} ${word()}`).join(', ');
+  readLabel('Aqua, Niacinadmide', lookup); // the words are gathered once
+  const start = performance.now();
+  expect(readLabel(text, lookup).mentions.length).toBeGreaterThan(500);
+  expect(performance.now() - start).toBeLessThan(4000);
 });

@@ -1,9 +1,10 @@
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { Spoken } from './find-parts.ts';
-import { allKnown, namedWhole, plainWords } from './tokens.ts';
+import { allKnown, namedWhole, onlyPart, plainWords } from './tokens.ts';
 
 const mostPieces = 4;
 const between = /^[\s,;•·|*.–—-]{1,8}$/u;
+const chainBefore = /(?:^|[,;•\n]\s*)(c\d{1,2}-\d{1,2})(\s*[,;•\n]\s*)$/i;
 const numberAfter = /^\s*[,;•|\n]\s*(-\s?)?(\d{1,3})(?=\s*(?:[,;•|\n.]|$))/;
 
 /** Neighbours that only together are a name, joined: "Butylene, Glycol", "Polyquaternium,-11". */
@@ -24,8 +25,8 @@ export function joinedCuts(
     if (!join) out.push(spoken[i]!);
     else {
       const { part } = spoken[i]!;
-      const raw = text.slice(part.from, join.to);
-      out.push({ part: { ...part, raw, to: join.to, names: [raw] }, found: join.found });
+      const raw = text.slice(join.from, join.to);
+      out.push({ part: { ...part, raw, from: join.from, to: join.to, names: [raw] }, found: join.found });
       i = join.last;
     }
   }
@@ -34,6 +35,8 @@ export function joinedCuts(
 
 type Join = {
   first: number;
+  /** Where it begins on the label. */
+  from: number;
   last: number;
   to: number;
   /** Pieces in it that are no name alone. */
@@ -56,10 +59,16 @@ function allJoins(text: string, spoken: Spoken[], lookup: Lookup): Join[] {
   for (let first = 0; first < spoken.length; first++) {
     const { part, found } = spoken[first]!;
     const number = numberAfter.exec(text.slice(part.to, part.to + 16));
-    if (number && (found.how === 'none' || number[1])) {
+    if (number && (found.how !== 'exact' || number[1])) {
       const whole = lookup.named(`${part.raw}-${number[2]}`);
       if (whole.how !== 'none' && allKnown(part.raw, lookup))
         joins.push(joinOf(text, spoken, first, first, part.to + number[0].length, whole));
+    }
+    const chain = chainBefore.exec(text.slice(Math.max(0, part.from - 16), part.from));
+    if (chain) {
+      const whole = namedWhole(`${chain[1]} ${part.raw}`, lookup);
+      const [from, to] = [part.from - chain[1]!.length - chain[2]!.length, part.to];
+      if (whole.how !== 'none') joins.push({ ...joinOf(text, spoken, first, first, to, whole), from });
     }
     for (let last = first + 1; last < Math.min(spoken.length, first + mostPieces); last++) {
       const [a, b] = [spoken[last - 1]!.part, spoken[last]!.part];
@@ -74,9 +83,11 @@ function allJoins(text: string, spoken: Spoken[], lookup: Lookup): Join[] {
 }
 
 function joinOf(text: string, spoken: Spoken[], first: number, last: number, to: number, whole: Named): Join {
-  const printed = text.slice(spoken[first]!.part.from, to).replace(/\s+/g, ' ');
+  const { from } = spoken[first]!.part;
+  const printed = text.slice(from, to).replace(/\s+/g, ' ');
   return {
     first,
+    from,
     last,
     to,
     unknown: spoken.slice(first, last + 1).filter(({ found }) => found.how === 'none').length,
@@ -89,7 +100,9 @@ type Named = Exclude<Found, { how: 'none' }>;
 
 /** The name that pieces are together, where a piece is none alone and every word is a word of names. */
 function joinedName(pieces: Spoken[], lookup: Lookup): Named | undefined {
-  if (pieces.every(({ found }) => found.how !== 'none')) return undefined;
+  const goesOn = (raw: string) => raw.startsWith('(') || onlyPart.test(raw);
+  const known = pieces.every(({ found }) => found.how !== 'none');
+  if (known && !(pieces.length === 2 && goesOn(pieces[1]!.part.raw))) return undefined;
   const raws = pieces.map(({ part }) => part.raw.replace(/^[-\s]+|[-\s]+$/g, ''));
   if (!raws.every((raw) => plainWords(raw).length > 0)) return undefined;
   const alone = new Set(pieces.map(({ found }) => (found.how === 'none' ? '' : found.name)));
@@ -99,7 +112,10 @@ function joinedName(pieces: Spoken[], lookup: Lookup): Named | undefined {
     if (found.how === 'none') continue;
     if (found.how !== 'pattern') return found;
     // A rule of the grammar may take any word before a name: joined only what stands side by side elsewhere.
-    if (sign === ' ' && !alone.has(found.name) && allKnown(text, lookup) && meet(raws, lookup)) return found;
+    if (sign === ' ' && !alone.has(found.name) && allKnown(text, lookup) && meet(raws, lookup)) {
+      const read = lookup.find(text);
+      return read.how === 'exact' || read.how === 'alias' ? read : found;
+    }
   }
   return undefined;
 }

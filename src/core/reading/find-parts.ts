@@ -6,6 +6,7 @@ import type { ToldAs } from '../names/told-as.ts';
 import { joinedCuts } from './cut-names.ts';
 import { withoutLeftovers } from './leftovers.ts';
 import { partedNames } from './run-together.ts';
+import { namedWhole } from './tokens.ts';
 
 export type Spoken = { part: LabelPart; found: Found };
 
@@ -19,9 +20,11 @@ export type ReadAs = Record<string, string | ToldAs>;
 export function findParts(text: string, parts: LabelPart[], lookup: Lookup, readAs: ReadAs): Spoken[] {
   const refused = (printed: string) => chosen(readAs, printed) === '';
   const spoken = parts.map((part) => ({ part, found: findPart(part, lookup, readAs) }));
-  const mended = joinedCuts(text, spoken, lookup, refused).flatMap((each) =>
-    mendedPart(each, lookup, refused),
-  );
+  const unread = spoken.filter(({ found }) => found.how === 'none').length;
+  const mended =
+    unread > mostMended
+      ? spoken
+      : joinedCuts(text, spoken, lookup, refused).flatMap((each) => mendedPart(each, lookup, refused));
   const last = mended.findLastIndex(({ found }) => found.how !== 'none');
   const isOfNames = (word: string) => lookup.words().has(normalName(word));
   const amongNames = mended.filter(({ found }) => found.how !== 'none').length >= fewestNames;
@@ -34,6 +37,7 @@ export function findParts(text: string, parts: LabelPart[], lookup: Lookup, read
   });
 }
 
+const mostMended = 80; // unknown parts of one label that are looked at more closely: more is no list
 const fewestNames = 4; // found names that make a text a list
 
 /** "Rosemary" in a list is the plant, though the word alone says nothing: its extract would be a name. */
@@ -62,10 +66,16 @@ function findPart(part: LabelPart, lookup: Lookup, readAs: ReadAs): Found {
     : { how: 'told', name: part.raw, as: said.as };
 }
 
+const afterBracket = /[)\]}]\s+\p{L}/u;
+
 function mendedPart(each: Spoken, lookup: Lookup, refused: (printed: string) => boolean): Spoken[] {
   const { part, found } = each;
   if (refused(part.raw) || refused(part.names[0] ?? part.raw)) return [each];
-  if (found.how !== 'none') return [each];
+  if (found.how !== 'none') {
+    // Found by what stands before its bracket: the comma after the bracket may be missing.
+    const pieced = afterBracket.test(part.raw) && namedWhole(part.raw, lookup).how === 'none';
+    return (pieced && partedNames(part, lookup)) || [each];
+  }
   const bare = withoutLeftovers(part.raw, lookup);
   if (bare) return [{ part, found: bare }];
   const several = partedNames(part, lookup);

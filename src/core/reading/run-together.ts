@@ -1,11 +1,11 @@
 import type { LabelPart } from '../label/split-label.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { Spoken } from './find-parts.ts';
-import { allKnown, namedWhole, tokensOf } from './tokens.ts';
+import { allKnown, namedWhole, onlyPart, tokensOf } from './tokens.ts';
 
 const mostTokens = 16;
 // What goes on with the name before it: "Triolein PEG-6 Esters" are not two names.
-const ending = /\b(?:esters?|ethers?|beta-glucan)$/i;
+const ending = /\b(?:esters?|ethers?|beta-glucan|essential oils?)$/i;
 const longestName = 8; // words of one of the names
 
 /**
@@ -24,9 +24,10 @@ export function partedNames(part: LabelPart, lookup: Lookup): Spoken[] | undefin
     for (let to = from + 1; to <= Math.min(n, from + longestName); to++) {
       const there = best[to];
       if (there && there.names < before.names + 1) continue;
-      const found = namedWhole(part.raw.slice(tokens[from]![0], tokens[to - 1]![1]), lookup);
-      if (found.how === 'none' || !standsAlone(found, to - from) || (from > 0 && ending.test(found.name)))
-        continue;
+      const raw = part.raw.slice(tokens[from]![0], tokens[to - 1]![1]);
+      if (from > 0 && (ending.test(bare(raw)) || onlyPart.test(bare(raw)))) continue;
+      const found = namedWhole(raw, lookup);
+      if (found.how === 'none' || !standsAlone(found, to - from)) continue;
       const ways = before.ways + (there?.names === before.names + 1 ? there.ways : 0);
       best[to] = { names: before.names + 1, ways, from, found };
     }
@@ -41,7 +42,7 @@ export function partedNames(part: LabelPart, lookup: Lookup): Spoken[] | undefin
       const raw = part.raw.slice(start, end);
       names.unshift({
         part: { ...part, raw, from: part.from + start, to: part.from + end, names: [raw] },
-        found: { how: 'mended', name: found.name, printed: part.raw, damage: 'run-together' },
+        found: { how: 'mended', name: nameAs(raw, found, lookup), printed: part.raw, damage: 'run-together' },
       });
     }
     to = from;
@@ -52,3 +53,11 @@ export function partedNames(part: LabelPart, lookup: Lookup): Spoken[] | undefin
 /** One word of everyday speech is no proof of a name: it must be the INCI name itself, and no mere chain length. */
 const standsAlone = (found: Found, words: number) =>
   words > 1 || (found.how === 'exact' && !/^[A-Z]{2,4}-\d+$/.test(found.name));
+
+const bare = (raw: string) => raw.replace(/\s*\([^()]*\)\s*$/, '');
+
+/** The name as the same text alone would be read. */
+function nameAs(raw: string, found: Extract<Found, { name: string }>, lookup: Lookup): string {
+  const read = lookup.find(raw);
+  return read.how === 'exact' || read.how === 'alias' ? read.name : found.name;
+}

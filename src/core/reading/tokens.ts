@@ -43,3 +43,7 @@ export function allKnown(text: string, lookup: Lookup): boolean {
   const words = plainWords(text);
   return words.length > 0 && words.every((word) => !/\p{L}/u.test(word) || lookup.words().has(word));
 }
+
+// A part of a plant or what is made of it: no name without the plant.
+export const onlyPart =
+  /^(?:(?:leaf|leaves|flower|seed|fruit|root|bark|peel|stem|berry|sprout|kernel|nut|wood|bran|germ|bud|needle|herb|rhizome|callus)[ /]?)+(?:extract|oil|butter|powder|water|juice|wax|cera|ferment|filtrate|starch|protein)?s?$/i;
