@@ -2,11 +2,11 @@ import type { World } from '../../src/ui/world.ts';
 
 /** Files and photos: read in this window, with the code for them loaded when it is first asked for. */
 export const openStore: NonNullable<World['store']> = async () => {
-  const [{ openDoor }, { createKeeper }] = await Promise.all([
+  const [{ openPanelStore }, { createKeeper }] = await Promise.all([
     import('../../src/store/panel-store.ts'),
     import('../../src/store/keeper.ts'),
   ]);
-  return openDoor(createKeeper());
+  return openPanelStore(createKeeper());
 };
 
 /** Hands the reader a file: a link that is pressed for them. */

@@ -15,7 +15,7 @@ import {
   versionKey,
 } from './keys.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
-import { createKnown } from './parsed-cache.ts';
+import { createParsedCache } from './parsed-cache.ts';
 import { photosApart } from './photos-apart.ts';
 import type { Change, Outcome, Reject, Remembered } from './remembered.ts';
 import * as schemas from './schemas.ts';
@@ -98,14 +98,14 @@ export function createKeeper(
     }
   }
 
-  const known = createKnown(area, now);
+  const cache = createParsedCache(area, now);
 
   /** Everything, parsed. The same object until something changes. */
   async function remembered(): Promise<Remembered> {
-    const ready = known.remembered();
+    const ready = cache.remembered();
     if (ready) return ready;
-    const values = await known.fill(turnIfOld);
-    return known.remembered() ?? contentsOf(values, now()).remembered;
+    const values = await cache.fill(turnIfOld);
+    return cache.remembered() ?? contentsOf(values, now()).remembered;
   }
 
   // A read waits for its turn only when the store has to be brought up to date first.
@@ -174,7 +174,7 @@ export function createKeeper(
       }
       // The values stand: should this fail, readers honour the journal and the next writer ends it.
       if (write[journalKey]) await area.remove([...gone, journalKey]).catch(() => undefined);
-      known.wrote({ ...write, ...Object.fromEntries(gone.map((key) => [key, undefined])) });
+      cache.wrote({ ...write, ...Object.fromEntries(gone.map((key) => [key, undefined])) });
       const nearlyFull = (await bytes()) >= quota * nearlyFullFrom;
       return { ok: true, undo, ...(nearlyFull && { nearlyFull }) };
     });
@@ -240,7 +240,7 @@ export function createKeeper(
   const forget = () =>
     turn(async () => {
       await area.clear();
-      known.forget();
+      cache.forget();
     });
 
   return { remembered, change, photo, state, everything, copy, sweep, forget };

@@ -6,7 +6,7 @@ import { type FileReading, readFile } from './read-file.ts';
 import type { Remembered } from './remembered.ts';
 
 /** What the panel may ask of the store beyond changes: files in and out, how it stands, photos. */
-export type StoreDoor = {
+export type PanelStore = {
   state(): Promise<StoreState>;
   /** Everything as one JSON file. */
   everything(): Promise<string>;
@@ -22,7 +22,7 @@ export type { FileIssue, FileReading } from './read-file.ts';
 export type { ImportHow, ImportPlan, StoreState };
 
 /** Opens it over a keeper. Files are written with an indent, so that a line says something. */
-export function openDoor(keeper: Keeper): StoreDoor {
+export function openPanelStore(keeper: Keeper): PanelStore {
   return {
     state: keeper.state,
     everything: async () => JSON.stringify(await keeper.everything(), null, 1),

@@ -9,7 +9,7 @@ import type { Remembered } from './remembered.ts';
  * a press waits for everything to be read again. Only where the area tells of changes; otherwise nothing is
  * kept and `remembered` is undefined. Writers never decide by this: they read the area in their turn.
  */
-export function createKnown(area: Area, now: () => string) {
+export function createParsedCache(area: Area, now: () => string) {
   let items: Map<string, Parsed> | undefined;
   /** Changes told while everything is being read; they are as new as what is read, or newer. */
   let meanwhile: Raw[] | undefined;

@@ -152,7 +152,8 @@ const site = z.object({
   kinds: z.exactOptional(z.array(z.object({ page: text, name: text, kind }))),
 });
 
-const facts = z.object({
+/** What a page says of a product. */
+export const facts = z.object({
   name: text,
   maker: z.exactOptional(text),
   kind: z.exactOptional(kind),

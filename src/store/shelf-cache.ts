@@ -14,25 +14,11 @@ export type ShelfEntry = {
   readOn: string;
 };
 
-const amount = z.number().check(z.nonnegative());
 const text = z.string().check(z.maxLength(2000));
 export const shelfEntry = z.object({
   address: text,
   text: z.string(),
-  product: z.object({
-    name: text,
-    maker: z.exactOptional(text),
-    kind: z.exactOptional(schemas.kind),
-    use: z.exactOptional(schemas.use),
-    size: z.exactOptional(amount),
-    sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
-    price: z.exactOptional(amount),
-    currency: z.exactOptional(text),
-    url: z.exactOptional(text),
-    variant: z.exactOptional(text),
-    image: z.exactOptional(text),
-    category: z.exactOptional(text),
-  }),
+  product: schemas.facts,
   readOn: z.string(),
 });
 

@@ -5,7 +5,7 @@ import type { Practice } from '../core/judge/practice.ts';
 import type { Wish } from '../core/plan/wish.ts';
 import type { ReadFor } from '../core/product/read-as.ts';
 import type { Reading } from '../core/reading/reading.ts';
-import type { StoreDoor } from '../store/panel-store.ts';
+import type { PanelStore } from '../store/panel-store.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Removed } from '../store/undo-stack.ts';
 import type { Act } from '../use/acts.ts';
@@ -87,7 +87,7 @@ export type World = {
   /** What was removed in this session and is not back, newest first. */
   removed?: Removed[];
   /** Files in and out, photos, and how the store stands; loaded when first asked for. */
-  store?(): Promise<StoreDoor>;
+  store?(): Promise<PanelStore>;
   /** Titles of the dictionary's sources by key. */
   sources?: Record<string, { title: string }>;
   /** Absent where there is no browser to ask (a plain page, a test). */

@@ -6,7 +6,7 @@ import { logCsv, productsCsv } from '../../src/store/csv.ts';
 import { type Everything, everythingSchema } from '../../src/store/everything.ts';
 import { planImport } from '../../src/store/import-plan.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
-import { openDoor } from '../../src/store/panel-store.ts';
+import { openPanelStore } from '../../src/store/panel-store.ts';
 import { readFile } from '../../src/store/read-file.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { slowArea } from './area.ts';
@@ -33,7 +33,7 @@ async function store(changes: Change[] = full) {
   const keeper = createKeeper(area, { now });
   const outcome = await keeper.change(changes);
   expect(outcome.ok).toBe(true);
-  return { area, held, keeper, door: openDoor(keeper) };
+  return { area, held, keeper, door: openPanelStore(keeper) };
 }
 const fileOf = async (text: string): Promise<Everything> => {
   const reading = readFile(text);
@@ -336,7 +336,7 @@ it('a file of version 1 takes the path of a store of version 1', async () => {
 
 it('a store of a newer version is exported as it was stored', async () => {
   const { area } = slowArea({ store: { version: 99 }, 'products:p1': { ...madeProduct(), aura: 'blue' } });
-  const file = JSON.parse(await openDoor(createKeeper(area, { now })).everything());
+  const file = JSON.parse(await openPanelStore(createKeeper(area, { now })).everything());
   expect(file).toMatchObject({ version: 99, products: [{ id: 'p1', aura: 'blue' }] });
 });
 

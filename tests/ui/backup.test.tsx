@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, it } from 'vitest';
-import { openDoor } from '../../src/store/panel-store.ts';
+import { openPanelStore } from '../../src/store/panel-store.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { Backup } from '../../src/ui/keeping/backup.tsx';
 import { keptWorld } from '../keeping/kept-world.ts';
@@ -12,7 +12,7 @@ import { press, settle } from './pressing.ts';
 const text = () => document.body.textContent ?? '';
 async function open(start: Change[] = []) {
   const kept = await keptWorld({}, start);
-  const store = async () => openDoor(kept.keeper);
+  const store = async () => openPanelStore(kept.keeper);
   await act(() => kept.onDraw((world) => render(<Backup world={{ ...world, store }} />, document.body)));
   await settle();
   return kept;

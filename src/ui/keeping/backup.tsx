@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { StoreDoor, StoreState } from '../../store/panel-store.ts';
+import type { PanelStore, StoreState } from '../../store/panel-store.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
@@ -12,7 +12,7 @@ type Copies = Partial<Record<'import' | 'migration', string>>;
 /** Everything in and out as files, how much room is used, what was set aside, copies from before. */
 export function Backup({ world }: { world: World }) {
   const { t, remembered, today } = world;
-  const [door, setDoor] = useState<StoreDoor | undefined>();
+  const [door, setDoor] = useState<PanelStore | undefined>();
   const [state, setState] = useState<StoreState | undefined>();
   const [copies, setCopies] = useState<Copies>({});
   useEffect(() => {

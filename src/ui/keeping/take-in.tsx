@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { FileIssue, FileReading, ImportHow, ImportPlan, StoreDoor } from '../../store/panel-store.ts';
+import type { FileIssue, FileReading, ImportHow, ImportPlan, PanelStore } from '../../store/panel-store.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
@@ -11,7 +11,7 @@ const namesShown = 8;
 const issuesShown = 12;
 
 /** Takes a file in: read, what is wrong with it line by line, or what it would change; then, if wanted, done. */
-export function TakeIn({ world, door }: { world: World; door: StoreDoor }) {
+export function TakeIn({ world, door }: { world: World; door: PanelStore }) {
   const { t } = world;
   const [issues, setIssues] = useState<FileIssue[]>([]);
   const [file, setFile] = useState<Good | undefined>();
