@@ -71,3 +71,24 @@ it('the curve has its regions at the published edges and the strand at its exten
   expect(Number(document.querySelector('.you circle')!.getAttribute('cx'))).toBeCloseTo(x(40));
   expect(document.querySelector('desc')!.textContent).toContain('This strand: 40 %. Came back to 10 %.');
 });
+
+// A letter of the picture's font is at most this wide on average at 11 px: measured in Chromium over the five languages.
+const letter = 6.3;
+it.each(
+  Object.entries(
+    import.meta.glob<Record<string, string>>('../../src/assets/words/*.json', {
+      eager: true,
+      import: 'default',
+    }),
+  ),
+)('words of the wash-day picture have room in %s', (_, words) => {
+  const room = (key: string, from: number) => {
+    expect((words[key] ?? '').length * letter + from, `${key}: ${words[key]}`).toBeLessThanOrEqual(288);
+  };
+  for (const glyph of ['free', 'small', 'large', 'bearing', 'draws', 'softens', 'seals'])
+    room(`routine.glyph.${glyph}`, 36);
+  for (const key of ['page.likely.key', 'page.range.key', 'routine.chart.takes']) room(key, 36);
+  // Two columns of two sides: a step has a quarter of the width, its column's title half.
+  for (const step of ['none', 'a-little', 'some', 'a-lot']) room(`page.step.${step}`, 288 - 78);
+  for (const key of ['routine.chart.each-wash', 'routine.chart.with-all']) room(key, 288 - 160);
+});

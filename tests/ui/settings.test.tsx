@@ -2,8 +2,10 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
+import { practice } from '../../dictionary/practice.ts';
 import { SettingsPlace } from '../../src/ui/places/settings.tsx';
 import type { World } from '../../src/ui/world.ts';
+import { practiceOf } from '../../src/use/practice-of.ts';
 import { fakeWorld, nothing } from './fake-world.ts';
 
 const draw = async (over: Partial<World> = {}) => {
@@ -108,5 +110,25 @@ describe('forgetting', () => {
     await press('.check input');
     await act(async () => button('Delete everything').click());
     expect(told.said).toEqual([expect.stringMatching('did not answer')]);
+  });
+});
+
+describe('amounts', () => {
+  it('whose ceilings hold is the page’s word, or the reader’s', async () => {
+    const told = await draw();
+    expect(document.querySelector<HTMLInputElement>('[value=page]')!.checked).toBe(true);
+    await press('[value=eu]');
+    expect(told.changes).toEqual([{ do: 'set', settings: { market: 'eu' } }]);
+  });
+  it('what stays of a rinse-off can be changed, and cleansers keep their ratio to it', async () => {
+    const told = await draw();
+    await press('[value="20"]');
+    expect(told.changes).toEqual([{ do: 'set', settings: { rinseOffStays: 0.2 } }]);
+    const changed = { settings: { ...nothing.settings, rinseOffStays: 0.2 } };
+    const { exposure } = practiceOf(practice, changed).washDay;
+    const usual = practice.washDay.exposure;
+    expect(exposure.conditioner.retention).toBeCloseTo(0.2, 9);
+    expect(exposure.cleanser.retention).toBeCloseTo(usual.cleanser.retention * 2, 9);
+    expect(exposure.gel).toEqual(usual.gel);
   });
 });
