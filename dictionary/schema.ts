@@ -57,6 +57,7 @@ export const roles = few(
     'propellant',
     'uv-filter',
     'active',
+    'medicated',
   ]),
 );
 const allergen = z.enum([

@@ -13,6 +13,7 @@ import {
   fatty,
   glutamate,
   glycerin,
+  type Hand,
   hand,
   middling,
   practice,
@@ -95,6 +96,23 @@ describe('the smallest change that settles a wash day', () => {
     );
     const readings = new Map(input.readings).set('s3', proteinFree);
     expect(washDay({ ...input, routine, readings }).findings.filter(speaksAgainst)).toEqual([]);
+  });
+
+  it('never proposes what treats a sick scalp', () => {
+    const medicine: Hand = { name: 'Selenium Sulfide', roles: ['active', 'medicated'] };
+    const offered = (reading: Reading) =>
+      suggest({
+        ...day(
+          [
+            { kind: 'cleanser', of: mildWash },
+            { kind: 'gel', of: hand([water, wheat]) },
+          ],
+          careful,
+        ),
+        candidates: [candidate('other-gel', 'gel', reading)],
+      });
+    expect(JSON.stringify(offered(proteinFree))).toContain('other-gel');
+    expect(JSON.stringify(offered(hand([water, glycerin, medicine])))).not.toContain('other-gel');
   });
 
   it('adds the deep conditioner that a treatment lacks, in its place', () => {

@@ -52,7 +52,7 @@ export const expected: Record<string, ExpectedProtein[]> = {
   'low-tide-deep-conditioner': [],
   'churn-deep-conditioner': [
     ['Whey Protein', 'whole', 'large'],
-    ['Hydrolyzed Milk Protein', 'hydrolyzed', 'unknown'],
+    ['Hydrolyzed Milk Protein', 'hydrolyzed', 'small'],
     ['Lac Powder', 'protein-bearing', 'unknown'],
   ],
   'heavy-weather-mask': [
@@ -82,7 +82,7 @@ export const expected: Record<string, ExpectedProtein[]> = {
   ],
   'cuckoo-spit-foam': [],
   'isinglass-gel': [
-    ['Hydrolyzed Marine Collagen', 'hydrolyzed', 'small'],
+    ['Hydrolyzed Marine Collagen', 'hydrolyzed', 'unknown'],
     ['Gelatin', 'whole', 'large'],
     ['Hydrolyzed Elastin', 'hydrolyzed', 'small'],
   ],

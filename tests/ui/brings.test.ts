@@ -29,7 +29,7 @@ describe('one line says what a product brings', () => {
     [
       'oil',
       'Simmondsia Chinensis Seed Oil, Argania Spinosa Kernel Oil, Tocopherol',
-      'no protein to speak of, some moisture (softens)',
+      'no protein to speak of, some moisture (softens, seals)',
     ],
     [
       'protein-treatment',

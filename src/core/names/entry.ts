@@ -56,7 +56,8 @@ export type Role =
   | 'solvent'
   | 'propellant'
   | 'uv-filter'
-  | 'active';
+  | 'active'
+  | 'medicated'; // against a disease of the scalp: for a doctor to propose, never for a plan
 
 /** What an avoid list may name as a family. */
 export const allergens = [

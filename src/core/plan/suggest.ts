@@ -70,7 +70,9 @@ function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): C
   // A product already planned stands for its likes: used twice it counts once.
   const first = ({ product, owned }: Candidate) => (planned.has(product) ? 2 : 0) + (owned ? 1 : 0);
   const choices = new Map<string, Choice>();
-  for (const { product, kind, use, reading, owned } of candidates.toSorted((a, b) => first(b) - first(a))) {
+  // What treats a sick scalp is no cure for build-up: it stays where the reader put it.
+  const proposed = candidates.filter(({ product, reading }) => planned.has(product) || !isMedicated(reading));
+  for (const { product, kind, use, reading, owned } of proposed.toSorted((a, b) => first(b) - first(a))) {
     const plan = {
       id: `new-${product}`,
       kind,
@@ -87,6 +89,9 @@ function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): C
   }
   return [...choices.values()];
 }
+
+const isMedicated = (reading: Reading | undefined) =>
+  reading?.mentions.some(({ roles }) => roles.includes('medicated')) ?? false;
 
 function ranked(solutions: Option[][], day: Day, most: number): Suggestion[] {
   return solutions
