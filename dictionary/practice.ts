@@ -8,10 +8,12 @@ import type {
   Practice,
   WashDayPractice,
 } from '../src/core/judge/practice.ts';
+import type { PlanPractice } from '../src/core/plan/build/plan-practice.ts';
 import allowance from './allowance.json' with { type: 'json' };
 import markets from './amounts/markets.json' with { type: 'json' };
 import judge from './judge.json' with { type: 'json' };
 import matter from './matter.json' with { type: 'json' };
+import plan from './plan.json' with { type: 'json' };
 import washDay from './wash-day.json' with { type: 'json' };
 
 export const practice: Practice = {
@@ -21,3 +23,6 @@ export const practice: Practice = {
   matter: matter as MatterPractice,
   judge: judge as JudgePractice,
 };
+
+/** What a built day is weighed by. */
+export const planPractice: PlanPractice = plan as PlanPractice;

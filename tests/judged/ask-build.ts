@@ -1,5 +1,9 @@
-import { notBuilt } from './not-built.ts';
-import type { Row, Rows } from './rows.ts';
+import { planPractice } from '../../dictionary/practice.ts';
+import { buildDay } from '../../src/core/plan/build/build.ts';
+import { usualUse } from '../../src/core/product/product.ts';
+import { dayInput } from './judge-day.ts';
+import { productOf } from './judge-row.ts';
+import { type Row, type Rows, rowOf, wordsOf } from './rows.ts';
 
 export type BuildAnswer = {
   /** Label by kind of step. */
@@ -9,6 +13,17 @@ export type BuildAnswer = {
 };
 
 /** Which of the products on hand does each step, which carries the protein, and what is missing? */
-export function askBuild(_head: Row, _onHand: string | readonly string[], _labels: Rows): BuildAnswer {
-  return notBuilt('askBuild');
+export function askBuild(head: Row, onHand: string | readonly string[], labels: Rows): BuildAnswer {
+  const candidates = (typeof onHand === 'string' ? wordsOf(onHand) : onHand).flatMap((label) => {
+    const row = rowOf(labels, label);
+    if (!row) throw new Error(`no label ${label}`);
+    const { kind, use, reading } = productOf(row);
+    return kind ? [{ product: label, kind, use: use ?? usualUse[kind], reading, owned: true }] : [];
+  });
+  const [plan] = buildDay({ ...dayInput(head, [], labels), candidates, plan: planPractice }).plans;
+  return {
+    steps: Object.fromEntries(plan?.steps.map(({ kind, product = '' }) => [kind, product]) ?? []),
+    ...(plan && plan.carrier !== 'none' && { proteinStep: plan.carrier }),
+    missing: plan?.missing.map(({ kind, protein }) => `${kind} (${protein})`) ?? [],
+  };
 }

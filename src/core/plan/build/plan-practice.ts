@@ -1,0 +1,27 @@
+import type { Answer } from '../../judge/finding.ts';
+import type { ProductKind } from '../../product/product.ts';
+
+/** dictionary/plan.json: what a built day is weighed by, all `common practice`. */
+export type PlanPractice = {
+  /** What a step of a kind is worth, filled. */
+  fills: Record<ProductKind, number>;
+  /** What a finding with this answer costs. */
+  costs: Record<Exclude<Answer, 'suits'>, number>;
+  /** What a product costs that suits this head by itself no better than so: enough to choose between two. */
+  prefers: Record<Answer, number>;
+  /** What a dose of protein costs, twice at most: of two products alike, the one with less is taken. */
+  thrift: number;
+  /** Rules, or reasons of a rule, that speak of what is not there yet: wished for, not counted against a day. */
+  unfinished: string[];
+  /** Kinds of which a wash day has one each. */
+  needed: ProductKind[][];
+  /** Minutes a step takes, for plans that must not take longer. */
+  minutes: Record<ProductKind, number>;
+  /** Days between uses of what is not for every wash. */
+  weeklyDays: number;
+  /** Days looked at before the search gives up. */
+  patience: number;
+  /** Plans offered at most. */
+  plans: number;
+  sources: string[];
+};

@@ -1,0 +1,185 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { entries, limits, patterns } from '../../../dictionary/index.ts';
+import { planPractice, practice } from '../../../dictionary/practice.ts';
+import type { Head } from '../../../src/core/hair/head.ts';
+import { allowanceOf } from '../../../src/core/hair/tolerance.ts';
+import { createLookup } from '../../../src/core/names/lookup.ts';
+import { type BuildInput, buildDay } from '../../../src/core/plan/build/build.ts';
+import { choicesFor, costOf } from '../../../src/core/plan/build/choices.ts';
+import { cheapestFirst } from '../../../src/core/plan/build/search.ts';
+import type { Candidate } from '../../../src/core/plan/suggest.ts';
+import { type ProductKind, usualUse } from '../../../src/core/product/product.ts';
+import { readLabel } from '../../../src/core/reading/reading.ts';
+import { dayOf, findingsOf } from '../../../src/core/wash-day/add-up.ts';
+
+// The plans are held against every day there is (brute force); the labels are invented.
+const lookup = createLookup(entries, patterns, limits);
+const labels: [ProductKind, string][] = [
+  ['cleanser', 'Aqua, Sodium Laureth Sulfate, Cocamidopropyl Betaine, Sodium Chloride, Parfum'],
+  ['cleanser', 'Aqua, Decyl Glucoside, Coco-Betaine, Glycerin, Panthenol, Citric Acid'],
+  ['cleanser', 'Aqua, Cetearyl Alcohol, Behentrimonium Chloride, Cocamidopropyl Betaine, Glycerin'],
+  ['conditioner', 'Aqua, Cetearyl Alcohol, Behentrimonium Methosulfate, Glycerin, Dimethicone, Parfum'],
+  ['conditioner', 'Aqua, Cetyl Alcohol, Cetrimonium Chloride, Hydrolyzed Keratin, Panthenol'],
+  [
+    'deep-conditioner',
+    'Aqua, Cetearyl Alcohol, Butyrospermum Parkii Butter, Behentrimonium Methosulfate, Glycerin',
+  ],
+  [
+    'deep-conditioner',
+    'Aqua, Cetearyl Alcohol, Hydrolyzed Wheat Protein, Behentrimonium Chloride, Cocos Nucifera Oil',
+  ],
+  ['protein-treatment', 'Aqua, Hydrolyzed Collagen, Hydrolyzed Keratin, Magnesium Sulfate, Phenoxyethanol'],
+  ['leave-in', 'Aqua, Glycerin, Hydrolyzed Silk, Cetrimonium Chloride, Polyquaternium-11, Panthenol'],
+  ['leave-in', 'Aqua, Glycerin, Behentrimonium Chloride, Aloe Barbadensis Leaf Juice, Panthenol'],
+  [
+    'cream',
+    'Aqua, Butyrospermum Parkii Butter, Cocos Nucifera Oil, Cetearyl Alcohol, Hydrolyzed Wheat Protein',
+  ],
+  ['cream', 'Aqua, Cetearyl Alcohol, Glycerin, Behentrimonium Chloride, Parfum'],
+  ['gel', 'Aqua, PVP, Carbomer, Hydrolyzed Wheat Protein, Glycerin, Phenoxyethanol'],
+  ['gel', 'Aqua, Linum Usitatissimum Seed Extract, Xanthan Gum, Glycerin, Phenoxyethanol'],
+];
+const all: Candidate[] = labels.map(([kind, text], at) => ({
+  product: `p${at}`,
+  kind,
+  use: usualUse[kind],
+  reading: readLabel(text, lookup, { kind, use: usualUse[kind] }),
+  owned: true,
+}));
+const today = '2026-01-01';
+
+function inputFor(head: Partial<Head>, candidates: readonly Candidate[], washEvery: number): BuildInput {
+  const whole = {
+    id: 'h',
+    name: 'Wren',
+    avoid: [],
+    stretch: [],
+    setAside: [],
+    added: today,
+    ...head,
+  } as Head;
+  return {
+    head: whole,
+    allowance: allowanceOf(whole, practice.allowance, { today, log: [] }),
+    practice,
+    log: [],
+    today,
+    routine: { id: 'r', head: 'h', name: 'day', steps: [], added: today, washEvery },
+    candidates,
+    plan: planPractice,
+  };
+}
+const heads = fc.record({
+  thickness: fc.constantFrom('fine' as const, 'medium' as const, 'coarse' as const),
+  porosity: fc.constantFrom('low' as const, 'medium' as const, 'high' as const),
+});
+const some = fc.subarray(all, { minLength: 1, maxLength: 8 });
+const rhythm = fc.constantFrom(2, 4, 7);
+
+/** The least that any day of these products costs: every one of them is made and asked. */
+function bruteForce(input: BuildInput): number {
+  const empty = dayOf({ ...input, readings: new Map() });
+  const { choices } = choicesFor(
+    input.candidates,
+    empty,
+    { ...input, washEvery: empty.washEvery },
+    input.plan,
+  );
+  let days: { steps: typeof empty.steps; worth: number }[] = [{ steps: [], worth: 0 }];
+  for (const kind of practice.washDay.kinds.order)
+    days = days.flatMap((day) => [
+      day,
+      ...(choices.get(kind) ?? []).map(({ step, worth }) => ({
+        steps: [...day.steps, step],
+        worth: day.worth + worth,
+      })),
+    ]);
+  return Math.min(
+    ...days.map(({ steps, worth }) => costOf(findingsOf({ ...empty, steps }), input.plan) + worth),
+  );
+}
+
+describe('a built day', () => {
+  it('is the best of all days there are, by the rules: 150 cases beside brute force', () => {
+    fc.assert(
+      fc.property(heads, some, rhythm, (head, candidates, washEvery) => {
+        const input = inputFor(head, candidates, washEvery);
+        const [plan] = buildDay(input).plans;
+        expect(plan!.best).toBe(true);
+        expect(plan!.cost).toBeCloseTo(bruteForce(input), 9);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('keeps what the person settled', () => {
+    fc.assert(
+      fc.property(heads, some, fc.integer({ min: 1, max: 5 }), (head, candidates, stepsAtMost) => {
+        const input = inputFor(head, candidates, 7);
+        const { choices } = choicesFor(
+          candidates,
+          dayOf({ ...input, readings: new Map() }),
+          input,
+          planPractice,
+        );
+        const stays = [...choices.values()].flat()[0]?.step.product;
+        const { plans } = buildDay({
+          ...input,
+          pins: { stepsAtMost, without: ['cream'], ...(stays && { stays: [stays] }) },
+        });
+        for (const { steps } of plans) {
+          expect(steps.length).toBeLessThanOrEqual(stepsAtMost);
+          expect(steps.some(({ kind }) => kind === 'cream')).toBe(false);
+          const pinned = stays && candidates.find(({ product }) => product === stays)!;
+          if (pinned && pinned.kind !== 'cream') expect(steps.map(({ product }) => product)).toContain(stays);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('invents nothing: every step holds a product on hand, and no product does two', () => {
+    fc.assert(
+      fc.property(heads, some, (head, candidates) => {
+        for (const { steps } of buildDay(inputFor(head, candidates, 7)).plans) {
+          const used = steps.map(({ product }) => product);
+          expect(new Set(used).size).toBe(used.length);
+          for (const product of used) expect(candidates.map((each) => each.product)).toContain(product);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('with nothing on hand is empty, and says what is missing', () => {
+    const [plan] = buildDay(inputFor({ thickness: 'fine', porosity: 'low' }, [], 7)).plans;
+    expect(plan!.steps).toEqual([]);
+    expect(plan!.missing.map(({ kind }) => kind)).toContain('cleanser');
+  });
+
+  it('the plans differ in the step that carries the protein', () => {
+    const { plans } = buildDay(inputFor({ thickness: 'medium', porosity: 'high' }, all, 7));
+    expect(plans.length).toBeGreaterThan(1);
+    expect(new Set(plans.map(({ carrier }) => carrier)).size).toBe(plans.length);
+  });
+});
+
+describe('ways to take one of each, the cheapest first', () => {
+  it('come in order, each once, all of them', () => {
+    const costs = fc.array(fc.integer({ min: -20, max: 50 }), { minLength: 1, maxLength: 4 });
+    fc.assert(
+      fc.property(fc.array(costs, { minLength: 1, maxLength: 5 }), (rows) => {
+        const coordinates = rows.map((row) => {
+          const sorted = row.toSorted((a, b) => a - b);
+          return { options: sorted.map((_, i) => i), costs: sorted };
+        });
+        const found = [...cheapestFirst(coordinates)];
+        expect(found).toHaveLength(rows.reduce((n, row) => n * row.length, 1));
+        expect(new Set(found.map(({ taken }) => taken.join())).size).toBe(found.length);
+        for (const [i, { sum }] of found.entries())
+          if (i > 0) expect(sum).toBeGreaterThanOrEqual(found[i - 1]!.sum);
+      }),
+    );
+  });
+});
