@@ -6,12 +6,12 @@ import type { Head } from '../../../src/core/hair/head.ts';
 import { allowanceOf } from '../../../src/core/hair/tolerance.ts';
 import { createLookup } from '../../../src/core/names/lookup.ts';
 import { type BuildInput, buildDay } from '../../../src/core/plan/build/build.ts';
-import { choicesFor, costOf } from '../../../src/core/plan/build/choices.ts';
+import { choicesFor, costOfDay } from '../../../src/core/plan/build/choices.ts';
 import { cheapestFirst } from '../../../src/core/plan/build/search.ts';
 import type { Candidate } from '../../../src/core/plan/suggest.ts';
 import { type ProductKind, usualUse } from '../../../src/core/product/product.ts';
 import { readLabel } from '../../../src/core/reading/reading.ts';
-import { dayOf, findingsOf } from '../../../src/core/wash-day/add-up.ts';
+import { dayOf } from '../../../src/core/wash-day/add-up.ts';
 
 // The plans are held against every day there is (brute force); the labels are invented.
 const lookup = createLookup(entries, patterns, limits);
@@ -95,9 +95,7 @@ function bruteForce(input: BuildInput): number {
         worth: day.worth + worth,
       })),
     ]);
-  return Math.min(
-    ...days.map(({ steps, worth }) => costOf(findingsOf({ ...empty, steps }), input.plan) + worth),
-  );
+  return Math.min(...days.map(({ steps, worth }) => costOfDay({ ...empty, steps }, input.plan) + worth));
 }
 
 describe('a built day', () => {

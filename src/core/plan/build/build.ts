@@ -5,7 +5,7 @@ import type { Step } from '../../wash-day/routine.ts';
 import type { Day, DayStep } from '../../wash-day/rules/day.ts';
 import type { Candidate } from '../suggest.ts';
 import type { Wish } from '../wish.ts';
-import { type BuildChoice, choicesFor, costOf, type LeftOut } from './choices.ts';
+import { type BuildChoice, choicesFor, costOfDay, type LeftOut } from './choices.ts';
 import { missingOf } from './missing.ts';
 import type { PlanPractice } from './plan-practice.ts';
 import { cheapestFirst } from './search.ts';
@@ -82,7 +82,7 @@ export function buildDay(input: BuildInput): Built {
     if (!keeps(steps, pins, plan)) continue;
     tried++;
     const day = { ...empty, steps };
-    const cost = chosen.reduce((all, { worth }) => all + worth, costOf(findingsOf(day), plan));
+    const cost = chosen.reduce((all, { worth }) => all + worth, costOfDay(day, plan));
     const carrier = carrierOf(day);
     if (cost < (best.get(carrier)?.cost ?? Number.POSITIVE_INFINITY)) best.set(carrier, { day, cost });
     lowest = Math.min(lowest, cost);

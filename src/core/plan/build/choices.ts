@@ -2,6 +2,7 @@ import type { Finding } from '../../judge/finding.ts';
 import { worstOf } from '../../judge/finding.ts';
 import { type FitContext, fitProduct } from '../../judge/fit.ts';
 import type { ProductKind } from '../../product/product.ts';
+import { findingsOf } from '../../wash-day/add-up.ts';
 import type { Cadence } from '../../wash-day/routine.ts';
 import { type Day, type DayStep, dayStep } from '../../wash-day/rules/day.ts';
 import { rules } from '../../wash-day/rules/index.ts';
@@ -57,8 +58,7 @@ export function choicesFor(
       candidate.reading,
       day.practice,
     );
-    const doses = Math.min(2, step.traits.dose / day.practice.judge.dose.matters);
-    const worth = plan.prefers[fit.answer] + plan.thrift * doses - plan.fills[candidate.kind];
+    const worth = plan.prefers[fit.answer] - plan.fills[candidate.kind];
     const alone = { ...day, steps: [step] };
     const said = rules.filter(({ of }) => of === 'product').flatMap((rule) => rule.ask(alone));
     const choice = { step, worth, cost: worth + costOf(said, plan) };
@@ -82,6 +82,28 @@ export const costOf = (findings: readonly Finding[], { costs, unfinished }: Plan
         : costs[answer]),
     0,
   );
+
+/**
+ * What a day costs: its findings, each dose of protein after the first, and that hair with room for some gets none.
+ * Never below nought.
+ */
+export function costOfDay(day: Day, plan: PlanPractice): number {
+  const doses = day.steps.reduce((sum, step) => sum + dosesOf(step, day), 0);
+  const room = (day.numbers?.products ?? 0) > 0;
+  return (
+    costOf(findingsOf(day), plan) +
+    plan.thrift * Math.max(0, doses - 1) +
+    (room && doses < 1 ? plan.unused : 0)
+  );
+}
+
+/** Doses of protein a step brings to an average wash, two at most; large ones that stay count twice. */
+function dosesOf({ traits, use, cadence }: DayStep, { practice }: Day): number {
+  const { matters } = practice.judge.dose;
+  const often = cadence.every === 'nth-wash' ? cadence.n : 1;
+  const large = use === 'leave-on' ? Math.min(1, traits.largeDose / matters) : 0;
+  return (Math.min(2, traits.dose / matters) + large) / often;
+}
 
 /** How often a kind of product is used: as usual, and seldom for cleansers. The first that suits is taken. */
 function rhythmsOf(kind: ProductKind, day: Day, { weeklyDays }: PlanPractice): Cadence[] {

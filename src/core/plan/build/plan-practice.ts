@@ -9,8 +9,10 @@ export type PlanPractice = {
   costs: Record<Exclude<Answer, 'suits'>, number>;
   /** What a product costs that suits this head by itself no better than so: enough to choose between two. */
   prefers: Record<Answer, number>;
-  /** What a dose of protein costs, twice at most: of two products alike, the one with less is taken. */
+  /** What each dose of protein after the first costs: of two products alike, the one with less is taken. */
   thrift: number;
+  /** What a day without protein costs where the hair has room for some. */
+  unused: number;
   /** Rules, or reasons of a rule, that speak of what is not there yet: wished for, not counted against a day. */
   unfinished: string[];
   /** Kinds of which a wash day has one each. */
