@@ -88,12 +88,15 @@ export const costOf = (findings: readonly Finding[], { costs, unfinished }: Plan
  * Never below nought.
  */
 export function costOfDay(day: Day, plan: PlanPractice): number {
-  const doses = day.steps.reduce((sum, step) => sum + dosesOf(step, day), 0);
+  const sum = (steps: readonly DayStep[]) => steps.reduce((all, step) => all + dosesOf(step, day), 0);
+  const doses = sum(day.steps);
+  // What a cleanser holds goes down the drain: it costs, and carries nothing.
+  const carried = sum(day.steps.filter(({ kind }) => !day.practice.washDay.kinds.cleansing.includes(kind)));
   const room = (day.numbers?.products ?? 0) > 0;
   return (
     costOf(findingsOf(day), plan) +
     plan.thrift * Math.max(0, doses - 1) +
-    (room && doses < 1 ? plan.unused : 0)
+    (room && carried < 1 ? plan.unused : 0)
   );
 }
 
