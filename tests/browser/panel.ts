@@ -117,7 +117,7 @@ describe('beside a shop', () => {
     ]);
     for (const view of [panel, other]) {
       await view.waitForSelector('.answer-head.does-not-suit');
-      expect(await view.textContent('.verdict')).toContain('Hydrolyzed');
+      expect(await view.textContent('.decided')).toContain('Hydrolyzed');
     }
     await other.close();
   });

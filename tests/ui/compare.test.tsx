@@ -2,6 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
+import type { Head } from '../../src/core/hair/head.ts';
 import type { Mention, Reading } from '../../src/core/reading/reading.ts';
 import { settings as settingsSchema } from '../../src/store/schemas.ts';
 import { align, split, together } from '../../src/ui/compare/align.ts';
@@ -73,15 +74,15 @@ describe('pins', () => {
   });
 });
 
+const pin = (text: string, name: string, price: number) =>
+  comparedMet({ text, facts: { name, price, currency: 'EUR', size: 200, sizeUnit: 'ml', kind: 'gel' } }).pin;
+const draw = async (over: Partial<World> = {}) => {
+  const { world, told } = fakeWorld(over);
+  await act(() => render(<ComparePlace world={world} />, document.body));
+  return told;
+};
+
 describe('the place', () => {
-  const pin = (text: string, name: string, price: number) =>
-    comparedMet({ text, facts: { name, price, currency: 'EUR', size: 200, sizeUnit: 'ml', kind: 'gel' } })
-      .pin;
-  const draw = async (over: Partial<World> = {}) => {
-    const { world, told } = fakeWorld(over);
-    await act(() => render(<ComparePlace world={world} />, document.body));
-    return told;
-  };
   const pinned = (...pins: Pin[]) => ({ ...nothing, settings: { ...nothing.settings, pinned: pins } });
   afterEach(() => render(null, document.body));
 
@@ -181,5 +182,45 @@ describe('adding from the shelf', () => {
       select.dispatchEvent(new Event('change', { bubbles: true }));
     });
     expect(told.changes).toEqual([{ do: 'set', settings: { pinned: [...pinned, pinOf('Amber Gel')] } }]);
+  });
+});
+
+describe('which one', () => {
+  const wren: Head = {
+    id: 'wren',
+    name: 'Wren',
+    thickness: 'coarse',
+    porosity: 'low',
+    damage: { kinds: [] },
+    avoid: [{ id: 'a', name: 'Hydrolyzed Silk', reacted: false }],
+    stretch: [],
+    setAside: [],
+    added: '2026-01-01',
+  };
+  const remembered = (head: Head, ...texts: [string, string, number][]) => ({
+    ...nothing,
+    heads: [head],
+    settings: { ...nothing.settings, pinned: texts.map(([text, name, price]) => pin(text, name, price)) },
+  });
+  const decision = () => [...document.querySelectorAll('.decision > p')].map((p) => p.textContent);
+  afterEach(() => render(null, document.body));
+
+  it('is said first, for the person in use, then in what they differ', async () => {
+    await draw({ remembered: remembered(wren, [creamText, 'Cream', 14], [gelText, 'Gel', 8]) });
+    const [first, ...lines] = decision();
+    expect(first).toMatch(/^For Wren: (rather |perhaps )?Gel/);
+    expect(lines).toContain('Gel costs less for the same amount.');
+    expect(lines.find((line) => line?.startsWith('Protein: Cream a lot and Gel next to none'))).toBeDefined();
+  });
+  it('is neither where both are alike, and nothing differs then', async () => {
+    await draw({ remembered: remembered({ ...wren, avoid: [] }, [gelText, 'A', 8], [gelText, 'B', 8]) });
+    expect(decision()).toHaveLength(1);
+    expect(decision()[0]).toMatch(
+      /^(Both fit Wren|None of them is for Wren|Cannot tell yet which fits Wren)/,
+    );
+  });
+  it('of one alone says nothing', async () => {
+    await draw({ remembered: remembered(wren, [gelText, 'A', 8]) });
+    expect(decision()).toEqual([]);
   });
 });

@@ -38,9 +38,12 @@ function Head({ name, children }: { name: string; children: preact.ComponentChil
 export function AmountRows({
   world,
   columns,
+  which,
 }: {
   world: World;
   columns: readonly { reading: Reading | undefined; product: ReadFor }[];
+  /** Rows in which the products differ, or those in which they are the same. */
+  which: 'differ' | 'same';
 }) {
   const { t, practice } = world;
   const readings = columns.map(({ reading }) => reading);
@@ -58,10 +61,19 @@ export function AmountRows({
   };
   const has = (of: (reading: Reading) => Reading['mentions']) =>
     readings.some((reading) => reading && of(reading).length > 0);
-  const proteins = proteinRows.filter((size) => has((reading) => proteinsOf(reading, size)));
+  /** All in the same step; of one product alone, and where steps are not known, no row is the same. */
+  const same = (part: (brings: Brings) => Brought) =>
+    columns.length > 1 &&
+    all.every((brings) => brings) &&
+    new Set(all.map((brings) => part(brings!).step)).size === 1;
+  const wanted = (part: (brings: Brings) => Brought) => same(part) === (which === 'same');
+  const some = proteinRows.filter((size) => has((reading) => proteinsOf(reading, size)));
+  const proteins = some.filter((size) =>
+    size === 'bearing' ? which === 'differ' : wanted(({ protein }) => protein.bySize[size]),
+  );
   return (
     <>
-      {proteins.length === 0 ? (
+      {some.length === 0 && which === 'same' ? (
         <Row head={t('compare.protein')} cells={readings.map(() => t('compare.none'))} />
       ) : (
         proteins.map((size) => (
@@ -79,24 +91,26 @@ export function AmountRows({
           />
         ))
       )}
-      {moistureRows.map((role: MoistureRole) => (
-        <Row
-          key={role}
-          head={
-            <Head name={role}>
-              {t(`compare.moisture.${role}`)} <Help t={t} term={role} />
-            </Head>
-          }
-          cells={readings.map((_, column) =>
-            cell(
-              column,
-              (each) => moistOf(each, role),
-              'teal',
-              ({ moisture }) => moisture.byRole[role],
-            ),
-          )}
-        />
-      ))}
+      {moistureRows
+        .filter((role) => wanted(({ moisture }) => moisture.byRole[role]))
+        .map((role: MoistureRole) => (
+          <Row
+            key={role}
+            head={
+              <Head name={role}>
+                {t(`compare.moisture.${role}`)} <Help t={t} term={role} />
+              </Head>
+            }
+            cells={readings.map((_, column) =>
+              cell(
+                column,
+                (each) => moistOf(each, role),
+                'teal',
+                ({ moisture }) => moisture.byRole[role],
+              ),
+            )}
+          />
+        ))}
     </>
   );
 }

@@ -1,31 +1,35 @@
 import { pricePer100 } from '../../core/product/product.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import { headInUse, routineInUse } from '../../use/in-use.ts';
-import { judgeProduct } from '../../use/judge-product.ts';
+import { type Check, judgeProduct } from '../../use/judge-product.ts';
 import type { Compared } from '../../use/pins.ts';
-import { Note } from '../parts/note.tsx';
+import { verdictOf } from '../describe/verdict.ts';
+import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { Row } from './table.tsx';
 
 type Column = { product: Compared; reading: Reading | undefined };
 
+/** What each is held against: the head in use, and the routine in use. */
+export const checksOf = (world: World, columns: readonly Column[]): Check[][] =>
+  columns.map(({ product: { pin, kind, use }, reading }) =>
+    reading
+      ? judgeProduct(world, { reading, kind, use, product: 'product' in pin ? pin.product : undefined })
+      : [],
+  );
+
 /** How each sits with the head in use, and what adding it would do to the routine in use. */
-export function VerdictRows({ world, columns }: { world: World; columns: readonly Column[] }) {
+export function VerdictRows(props: {
+  world: World;
+  columns: readonly Column[];
+  checks: readonly (readonly Check[])[];
+}) {
+  const { world, columns, checks } = props;
   const { t, remembered } = world;
   const head = headInUse(remembered);
   if (!head) return null;
   const routine = routineInUse(remembered, head);
-  const checks = columns.map(({ product, reading }) =>
-    reading
-      ? judgeProduct(world, {
-          reading,
-          kind: product.kind,
-          use: product.use,
-          product: 'product' in product.pin ? product.pin.product : undefined,
-        })
-      : [],
-  );
   const inRoutine = ({ product, reading }: Column, at: number) => {
     if (!reading || !routine) return <Pending t={t} />;
     if (!product.kind) return <span class="none">{t('compare.kind-needed')}</span>;
@@ -60,19 +64,14 @@ export function VerdictRows({ world, columns }: { world: World; columns: readonl
         head={t('compare.for-head', { name: head.name })}
         cells={checks.map(([forHead]) => {
           if (!forHead) return <Pending t={t} />;
-          const { answer, deciding } = forHead;
+          const { answer, title, why, more } = verdictOf(forHead, t);
           return (
-            <Note t={t} answer={answer}>
-              {[
-                ...new Set(
-                  deciding.flatMap(({ reason, condition }) =>
-                    [reason, condition].flatMap((said) => (said ? [t(said.key, said.values)] : [])),
-                  ),
-                ),
-              ].map((words) => (
+            <div class="verdict">
+              <AnswerHead answer={answer} title={title} look="small" />
+              {[...why, ...(answer === 'suits' ? [] : more)].map((words) => (
                 <p key={words}>{words}</p>
               ))}
-            </Note>
+            </div>
           );
         })}
       />

@@ -1,7 +1,8 @@
 import { lines } from '../../contract/paint-order.ts';
 
 const plum = ['#6b2a5b', '#e6aad6'];
-const teal = ['#0d5a61', '#82d3d0'];
+// Half as strong as a protein's line, so that it is no link.
+const quietTeal = ['#0d5a6180', '#82d3d080'];
 
 /** Each kind of name has a line style of its own; colour, on light and on dark ground, repeats it. */
 const styles: { [line in (typeof lines)[number]]: [style: string, colours: string[]] } = {
@@ -9,7 +10,7 @@ const styles: { [line in (typeof lines)[number]]: [style: string, colours: strin
   small: ['text-decoration:underline dashed 2px', plum],
   large: ['text-decoration:underline double 1.5px', plum],
   bearing: ['text-decoration:underline dotted 1.5px', plum],
-  moisture: ['text-decoration:underline solid 1px', teal],
+  moisture: ['text-decoration:underline dotted 1px', quietTeal],
   at: ['background-color:', ['#f8ecd0', '#3a2d12']],
 };
 

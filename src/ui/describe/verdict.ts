@@ -21,15 +21,16 @@ const inOrder = ({ answer, deciding }: Check): Finding[] =>
     ? deciding.toSorted((a, b) => tellingFirst.indexOf(a.aspect) - tellingFirst.indexOf(b.aspect))
     : deciding;
 
+/** One's own hair, where it was given no name. */
+export const isUnnamed = (who: string, t: Translate): boolean => who === t('hair.my-hair');
+
 /** Whom an answer is for: a person by name, one's own hair where it has none, a routine. */
 export function titleOf(
   { about, who, answer }: Pick<Check, 'about' | 'who' | 'answer'>,
   t: Translate,
 ): string {
   if (about === 'routine') return t('page.verdict.routine', { answer, who });
-  return who === t('hair.my-hair')
-    ? t('page.verdict.mine', { answer })
-    : t('page.verdict.head', { answer, who });
+  return isUnnamed(who, t) ? t('page.verdict.mine', { answer }) : t('page.verdict.head', { answer, who });
 }
 
 /** A check in words: its answer, one reason with its condition, then the rest. Each sentence once. */

@@ -4,11 +4,13 @@ import { metOnPage } from '../../use/met-product.ts';
 import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/pins.ts';
 import { AmountRows } from '../compare/amounts.tsx';
 import { Choose } from '../compare/choose.tsx';
+import { Decision } from '../compare/decision.tsx';
 import { AlignedNames } from '../compare/names.tsx';
 import { Row, Rows } from '../compare/table.tsx';
-import { PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
+import { checksOf, PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
 import { sumsOf } from '../describe/sums.ts';
 import { Button } from '../parts/button.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
@@ -51,6 +53,7 @@ export function ComparePlace({ world }: { world: World }) {
   const pin = (product: Compared['pin']) => void world.act({ act: 'pin', pin: product });
   const columns = shown.map((product) => ({ product, reading: world.reading(product.text, product) }));
   const readings = columns.map(({ reading }) => reading);
+  const checks = checksOf(world, columns);
   const names = shown.map(({ name }, column) =>
     shown.some((other, at) => at < column && other.name === name) ? `${name} (${column + 1})` : name,
   );
@@ -69,6 +72,7 @@ export function ComparePlace({ world }: { world: World }) {
           {all.length > shown.length && (
             <p class="hint">{t('compare.hidden', { n: all.length - shown.length })}</p>
           )}
+          <Decision world={world} names={names} columns={columns} checks={checks} />
           <Rows columns={names}>
             <Row
               head={<span class="sr">{t('compare.about')}</span>}
@@ -104,10 +108,17 @@ export function ComparePlace({ world }: { world: World }) {
                 </>
               ))}
             />
-            <VerdictRows world={world} columns={columns} />
-            <AmountRows world={world} columns={columns} />
+            <VerdictRows world={world} columns={columns} checks={checks} />
+            <AmountRows world={world} columns={columns} which="differ" />
             <PriceRow world={world} columns={columns} />
           </Rows>
+          {shown.length > 1 && (
+            <Disclosure summary={t('compare.same')}>
+              <Rows columns={names}>
+                <AmountRows world={world} columns={columns} which="same" />
+              </Rows>
+            </Disclosure>
+          )}
           <p class="hint">
             {t('compare.scale')} <Help t={t} term="share" />
           </p>

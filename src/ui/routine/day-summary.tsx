@@ -1,10 +1,13 @@
-import type { Finding } from '../../core/judge/finding.ts';
+import { type Finding, worstOf } from '../../core/judge/finding.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { headInUse } from '../../use/in-use.ts';
+import { isUnnamed } from '../describe/verdict.ts';
+import { AnswerHead } from '../parts/answer-head.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
-import { Note } from '../parts/note.tsx';
+
 import type { World } from '../world.ts';
-import { Findings, ofProduct, productsWords } from './findings.tsx';
+import { FindingLine, Findings, ofProduct, productsWords } from './findings.tsx';
 
 /** What the whole wash day adds up to. Findings that one step decides alone stand by that step instead. */
 export function DaySummary({ world, routine, day }: { world: World; routine: Routine; day: WashDay }) {
@@ -13,25 +16,31 @@ export function DaySummary({ world, routine, day }: { world: World; routine: Rou
   const whole = open.filter(({ rule }) => !ofProduct.has(rule));
   const suits = day.findings.filter(({ answer }) => answer === 'suits');
   const { products, leaveOns } = day.protein;
+  const answer = worstOf(open);
+  const who = headInUse(world.remembered)?.name ?? t('hair.my-hair');
   return (
     <section class="stack" aria-labelledby="routine-sum">
-      <h3 id="routine-sum">{t('routine.sum')}</h3>
-      <p>
+      <h3 id="routine-sum" class="sr">
+        {t('routine.sum')}
+      </h3>
+      <AnswerHead
+        answer={answer}
+        title={
+          isUnnamed(who, t) ? t('routine.verdict.mine', { answer }) : t('routine.verdict', { answer, who })
+        }
+      />
+      {open.length === 0 && <p>{t('routine.sum.settled')}</p>}
+      <DayFindings world={world} routine={routine} findings={whole} />
+      {open.length > whole.length && (
+        <p class="hint">{t('routine.sum.by-step', { n: open.length - whole.length })}</p>
+      )}
+      <p class="hint">
         {productsWords(t, products.sure)}{' '}
         {leaveOns.sure > 0 && `${t('routine.sum.leave-ons', { n: leaveOns.sure })} `}
         {products.allowed === undefined
           ? t('routine.sum.hair-unknown')
           : t('routine.sum.allowed', { n: products.allowed })}
       </p>
-      {open.length === 0 && (
-        <Note t={t} answer="suits">
-          <p>{t('routine.sum.settled')}</p>
-        </Note>
-      )}
-      <DayFindings world={world} routine={routine} findings={whole} />
-      {open.length > whole.length && (
-        <p class="hint">{t('routine.sum.by-step', { n: open.length - whole.length })}</p>
-      )}
       {suits.length > 0 && (
         <Disclosure summary={t('routine.sum.suits', { n: suits.length })}>
           <Findings t={t} findings={suits} />
@@ -52,24 +61,21 @@ function DayFindings({
   findings: Finding[];
 }) {
   return (
-    <div class="findings">
-      {findings.map(({ rule, answer, reason, condition, unknown, steps }) => {
-        const of = routine.steps
-          .filter(({ id }) => steps.includes(id))
-          .map(({ kind }) => t(`routine.kind.${kind}`));
+    <ul class="plain-list findings">
+      {findings.map((finding) => {
+        const { rule, answer, reason, steps } = finding;
+        const of = routine.steps.filter(({ id }) => steps.includes(id));
         return (
-          <Note
+          <FindingLine
             key={`${rule} ${answer} ${reason.key} ${steps.join()}`}
             t={t}
-            answer={answer}
-            about={of.join(', ')}
-          >
-            <p>{t(reason.key, reason.values)}</p>
-            {condition && <p>{t(condition.key, condition.values)}</p>}
-            {unknown && <p class="hint">{t(unknown.key, unknown.values)}</p>}
-          </Note>
+            finding={finding}
+            about={new Intl.ListFormat(t.lang).format(
+              [...new Set(of.map(({ kind }) => kind))].map((kind) => t(`routine.kind.${kind}`)),
+            )}
+          />
         );
       })}
-    </div>
+    </ul>
   );
 }

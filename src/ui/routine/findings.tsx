@@ -1,6 +1,7 @@
 import type { Finding } from '../../core/judge/finding.ts';
 import { rules } from '../../core/wash-day/rules/index.ts';
-import { Note } from '../parts/note.tsx';
+import { Glyph } from '../glyphs/glyph.tsx';
+import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 
 /** Rules that one step decides alone: their findings stand by the step. */
@@ -8,31 +9,37 @@ export const ofProduct: ReadonlySet<string> = new Set(
   rules.filter(({ of }) => of === 'product').map(({ id }) => id),
 );
 
-/** Findings as notes: the answer, its reason, what is not known. The same sentence is said once. */
-export function Findings({
-  t,
-  findings,
-  level,
-}: {
-  t: Translate;
-  findings: readonly Finding[];
-  level?: 'step';
-}) {
+/** One finding in one line: its rings, what it is about, the reason with what to mind, what is not known. */
+export function FindingLine({ t, finding, about }: { t: Translate; finding: Finding; about?: string }) {
+  const { answer, reason, condition, unknown } = finding;
+  return (
+    <li class={`finding ${answer}`}>
+      <span class="finding-ring">
+        <Glyph name={glyphOfAnswer(answer)} label={t(`shell.answer.${answer}`)} ground="var(--paper)" />
+      </span>
+      <span>
+        {about && <span class="hint finding-about">{about}</span>}
+        {t(reason.key, reason.values)}
+        {condition && ` ${t(condition.key, condition.values)}`}
+        {unknown && <span class="hint"> {t(unknown.key, unknown.values)}</span>}
+      </span>
+    </li>
+  );
+}
+
+/** Findings, a line each. The same sentence is said once. */
+export function Findings({ t, findings }: { t: Translate; findings: readonly Finding[] }) {
   const seen = new Set<string>();
   const once = findings.filter(({ answer, reason }) => {
     const words = `${answer} ${t(reason.key, reason.values)}`;
     return !seen.has(words) && seen.add(words);
   });
   return (
-    <div class={level === 'step' ? 'findings of-step' : 'findings'}>
-      {once.map(({ rule, answer, reason, condition, unknown }) => (
-        <Note key={rule + reason.key + answer} t={t} answer={answer}>
-          <p>{t(reason.key, reason.values)}</p>
-          {condition && <p>{t(condition.key, condition.values)}</p>}
-          {unknown && <p class="hint">{t(unknown.key, unknown.values)}</p>}
-        </Note>
+    <ul class="plain-list findings">
+      {once.map((finding) => (
+        <FindingLine key={finding.rule + finding.reason.key + finding.answer} t={t} finding={finding} />
       ))}
-    </div>
+    </ul>
   );
 }
 

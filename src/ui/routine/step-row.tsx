@@ -78,7 +78,7 @@ export function StepRow(props: {
             {shared.map((rule) => t(`rules.short.${rule}`)).join(' · ')}
           </p>
         )}
-        {own.length > 0 && <Findings t={t} findings={own} level="step" />}
+        {own.length > 0 && <Findings t={t} findings={own} />}
         {props.open && <StepEditor {...props} />}
       </div>
       <div class="step-buttons">

@@ -4,6 +4,14 @@ import type { Value } from './message.ts';
 export type Arguments = {
   'compare.all': { n: Value };
   'compare.both': { n: Value };
+  'compare.decides.better': { answer: string; names: Value; who: Value };
+  'compare.decides.better.mine': { answer: string; names: Value };
+  'compare.decides.same': { answer: string; n: number; who: Value };
+  'compare.decides.same.mine': { answer: string; n: number };
+  'compare.differs.cheaper': { name: Value };
+  'compare.differs.moisture': { each: Value };
+  'compare.differs.of': { name: Value; step: string };
+  'compare.differs.protein': { each: Value };
   'compare.for-head': { name: Value };
   'compare.from-page': { name: Value };
   'compare.hidden': { n: number };
@@ -234,6 +242,8 @@ export type Arguments = {
   'routine.sum.leave-ons': { n: number };
   'routine.sum.products': { n: number };
   'routine.sum.suits': { n: number };
+  'routine.verdict': { answer: string; who: Value };
+  'routine.verdict.mine': { answer: string };
   'routine.wash-every.words': { n: number };
   'routine.weather.dry': { dew: Value; n: number };
   'routine.weather.humid': { dew: Value; n: number };
