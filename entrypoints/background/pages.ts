@@ -1,17 +1,20 @@
 import { browser } from 'wxt/browser';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import type { FoundText, ListOrder, Messages } from '../../src/contract/messages.ts';
-import { listsIn } from '../../src/find/lists-in.ts';
+import { findingLists } from '../../src/find/lists-in.ts';
 import { factsOf } from '../../src/find/product-facts.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
 import { orderOf } from '../../src/ui/describe/order.ts';
-import { mayRead, readPage } from '../../src/use/read-page.ts';
+import { inTurns } from '../../src/use/in-turns.ts';
+import { mayRead, readingPage } from '../../src/use/read-page.ts';
 import { originOf } from '../../src/use/sites.ts';
 import { bring } from './bring.ts';
 import { withKind } from './kinds.ts';
 import type { Readings } from './knowing.ts';
 import { badgeOf, type TabPages } from './tab-pages.ts';
 import { wordsOf } from './words.ts';
+
+const mostLists = 60; // of one page: a kit has a dozen
 
 type Sent = Messages['page-lists']['request'];
 type Place = { tab: number; frame: number; site?: string | undefined };
@@ -27,20 +30,36 @@ export function createPages(keeper: Keeper, readings: Readings, pages: TabPages)
 
   const bringPainter = ({ tab, frame }: Place) => bring({ tabId: tab, frameIds: [frame] }, 'painter.js');
 
+  const begun = new Map<string, object>();
+  /** Says that this frame shows something newer than all before; tells whether that holds no more. */
+  const newest = ({ tab, frame }: Place) => {
+    const [key, mine] = [`${tab} ${frame}`, {}];
+    begun.set(key, mine);
+    return () => begun.get(key) !== mine;
+  };
+
   return {
     show,
     async read({ texts, clues, canPaint, url: said, title }: Sent, at: Place): Promise<ListOrder[]> {
+      const off = newest(at);
       const url = addressOf(said, at.site);
       const remembered = await keeper.remembered();
       if (!mayRead({ remembered }, url)) return [];
       const t = await wordsOf(remembered);
-      const found = listsIn(texts, at.frame === 0 ? clues : undefined, readings.finder);
+      const data = at.frame === 0 ? clues : undefined;
+      const found = ((await inTurns(findingLists(texts, data, readings.finder), off)) ?? []).slice(
+        0,
+        mostLists,
+      );
       const facts = found.length > 0 ? factsOf(clues) : undefined;
       const lists = found.map(({ places: _, product, ...text }, id): FoundText => {
         const named = product ?? facts;
         return { ...text, id, ...(named && { product: withKind({ ...facts, ...named }) }) };
       });
-      const read = readPage(readings.knowing(remembered), readings.lookup, { url, title, lists });
+      const page = { url, title, lists };
+      const read =
+        (await inTurns(readingPage(readings.knowing(remembered), readings.lookup, page), off)) ?? [];
+      if (off()) return [];
       const shown = read.map(({ list, proteins }) => ({ ...list, proteins }));
       // The page waits for its painter only; badge and panel follow.
       void pages.put(at.tab, at.frame, { url, title, lists: shown }).then(() => show(at.tab));
@@ -51,11 +70,13 @@ export function createPages(keeper: Keeper, readings: Readings, pages: TabPages)
       }));
     },
     async left({ tab, frame }: Place, url: string, title: string): Promise<void> {
+      newest({ tab, frame });
       await pages.put(tab, frame, { url, title, lists: [] });
       await show(tab);
     },
     /** Nothing of this tab is read any more. */
     async drop(tab: number): Promise<void> {
+      for (const key of begun.keys()) if (key.startsWith(`${tab} `)) begun.delete(key);
       await pages.drop(tab);
       await show(tab).catch(() => undefined);
     },

@@ -24,16 +24,27 @@ export type ListIn = {
  * The lists in what a page sent: those the reader pointed at, then those found beside them; what the page says
  * only in its data where nothing is printed. Letters and plain data only, so it runs wherever they are.
  */
-export function listsIn(
+export function listsIn(...asked: Parameters<typeof findingLists>): ListIn[] {
+  const work = findingLists(...asked);
+  let step = work.next();
+  while (!step.done) step = work.next();
+  return step.value;
+}
+
+/** The same, with a pause between parts of the work. */
+export function* findingLists(
   texts: PageText[],
   clues: (Pick<ProductClues, 'data' | 'properties'> & Partial<ProductClues>) | undefined,
   finder: Finder,
   each?: Setting['each'],
-): ListIn[] {
+): Generator<void, ListIn[]> {
   const setting = { about: fold([clues?.heading, clues?.title, clues?.crumbs].join('\n')), each };
   const pointed = texts.flatMap((page, i) => (page.pointed ? pointedAt(page, i, page.pointed) : []));
-  const printed = texts.flatMap((page, i) => (page.pointed ? [] : placesIn(page, i, finder, setting)));
-  const found = printed.length > 0 || !clues ? printed : placesInData(embeddedLines(clues), finder, setting);
+  const printed: Found[] = [];
+  for (const [i, page] of texts.entries())
+    if (!page.pointed) printed.push(...(yield* placesIn(page, i, finder, setting)));
+  const found =
+    printed.length > 0 || !clues ? printed : yield* placesInData(embeddedLines(clues), finder, setting);
   return [
     ...pointed,
     ...merge(found).filter(({ text }) => pointed.every((list) => !list.text.includes(text))),
@@ -42,8 +53,9 @@ export function listsIn(
 
 type Found = SentPlace & { text: string; via: string; label: string; hidden: boolean; forHome: boolean };
 
-const placesIn = (page: PageText, i: number, finder: Finder, setting: Setting): Found[] =>
-  findRuns(page, finder, setting).map((segment) => {
+function* placesIn(page: PageText, i: number, finder: Finder, setting: Setting): Generator<void, Found[]> {
+  const runs = yield* findRuns(page, finder, setting);
+  return runs.map((segment) => {
     const block = blockAt(page, segment.from);
     return {
       ...textAndPieces(page, segment.from, segment.to, segment.soft),
@@ -54,12 +66,12 @@ const placesIn = (page: PageText, i: number, finder: Finder, setting: Setting): 
       hidden: [...upFrom(page, block)].some(({ hidden }) => hidden),
     };
   });
+}
 
-const placesInData = (text: string, finder: Finder, setting: Setting): Found[] =>
-  placesIn(looseText(text), 0, finder, setting).map((place) => ({
-    ...place,
-    via: 'data',
-  }));
+function* placesInData(text: string, finder: Finder, setting: Setting): Generator<void, Found[]> {
+  const places = yield* placesIn(looseText(text), 0, finder, setting);
+  return places.map((place) => ({ ...place, via: 'data' }));
+}
 
 function pointedAt(page: PageText, i: number, { from, to, via }: NonNullable<PageText['pointed']>): ListIn[] {
   const { text, pieces } = textAndPieces(page, from, to, true);

@@ -9,6 +9,7 @@ import { type Item, type Step, type Stop, stepsOf } from './steps.ts';
 import { reach } from './thresholds.ts';
 
 const mostLines = 12_000; // of one page
+const pauseEvery = 50; // lines
 const closeLines = 2; // a name more lines on begins another list
 
 /** What is known of a page beside its letters. */
@@ -18,14 +19,18 @@ export type Setting = {
   each?: ((judged: Judged, page: Page) => void) | undefined;
 };
 
-/** Every part of a page's letters that reads as a cosmetic list, in order. */
-export function findRuns(stream: PageText, finder: Finder, setting: Setting): Judged[] {
+/** Every part of a page's letters that reads as a cosmetic list, in order. Pauses between parts of the work. */
+export function* findRuns(stream: PageText, finder: Finder, setting: Setting): Generator<void, Judged[]> {
   const page = pageOf(stream);
   const found: Judged[] = [];
   let budget = mostLines;
   for (const [first, last] of placesToLook(page, finder)) {
     const steps: Step[] = [];
-    for (let i = first; i <= last && budget > 0; i++, budget--) stepsOf(page, i, finder, steps);
+    for (let i = first; i <= last && budget > 0; i++, budget--) {
+      stepsOf(page, i, finder, steps);
+      if (budget % pauseEvery === 0) yield;
+    }
+    yield;
     runsOf(page, steps, finder, setting, found);
   }
   return found;

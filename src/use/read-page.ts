@@ -28,20 +28,40 @@ export const mayRead = ({ remembered: { sites } }: Pick<Knowing, 'remembered'>, 
   !siteOf(sites, url)?.paused;
 
 /** Reads and judges the lists found on a page; what is no cosmetic list, or was said to be none, is left out. */
-export function readPage(knowing: Knowing, lookup: Pick<Lookup, 'thresholds'>, page: TabPage): ReadList[] {
-  if (!mayRead(knowing, page.url)) return [];
+export const readPage = (...[knowing, lookup, page]: Parameters<typeof readingPage>): ReadList[] =>
+  mayRead(knowing, page.url) ? page.lists.flatMap((list) => readList(knowing, lookup, page, list)) : [];
+
+/** The same, with a pause after each list. */
+export function* readingPage(
+  knowing: Knowing,
+  lookup: Pick<Lookup, 'thresholds'>,
+  page: TabPage,
+): Generator<void, ReadList[]> {
+  const read: ReadList[] = [];
+  if (!mayRead(knowing, page.url)) return read;
+  for (const list of page.lists) {
+    read.push(...readList(knowing, lookup, page, list));
+    yield;
+  }
+  return read;
+}
+
+function readList(
+  knowing: Knowing,
+  lookup: Pick<Lookup, 'thresholds'>,
+  page: TabPage,
+  list: FoundText,
+): ReadList[] {
   const notLists = siteOf(knowing.remembered.sites, page.url)?.notLists ?? [];
-  return page.lists.flatMap((list) => {
-    if (notLists.includes(markOfText(list.text))) return [];
-    const known = knownProduct(knowing.remembered, metOnPage(list, page));
-    const reading = knowing.reading(list.text, known);
-    if (!reading) return [];
-    const isList = !reading.refused && reading.read >= lookup.thresholds.listAtLeast;
-    if (!isList && !pointedAt.includes(list.via)) return [];
-    const notForHair = isNotForHair(known, list);
-    const checks = notForHair ? [] : judgeProduct(knowing, { reading, ...judgedAs(known) });
-    const proteins = reading.mentions.filter(isProtein).length;
-    const brings = bringsFor(reading, known, knowing.practice.washDay);
-    return [{ list, reading, known, checks, notForHair, proteins, ...(brings && { brings }) }];
-  });
+  if (notLists.includes(markOfText(list.text))) return [];
+  const known = knownProduct(knowing.remembered, metOnPage(list, page));
+  const reading = knowing.reading(list.text, known);
+  if (!reading) return [];
+  const isList = !reading.refused && reading.read >= lookup.thresholds.listAtLeast;
+  if (!isList && !pointedAt.includes(list.via)) return [];
+  const notForHair = isNotForHair(known, list);
+  const checks = notForHair ? [] : judgeProduct(knowing, { reading, ...judgedAs(known) });
+  const proteins = reading.mentions.filter(isProtein).length;
+  const brings = bringsFor(reading, known, knowing.practice.washDay);
+  return [{ list, reading, known, checks, notForHair, proteins, ...(brings && { brings }) }];
 }

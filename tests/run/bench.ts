@@ -1,5 +1,5 @@
 // `npm run bench [name…]`: prints figures, medians of several runs, and the machine they were taken on.
-// Each file of tests/bench with `lines()` adds its own. Nothing is asserted: the machine is not always alone.
+// Each file of tests/bench with `lines()` adds its own. Only growth is asserted: the machine is not always alone.
 import { readdirSync } from 'node:fs';
 import { cpus, release, totalmem } from 'node:os';
 import { join } from 'node:path';

@@ -8,8 +8,16 @@ export const checks: Step[] = [
   ['dead code', 'knip', ['--config', '.knip.json', '--no-progress']],
   ['duplicate code', 'jscpd', ['--config', '.jscpd.json', 'src', 'entrypoints', 'dictionary']],
   [
-    'rooms and dictionary',
+    'rooms, packages, expressions and dictionary',
     'vitest',
-    ['run', '--config', 'tests/vitest.config.ts', 'tests/rooms.test.ts', 'tests/dictionary'],
+    [
+      'run',
+      '--config',
+      'tests/vitest.config.ts',
+      'tests/rooms.test.ts',
+      'tests/supply.test.ts',
+      'tests/expressions',
+      'tests/dictionary',
+    ],
   ],
 ];

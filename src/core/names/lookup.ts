@@ -106,6 +106,7 @@ export function createLookup(
   const met = new Map<string, Met>();
 
   const meet = (raw: string): Met => {
+    if (raw.length > longestName) return unmet;
     const known = met.get(raw);
     if (known) return known;
     const answer = search(raw);
@@ -156,8 +157,8 @@ export function createLookup(
     thresholds: limits.thresholds,
     ...(limits.usual && { usual: limits.usual }),
     find: (raw) => meet(raw).found,
-    named: (raw) => (named(normalName(raw), raw) ?? unmet).found,
-    mend: (raw) => mend.name(raw),
+    named: (raw) => ((raw.length > longestName ? undefined : named(normalName(raw), raw)) ?? unmet).found,
+    mend: (raw) => (raw.length > longestName ? unmet.found : mend.name(raw)),
     words: mend.words,
     known,
     useOf: (found) => useOf(found, known(found)),
@@ -176,7 +177,8 @@ export function createLookup(
       const open = [...new Set(mayBe)].filter((family) => ![...says, ...told.not].includes(family));
       return { ...told, says, mayBe: open };
     },
-    close: (raw, most = 3) => close(normalName(nameForms(raw)[1] ?? raw), most),
+    close: (raw, most = 3) =>
+      raw.length > longestName ? [] : close(normalName(nameForms(raw)[1] ?? raw), most),
     ceiling(found, use) {
       const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
       if (!cap) return undefined;
@@ -203,4 +205,5 @@ type Filed = { entry: Entry; how: 'exact' | 'alias' };
 export type Met = { found: Found; fact: Entry | Pattern | undefined };
 
 const mostRemembered = 5000; // answers kept by one lookup
+const longestName = 800; // letters: nothing longer is a name
 const longestPattern = 300; // letters: no pattern is tried on longer text

@@ -143,7 +143,7 @@ export function readStream(tops: Parts): Stream {
 /** Text written one name a line, shown so by `white-space: pre-line`: many lines and no commas. */
 const looksPreformatted = (data: string): boolean => {
   if (data.length < 60 || !data.includes('\n')) return false;
-  const lines = data.split(/\s*\n\s*/).filter(Boolean).length;
+  const lines = data.split('\n').filter((line) => line.trim()).length;
   return lines >= 6 && data.split(/[,;]/).length < lines / 2;
 };
 
