@@ -25,7 +25,8 @@ const spent = (task: () => unknown): number => {
   return (user + system) / 1000;
 };
 const stretched = ([prefix, pump, suffix]: [string, string, string], letters: number) =>
-  (prefix + pump.repeat(Math.ceil(letters / Math.max(1, pump.length)))).slice(0, letters - suffix.length) + suffix;
+  (prefix + pump.repeat(Math.ceil(letters / Math.max(1, pump.length)))).slice(0, letters - suffix.length) +
+  suffix;
 const boundOf = ({ where }: Expression) => bounds.find(([place]) => place.test(where))?.[1];
 const grows = [...told].filter((each): each is [Expression, Exclude<Verdict, 'safe'>] => each[1] !== 'safe');
 const said = ([{ where, source }]: [Expression, Verdict]) => `${where}: ${source.slice(0, 200)}`;
@@ -49,7 +50,8 @@ it('and take no time on the letters that make them grow, at that bound', () => {
     for (const attack of attacks) {
       const text = stretched(attack, boundOf(each[0]) ?? 300);
       const test = () => expression.test(text);
-      if (spent(test) > mostTime && spent(test) > mostTime) slow.push(`${said(each)} on ${text.slice(0, 60)}`);
+      if (spent(test) > mostTime && spent(test) > mostTime)
+        slow.push(`${said(each)} on ${text.slice(0, 60)}`);
     }
   }
   expect(attacks.length).toBeGreaterThan(20);
