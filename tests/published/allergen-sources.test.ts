@@ -95,7 +95,7 @@ const named: [Allergen, string][] = [
   ],
   [
     'egg',
-    'Ovum; Albumen; Egg Oil; Lysozyme; Hydrolyzed Egg Shell Membrane; Eigelb; Eidotteröl; Jaune d’œuf; Huevo; Yema de huevo; Ovo; Gema de ovo; Ovalbumin; Tuorlo d’uovo',
+    'Ovum; Vitellus Ovi; Albumen; Egg Oil; Lysozyme; Hydrolyzed Egg Shell Membrane; Eigelb; Eidotteröl; Jaune d’œuf; Huevo; Yema de huevo; Ovo; Gema de ovo; Ovalbumin; Tuorlo d’uovo',
   ],
   [
     'fish',
@@ -212,7 +212,7 @@ const quiet =
   Oil; Lonicera Japonica (Honeysuckle) Flower Extract; Cyclopia Genistoides (Honeybush) Extract; Cucumis Melo (Honeydew)
   Fruit Extract; Monarda Didyma (Bee Balm) Extract; Synthetic Beeswax; Euphorbia Cerifera Cera; Copernicia Cerifera Cera;
   Cera Microcristallina; Melaleuca Viridiflora Extract; Brassica Oleracea Italica (Broccoli) Seed Oil; Brassica Campestris
-  Seed Oil; Humulus Lupulus (Hops) Extract; Maltodextrin; Maltitol; Maltose; Sodium Thiosulfate; Sodium Sulfate;
+  Seed Oil; Lecithin (Sunflower); Cetyl Alcohol (Coconut); Humulus Lupulus (Hops) Extract; Maltodextrin; Maltitol; Maltose; Sodium Thiosulfate; Sodium Sulfate;
   Selenium Sulfide; Lolium Perenne (Ryegrass) Extract; Sunflower Lecithin; Hydrolyzed Rice Protein; Hydrolyzed Protein
   (Rice); Hydrolyzed Quinoa; Hydrolyzed Pea Protein; Hydrolyzed Corn Protein; Acrylates Copolymer; Tocopherol; Cetearyl
   Alcohol; Glycerin; Gluten-Free Dextrin; Theobroma Cacao (Cocoa) Seed Butter; Cocamidopropyl Betaine; Coco-Glucoside;
