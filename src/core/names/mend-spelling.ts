@@ -83,7 +83,7 @@ function choicesFor(token: string, words: Words): Choice[] {
 const isAnother = (token: string, word: string, off: number) =>
   endsOtherwise(token, word) ||
   /^(?:de|di)hydro/.exec(token)?.[0] !== /^(?:de|di)hydro/.exec(word)?.[0] ||
-  radicals(token) !== radicals(word) ||
+  (radicals(token) !== '' && radicals(token) !== radicals(word)) ||
   (off > 1 &&
     (token[0] !== word[0] ||
       Math.abs(token.length - word.length) > 1 ||
@@ -110,7 +110,7 @@ function asRead(token: string): string[] {
   const forms: string[] = [];
   if (/^\d+[oli]+\d*$|^[li]+\d+$|^c\d+[oli]+$|^c[li]\d+$/.test(token))
     forms.push(token.replace(/o/g, '0').replace(/[li]/g, '1'));
-  if (/[a-z].*[015]|[015].*[a-z]/.test(token) && !/[2346789]/.test(token) && /[a-z]{3}/.test(token))
+  if (/[a-z].*[015]|[015].*[a-z]/.test(token) && !/[2346789]/.test(token) && /[a-z]{2}/.test(token))
     for (const one of ['l', 'i']) forms.push(token.replace(/0/g, 'o').replace(/5/g, 's').replace(/1/g, one));
   for (const [from, to] of misread)
     for (const { 0: pair, index } of token.matchAll(from))

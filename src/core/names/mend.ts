@@ -37,7 +37,17 @@ export function createMend(
 
 const none: Found = { how: 'none', close: [] };
 
+/** Capitals among small letters and digits among letters, as readers of pictures mistake them. */
+const reread = (raw: string) =>
+  raw
+    .replace(/^Cl(?=[ -]?\d{5}\b)/, 'CI')
+    .replace(/(?<=\p{Ll})[I1](?=\p{Ll}|\b)/gu, 'l')
+    .replace(/(?<=\p{L})0(?=\p{L})|\b0(?=\p{L}{2})/gu, 'o');
+
 function mended(raw: string, words: Words, named: (normal: string) => Met | undefined): Found {
+  const clear = reread(raw);
+  const is = clear === raw ? undefined : named(normalName(clear));
+  if (is) return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
   const forms = nameForms(raw)
     .slice(0, /[([{]/.test(raw) ? 2 : 1)
     .map(normalName);
