@@ -14,6 +14,8 @@ import {
   alphabeticalFrom,
   alternating,
   bar,
+  fewestStrange,
+  fewestTelling,
   fewestUnheaded,
   formPoints,
   knownShare,
@@ -179,7 +181,7 @@ function formSays(
   ).length;
   if (told > 0) found.push({ what: 'explained', count: told, points: told * formPoints.explained });
   if (inTitle(page, names)) say('inTitle');
-  if (lines && share(names) < alternating) say('alternating');
+  if (lines && alternates(names)) say('alternating');
   if (lines && !headed) say('oneALine');
   if (lines && n >= alphabeticalFrom && names.every(({ name }, i) => i === 0 || names[i - 1]!.name <= name))
     say('alphabetical');
@@ -190,6 +192,13 @@ function formSays(
 /** The names stand in a heading element: they are the title of something. */
 const inTitle = ({ stream }: Page, names: Item[]): boolean =>
   [...upFrom(stream, blockAt(stream, names[0]!.from), 2)].some(({ tag }) => /^h[1-6]$/.test(tag));
+
+/** Known and unknown by turns: a name and what it does, a name and what it does. */
+function alternates(names: Item[]): boolean {
+  const known = names.map(({ kind }) => isNameKind(kind));
+  const turns = known.filter((one, i) => i > 0 && one !== known[i - 1]).length;
+  return known.filter((one) => !one).length >= fewestStrange && turns >= (names.length - 1) * alternating;
+}
 
 /** Running text leads to the names, or goes on right behind them, in one sentence. */
 function inSentence({ text, low, lines }: Page, names: Item[], run: Item[], { words }: Finder): boolean {
@@ -279,6 +288,7 @@ function whyNot(
       return 'one name';
   }
   if (n <= allKnown && known < 1) return 'few names, not all known';
+  if (!headed && count(names, 'own') + count(names, 'plant') < fewestTelling) return 'no name tells';
   if (!headed && n < fewestUnheaded) return 'few names without a heading';
   if (!headed && names[0]!.after === 'mark') return 'begins in the middle of a line';
   return undefined;

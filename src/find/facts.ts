@@ -17,6 +17,7 @@ export type FindingFacts = {
     built: { words: Words };
     frequent: { words: Words };
     single: { words: Words };
+    latin: { words: Words };
   };
   around: { cosmetic: { words: Words }; elsewise: { words: Words }; home: { words: Words } };
   prose: { words: { words: Words }; goesOn: { words: Words }; ends: { words: Words } };

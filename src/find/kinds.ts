@@ -12,6 +12,7 @@ export type NameKind = 'own' | 'plant' | 'shared' | 'built' | 'foreign' | 'other
 
 const mostRemembered = 5000; // names whose kind is kept
 const longestName = 160; // letters: anything longer is no name
+const fewestLatin = 3; // words of an INCI name of a plant: genus, species, what is taken of it
 const mostPlainWords = 5; // words of a plain-English name: more is talk about it
 
 const keyOf = (name: string) =>
@@ -27,10 +28,12 @@ export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): 
   const pressed = new Set(facts.shared.pressed.words);
   const genera = new Set(facts.genera);
   const plain = wordTest(facts.own.plain.words);
+  const latin = wordTest(facts.own.latin.words);
   const built = wordTest([...facts.own.built.words, ...facts.own.frequent.words]);
-  const words = facts.goods.goods.flatMap((good) => good.words);
-  const foreign = wordTest(words);
-  const foreignWhole = new Set(words.map(keyOf));
+  const otherGoods = facts.goods.goods.flatMap((good) => good.words);
+  const foreign = wordTest(otherGoods);
+  const foreignWhole = new Set(otherGoods.map(keyOf));
+  const isPlant = (inci: string) => inci.split(' ').some((word) => genera.has(word));
   const remembered = new Map<string, NameKind>();
 
   const judged = (printed: string): NameKind => {
@@ -43,22 +46,25 @@ export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): 
     const key = keyOf(name);
     if (foreignWhole.has(key) || measured.test(name)) return 'foreign';
     const found = lookup.find(name);
-    const few = key.split(' ').length <= mostPlainWords;
+    const words = key.split(' ');
+    const few = words.length <= mostPlainWords;
     if (found.how === 'none') {
       if (few && plain.test(name)) return 'own';
       if (foreign.test(name)) return 'foreign';
-      return built.test(name) || (few && pressed.has(key.split(' ').at(-1)!)) ? 'built' : 'other';
+      return built.test(name) || (few && pressed.has(words.at(-1)!)) ? 'built' : 'other';
     }
-    if (shared.has(key) || shared.has(key.replace(/ \d+$/, '')))
-      return few && plain.test(name) ? 'own' : 'shared';
-    if (key.split(' ').some((word) => genera.has(word))) return 'plant';
-    if (shared.has(keyOf(found.name))) return few && plain.test(name) ? 'own' : 'shared';
-    if (few && plain.test(name)) return 'own';
-    const last = key.split(' ').at(-1)!;
-    if (foreign.test(last)) return 'foreign';
-    if (!forms.has(last) || built.test(name)) return 'own';
-    // an INCI name as it stands in the inventory is hardly plain English
-    return found.how === 'exact' ? 'plant' : 'shared';
+    const inci = keyOf(found.name);
+    const plainly = few && (plain.test(name) || latin.test(inci));
+    if (shared.has(key) || shared.has(key.replace(/ \d+$/, ''))) return plainly ? 'own' : 'shared';
+    if (words.some((word) => genera.has(word))) return 'plant';
+    if (plainly) return 'own';
+    if (shared.has(inci)) return 'shared';
+    if (foreign.test(words.at(-1)!)) return 'foreign';
+    if (built.test(name)) return 'own';
+    // The everyday name of a plant, or of a part of one, stands on food as often.
+    if (forms.has(words.at(-1)!) || forms.has(inci.split(' ').at(-1)!))
+      return found.how === 'exact' && words.length >= fewestLatin ? 'plant' : 'shared';
+    return found.how !== 'exact' && isPlant(inci) ? 'shared' : 'own';
   };
 
   return (name) => {

@@ -38,7 +38,7 @@ export const formPoints = {
   inSentence: -6, // names told in running text
   explained: -2, // each unknown word behind a dash or a full stop: what a name does
   inTitle: -6, // names in a heading element are a title
-  alternating: -4, // every second line is no name: a table of what names do
+  alternating: -8, // every second line is no name: a table of what names do
   oneALine: -3, // menus, filters and shelves without a heading print one name a line
   alphabetical: -8, // glossaries, menus; labels go by amount
   counted: -8, // "(12)" of a filter, registry numbers of a safety sheet
@@ -59,7 +59,9 @@ export const knownShare = {
 export const longList = 14; // names of a list so long that it is no choice
 export const longListKnown = 0.75; // share of them that are known
 export const nothingElse = 0.85; // share of names in a paragraph that holds nothing else
-export const alternating = 0.6; // share of names below which lines of one name each alternate with something else
+export const alternating = 0.6; // turns between known and unknown names, of all that could be
+export const fewestStrange = 3; // unknown ones that make it a table
+export const fewestTelling = 2; // names of a list without a heading that only cosmetics, or Latin, print
 export const fewestUnheaded = 5; // names: fewer without a heading are a remark
 export const alphabeticalFrom = 6; // names in order by chance: once in 720
 export const reach = 6; // lines between a heading and its list
