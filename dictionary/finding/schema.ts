@@ -36,7 +36,14 @@ const shared = z.strictObject({
   forms: group.describe('Plain-English names that end so are food as often.'),
   pressed: group.describe('Unknown names that end so are built like names.'),
 });
-const own = z.strictObject({ ...file, plain: group, built: group, frequent: group, single: group, latin: group });
+const own = z.strictObject({
+  ...file,
+  plain: group,
+  built: group,
+  frequent: group,
+  single: group,
+  latin: group,
+});
 const around = z.strictObject({ ...file, cosmetic: group, elsewise: group, home: group });
 const prose = z.strictObject({ ...file, words: group, goesOn: group, ends: group });
 
