@@ -34,7 +34,7 @@ describe('one line says what a product brings', () => {
     [
       'protein-treatment',
       'Aqua, Hydrolyzed Keratin, Cetyl Alcohol, Hydrolyzed Wheat Protein, Cetrimonium Chloride, Parfum',
-      'a lot of protein (small, large), a little moisture (softens, seals)',
+      'a lot of protein (small, large), a little moisture (softens)',
     ],
   ])('%s: %s', (kind, text, words) => {
     expect(bringsWords(bringsFor(read(text, kind), { kind }, practice.washDay)!, t)).toBe(words);
