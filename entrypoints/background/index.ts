@@ -38,6 +38,8 @@ export default defineBackground(() => {
   };
   answer(browser.runtime, createAnswers(parts), admit);
   listenToBrowser(parts);
+  // A worker that was stopped before it said so.
+  void tabPages.tabs().then((tabs) => tabs.map((tab) => parts.pages.show(tab).catch(() => undefined)));
   browser.storage.local.onChanged.addListener((changes) => void followChanges(changes, parts));
   // Where the browser lets us: what is kept is none of a page's business, nor of our own script in it.
   void browser.storage.local.setAccessLevel?.({ accessLevel: 'TRUSTED_CONTEXTS' });

@@ -61,9 +61,10 @@ export function createPages(keeper: Keeper, readings: Readings, pages: TabPages)
         (await inTurns(readingPage(readings.knowing(remembered), readings.lookup, page), off)) ?? [];
       if (off()) return [];
       const shown = read.map(({ list, proteins }) => ({ ...list, proteins }));
-      // The page waits for its painter only; badge and panel follow.
-      void pages.put(at.tab, at.frame, { url, title, lists: shown }).then(() => show(at.tab));
-      if (read.length > 0 && !canPaint) await bringPainter(at);
+      // Known before it is painted: a worker stopped right after has left nothing that badge and panel lack.
+      const kept = pages.put(at.tab, at.frame, { url, title, lists: shown }).catch(() => undefined);
+      await Promise.all([kept, read.length > 0 && !canPaint && bringPainter(at)]);
+      void show(at.tab);
       return read.map((each) => ({
         ...orderOf(each, remembered.settings, sources, t),
         places: found[each.list.id]!.places,

@@ -188,9 +188,11 @@ type Answered = { ok: true; value: unknown } | { ok: false; reason: string };
 type Request<N extends MessageName> = Messages[N]['request'];
 type Reply<N extends MessageName> = Messages[N]['reply'];
 
+const again = [0, 200, 800]; // ms before it is asked once more
+
 /**
- * Asks the background. A worker killed before it answered is asked once more: every request is idempotent.
- * Throws with the background's own reason, or with the browser's when nobody is there.
+ * Asks the background. A worker killed before it answered is asked again, a few times: every request is
+ * idempotent. Throws with the background's own reason, or with the browser's when nobody is there.
  */
 export async function ask<N extends MessageName>(
   runtime: Pick<Runtime, 'sendMessage'>,
@@ -198,8 +200,18 @@ export async function ask<N extends MessageName>(
   request: Request<N>,
 ) {
   const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Answered | undefined>;
-  const answered = (await send().catch(() => undefined)) ?? (await send());
-  if (!answered) throw new Error(`no answer to ${name}`);
+  let problem: unknown = new Error(`no answer to ${name}`);
+  const hear = (why: unknown) => {
+    problem = why;
+    return undefined;
+  };
+  let answered = await send().catch(hear);
+  for (const ms of again) {
+    if (answered || /end does not exist|invalidated/.test(String(problem))) break;
+    await new Promise((later) => setTimeout(later, ms));
+    answered = await send().catch(hear);
+  }
+  if (!answered) throw problem;
   if (!answered.ok) throw new Error(answered.reason);
   return answered.value as Reply<N>;
 }

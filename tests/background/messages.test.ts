@@ -24,12 +24,15 @@ function runtime(answers: Answers, dies = 0, id = 'ours') {
   return { made, undo: answer(made, answers), sent: () => sent };
 }
 
-it('asks once more when the worker was killed, and no more than once', async () => {
+it('asks again when the worker was killed, a few times and no more', async () => {
   const close: Answers = { close: (names) => names.map((name) => [name]) };
   const once = runtime(close, 1);
   expect(await ask(once.made, 'close', ['a'])).toEqual([['a']]);
   expect(once.sent()).toBe(2);
-  await expect(ask(runtime(close, 2).made, 'close', ['a'])).rejects.toThrow('message port closed');
+  expect(await ask(runtime(close, 3).made, 'close', ['a'])).toEqual([['a']]);
+  const never = runtime(close, 9);
+  await expect(ask(never.made, 'close', ['a'])).rejects.toThrow('message port closed');
+  expect(never.sent()).toBe(4);
 });
 
 it('hands on the reason of an answer that failed', async () => {
@@ -49,4 +52,14 @@ it('leaves alone what is not ours: other senders, other messages, names of Objec
   expect(await made.sendMessage({ strandline: 'toString' })).toBeUndefined();
   undo();
   expect(await made.sendMessage({ strandline: 'close', request: [] })).toBeUndefined();
+});
+
+it('where nobody is there to answer it is not asked again', async () => {
+  let sent = 0;
+  const sendMessage = async () => {
+    sent++;
+    throw new Error('Could not establish connection. Receiving end does not exist.');
+  };
+  await expect(ask({ sendMessage }, 'remembered', null)).rejects.toThrow('does not exist');
+  expect(sent).toBe(1);
 });
