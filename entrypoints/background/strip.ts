@@ -1,5 +1,6 @@
 import type { Acted, Messages, Told } from '../../src/contract/messages.ts';
-import type { StripAction } from '../../src/contract/paint-order.ts';
+import type { Drawing, StripAction } from '../../src/contract/paint-order.ts';
+import { drawNotice } from '../../src/ui/describe/draw-notice.ts';
 import { metOnPage } from '../../src/use/met-product.ts';
 import { originOf } from '../../src/use/sites.ts';
 import { openPanel } from './panel.ts';
@@ -43,12 +44,8 @@ async function act(
 async function tell(acting: Promise<Acted>, { keeper }: Parts): Promise<Told> {
   const acted = await acting;
   const t = await wordsOf(await keeper.remembered());
-  const told: Told = { close: t('shell.dismiss'), lang: t.lang, dir: t.dir };
-  if (!acted.ok) return { ...told, words: t('shell.not-kept', { reason: t(acted.reason) }) };
+  const told = (drawn: Drawing[]): Told => ({ drawn, lang: t.lang, dir: t.dir });
+  if (!acted.ok) return told(drawNotice(t('shell.not-kept', { reason: t(acted.reason) }), t));
   const { say, undo } = acted;
-  return {
-    ...told,
-    ...(say && { words: t(say.key, say.values) }),
-    ...(undo && say && { undo: { key: undo, word: t('shell.undo') } }),
-  };
+  return told(say ? drawNotice(t(say.key, say.values), t, undo) : []);
 }

@@ -5,7 +5,7 @@ import type { ProductFacts } from '../core/product/product.ts';
 import type { Reading, ReadOptions } from '../core/reading/reading.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Act } from '../use/acts.ts';
-import type { PaintOrder, StripAction } from './paint-order.ts';
+import type { Drawing, PaintOrder, StripAction } from './paint-order.ts';
 import type { BarState, CardState, ShelfActed, ShelfDrawn, ShelfPage, ShelfRow, Unread } from './shelf.ts';
 
 /**
@@ -83,14 +83,8 @@ export type ListRef = { frame: number; id: number };
 export type PanelGo = { tab: number; place: string; list?: ListRef; nth: number };
 export const panelGoKey = 'panel-go';
 
-/** What the page shows of an act, in the reader's words; `undo` is the key and the word that take it back. */
-export type Told = {
-  words?: string;
-  undo?: { key: string; word: string };
-  close: string;
-  lang: string;
-  dir: 'ltr' | 'rtl';
-};
+/** What the page shows of an act: nothing, or its words with the buttons that take it back and close it. */
+export type Told = { drawn: Drawing[]; lang: string; dir: 'ltr' | 'rtl' };
 
 /**
  * What came of an act: what to say of it and the key of its undo; or why nothing was changed, as a word key.

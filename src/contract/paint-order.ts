@@ -53,7 +53,7 @@ export type PaintOrder = {
   glyphSize: number;
   strip: { label: string; open: Drawing[]; folded: Drawing[] };
   /** What to say when nobody answers the strip any more: the extension was updated. */
-  orphaned: string;
+  orphaned: Drawing[];
   /** Elements that are drawn more than once. */
   shared: DrawnElement[];
 };

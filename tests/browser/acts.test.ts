@@ -159,7 +159,7 @@ describe('in the panel', () => {
   });
 
   it('what concerns no painted page makes none read again', async () => {
-    const begun = () => page.evaluate(() => performance.getEntriesByName('strandline begin').length);
+    const begun = () => page.evaluate(() => performance.getEntriesByName('strandline asked').length);
     // What was asked before this page came may still be on its way.
     let before = -1;
     await until(async () => {
@@ -206,7 +206,7 @@ describe('a script in a page, were it turned', () => {
   it('keeps only what its own page shows', async () => {
     expect(await shopScript('send', told('strip-act', { list: 99, action: 'keep', id: 'x' }))).toMatchObject({
       ok: true,
-      value: { words: expect.stringContaining('no longer on the page') },
+      value: { drawn: [['p', {}, expect.stringContaining('no longer on the page')], expect.anything()] },
     });
     expect(await kept()).toHaveLength(0);
   });
@@ -232,4 +232,26 @@ describe('a script in a page, were it turned', () => {
       [tab, what, message] as const,
     );
   }
+});
+
+it('a worker stopped three times while a page loads: strip and badge come all the same, on every load', async () => {
+  const browser = await shop.context.browser()!.newBrowserCDPSession();
+  const stop = async () => {
+    const { targetInfos } = await browser.send('Target.getTargets');
+    for (const { type, url, targetId } of targetInfos)
+      if (type === 'service_worker' && url.includes(shop.id))
+        await browser.send('Target.closeTarget', { targetId }).catch(() => undefined);
+  };
+  const came: [boolean, boolean][] = [];
+  for (let load = 0; load < 6; load++) {
+    await page.goto(`${shop.store.url}/goods/${load % 2 ? 'linen-gel' : 'heavy-weather-mask'}`);
+    for (let nth = 0; nth < 3; nth++) {
+      await stop();
+      await page.waitForTimeout(40 + 30 * load);
+    }
+    const strip = await until(stripNow, (now) => now !== '');
+    came.push([strip !== '', (await until(badge, (now) => now !== '')) !== '']);
+  }
+  await browser.detach();
+  expect(came).toEqual(Array.from({ length: 6 }, () => [true, true]));
 });

@@ -77,7 +77,7 @@ describe('beside a shop', () => {
 
   it('pins the first product while the reader browses to the second', async () => {
     await panel.click('text=Compare with…');
-    await panel.waitForSelector('.toast >> text=is pinned');
+    await panel.waitForSelector('.toast >> text=is ready to compare');
     await shown.goto(`${shop.store.url}/goods/low-tide-deep-conditioner`);
     await until(
       () => title(panel),

@@ -18,21 +18,15 @@ const stays = 12_000;
  */
 export function createTellingPainter(mode: ShadowRootMode, { act, undo, rule }: TellingWorld): Painter {
   let host: Host | undefined;
-  let orphaned = '';
+  let orphaned: Drawing[] = [];
 
-  const show = ({ words, undo: back, close, lang, dir }: Told) => {
+  const show = ({ drawn, lang, dir }: Told) => {
     host?.remove();
     host = undefined;
-    if (!words) return;
+    if (!drawn[0]) return;
     const here = createHost(mode, 'data-strandline-notice');
     host = here;
-    const text = draw(['p', { role: 'status' }]);
-    const buttons: Drawing[] = [
-      ...(back ? [['button', { 'data-key': back.key }, back.word] as Drawing] : []),
-      ['button', {}, close],
-    ];
-    const note = draw(['section', { class: 'notice', popover: 'manual', lang, dir }]);
-    note.append(text, draw(['div', { class: 'actions' }, ...buttons]));
+    const note = draw(['section', { class: 'notice', popover: 'manual', role: 'status', lang, dir }]);
     note.addEventListener('click', ({ isTrusted, target }) => {
       const button = isTrusted && (target as Element).closest<HTMLElement>('button');
       if (!button) return;
@@ -44,12 +38,12 @@ export function createTellingPainter(mode: ShadowRootMode, { act, undo, rule }: 
     here.attach([]);
     note.showPopover();
     // Said once it stands: what is there from the start is not read out.
-    setTimeout(() => fill(text, [words], []));
+    setTimeout(() => fill(note, drawn, []));
     const leave = () => (note.matches(':hover,:focus-within') ? setTimeout(leave, stays) : here.remove());
     setTimeout(leave, stays);
   };
   // Nobody answers an old script any more once the extension was updated.
-  const gone = () => show({ words: orphaned, close: '×', lang: '', dir: 'ltr' });
+  const gone = () => show({ drawn: orphaned, lang: '', dir: 'ltr' });
 
   const painter = createPainter(mode, {
     act: (list, action) => void act(list, action).then(show, gone),

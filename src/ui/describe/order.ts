@@ -3,6 +3,7 @@ import type { Settings } from '../../store/remembered.ts';
 import type { ReadList } from '../../use/read-page.ts';
 import type { Translate } from '../words/index.ts';
 import { sayOnce } from './draw.ts';
+import { drawNotice } from './draw-notice.ts';
 import { drawStrip } from './draw-strip.ts';
 import { marksOf } from './mark.ts';
 import { stripOf } from './strip.ts';
@@ -34,7 +35,7 @@ export function orderOf(
     dir: t.dir,
     proteinMentions: proteins,
     names: t('page.painter.names'),
-    orphaned: t('page.orphaned'),
+    orphaned: drawNotice(t('page.orphaned'), t),
     glyphSize: glyphSizes[glyphSize],
     ...said,
     shared,
