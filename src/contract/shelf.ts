@@ -132,9 +132,6 @@ export type ShelfPage = {
   asksPassword: boolean;
 };
 
-/** What a button of the bar or of a card does in the page; everything else is an act of the background. */
-export type ShelfDoes = 'read' | 'cancel' | 'fold' | 'filter' | 'hide' | 'act';
-
 /** What came of an act on a card: what to say of it, ready to show, with the key of its undo. */
 export type ShelfActed = { said: Drawing[] };
 

@@ -9,7 +9,7 @@ import type { Expression } from './collect.ts';
 /** `safe` in time that grows with the letters; else how it grows, and letters to repeat that make it grow. */
 export type Verdict = 'safe' | { grows: string; attack?: [prefix: string, pump: string, suffix: string] };
 
-const file = join(root, 'tests/expressions/checked.json');
+const file = join(root, 'tests/expressions/checked.jsonl');
 const keyOf = ({ source, flags }: Expression) =>
   createHash('sha256').update(`${source}/${flags}`).digest('hex').slice(0, 16);
 
@@ -40,18 +40,14 @@ async function ask({ source, flags }: Expression): Promise<Verdict> {
 
 /** The verdict on each expression; those that were never asked about are asked about, and kept at once. */
 export async function verdicts(all: Expression[]): Promise<Map<Expression, Verdict>> {
-  const kept: Record<string, Verdict> = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : {};
+  const lines = existsSync(file) ? readFileSync(file, 'utf8').split('\n').filter(Boolean) : [];
+  const kept: Record<string, Verdict> = Object.fromEntries(lines.map((line) => JSON.parse(line)));
   const keys = new Set(all.map(keyOf));
+  // A line each, so that two branches' answers are merged by taking both.
   const keep = () => {
     const sorted = Object.entries(kept).filter(([key]) => keys.has(key));
-    const lines = sorted
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map((each) =>
-        JSON.stringify(each)
-          .replace(/^\[(.*?),/, '  $1: ')
-          .slice(0, -1),
-      );
-    writeFileSync(file, `{\n${lines.join(',\n')}\n}\n`);
+    sorted.sort(([a], [b]) => (a < b ? -1 : 1));
+    writeFileSync(file, sorted.map((each) => `${JSON.stringify(each)}\n`).join(''));
   };
   const told = new Map<Expression, Verdict>();
   for (const each of all) {
