@@ -4,6 +4,7 @@ import { parsed } from '../store/contents.ts';
 import { keyParts } from '../store/keys.ts';
 import { defaultSettings, type Remembered, type Settings } from '../store/remembered.ts';
 import { schemaOf } from '../store/schemas.ts';
+import { same } from '../store/three-way.ts';
 import { headInUse, routineInUse } from './in-use.ts';
 import { metOnPage } from './met-product.ts';
 import { originOf } from './sites.ts';
@@ -22,7 +23,6 @@ const painted: (keyof Settings)[] = [
   'rinseOffStays',
 ];
 
-const differ = (a: unknown, b: unknown) => JSON.stringify(a) !== JSON.stringify(b);
 const both = ({ oldValue, newValue }: Stored[string]) =>
   [oldValue, newValue].filter((each) => each !== undefined);
 const setting = (value: unknown, name: keyof Settings) => field(value, name) ?? defaultSettings[name];
@@ -37,7 +37,7 @@ export function concerns(changes: Stored, remembered: Remembered, page: TabPage)
     const gone = change.newValue === undefined;
     switch (kind) {
       case 'settings':
-        return painted.some((name) => differ(setting(change.oldValue, name), setting(change.newValue, name)));
+        return painted.some((name) => !same(setting(change.oldValue, name), setting(change.newValue, name)));
       case 'heads':
         return gone || id === head?.id;
       case 'routines':

@@ -51,6 +51,10 @@ describe('a painted page is left alone', () => {
     ['a pin', settings({ pinned: [{ product: 'p1' }] })],
     ['units', settings({ units: 'imperial' })],
     ['units set for the first time', { settings: { newValue: { ...defaultSettings, units: 'imperial' } } }],
+    [
+      'the same in another order, as browsers hand it out',
+      settings({ underline: { moisture: true, protein: true } }),
+    ],
     ['a photo', { 'photo:x': { newValue: 'data:image/png;base64,AA' } }],
     ['the version and the journal', { store: { newValue: { version: 2 } }, journal: {} }],
     ['a value that is none of ours', { 'products:p7': { newValue: 'half' }, other: { newValue: 1 } }],
