@@ -22,7 +22,5 @@ export const practice: Practice = {
   washDay: washDay as unknown as WashDayPractice,
   matter: matter as MatterPractice,
   judge: judge as JudgePractice,
+  plan: plan as PlanPractice,
 };
-
-/** What a built day is weighed by. */
-export const planPractice: PlanPractice = plan as PlanPractice;

@@ -49,7 +49,11 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
         marks,
         bar: drawShelfBar(
           bar,
-          filtersFor({ head: Boolean(head), routine: Boolean(routineInUse(remembered, head)) }),
+          filtersFor({
+            head: Boolean(head),
+            routine: Boolean(routineInUse(remembered, head)),
+            wish: (remembered.settings.wishes ?? []).length > 0,
+          }),
           t,
         ),
       };

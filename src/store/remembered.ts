@@ -1,5 +1,6 @@
 import type { Market } from '../core/amounts/market.ts';
 import type { Head } from '../core/hair/head.ts';
+import type { Wish } from '../core/plan/wish.ts';
 import type { Product, ProductFacts, ProductKind } from '../core/product/product.ts';
 import type { ReadAs } from '../core/reading/reading.ts';
 import type { LogEntry, Routine } from '../core/wash-day/routine.ts';
@@ -22,6 +23,8 @@ export type Settings = {
   routineInUse?: string;
   /** Products pinned for comparison while browsing. */
   pinned?: Pin[];
+  /** What is looked for while shopping, oldest first. */
+  wishes?: Wish[];
   /** Market whose ceilings hold, where the reader said so; absent: what the page says. */
   market?: Market;
   /** Part of a rinse-off that is taken to stay on the hair, where the reader said so: 0…1. */

@@ -203,6 +203,16 @@ export const settings = z.object({
   headInUse: z.exactOptional(text),
   routineInUse: z.exactOptional(text),
   pinned: z.exactOptional(pins),
+  wishes: z.exactOptional(
+    z.array(
+      z.object({
+        kind,
+        protein: z.enum(['free', 'some']),
+        moisture: z.boolean(),
+        lifts: z.boolean(),
+      }),
+    ),
+  ),
   market: z.exactOptional(z.enum(['eu', 'other'])),
   rinseOffStays: z.exactOptional(z.number().check(z.gt(0), z.lte(1))),
 });

@@ -1,11 +1,13 @@
 import type { FoundText, TabPage } from '../contract/messages.ts';
 import { type Brings, bringsFor } from '../core/amounts/brings.ts';
 import type { Lookup } from '../core/names/lookup.ts';
+import type { Wish } from '../core/plan/wish.ts';
 import { isProtein, type Reading } from '../core/reading/reading.ts';
 import { type Check, judgeProduct } from './judge-product.ts';
 import type { Knowing } from './knowing.ts';
 import { isNotForHair, judgedAs, type KnownProduct, knownProduct, metOnPage } from './met-product.ts';
 import { markOfText, siteOf } from './sites.ts';
+import { grantedBy } from './wishes.ts';
 
 /** One cosmetic list of a page, read and judged. */
 export type ReadList = {
@@ -16,6 +18,8 @@ export type ReadList = {
   /** It is for another place: said instead of an answer. */
   notForHair: boolean;
   proteins: number;
+  /** Things looked for that it is. */
+  granted: Wish[];
   /** What the product brings, where it is known how it is used. */
   brings?: Brings;
 };
@@ -63,5 +67,6 @@ function readList(
   const checks = notForHair ? [] : judgeProduct(knowing, { reading, ...judgedAs(known) });
   const proteins = reading.mentions.filter(isProtein).length;
   const brings = bringsFor(reading, known, knowing.practice.washDay);
-  return [{ list, reading, known, checks, notForHair, proteins, ...(brings && { brings }) }];
+  const granted = notForHair ? [] : grantedBy(knowing, { reading, kind: known.kind });
+  return [{ list, reading, known, checks, notForHair, proteins, granted, ...(brings && { brings }) }];
 }

@@ -1,4 +1,3 @@
-import { planPractice } from '../../dictionary/practice.ts';
 import { buildDay } from '../../src/core/plan/build/build.ts';
 import { usualUse } from '../../src/core/product/product.ts';
 import { dayInput } from './judge-day.ts';
@@ -20,7 +19,7 @@ export function askBuild(head: Row, onHand: string | readonly string[], labels: 
     const { kind, use, reading } = productOf(row);
     return kind ? [{ product: label, kind, use: use ?? usualUse[kind], reading, owned: true }] : [];
   });
-  const [plan] = buildDay({ ...dayInput(head, [], labels), candidates, plan: planPractice }).plans;
+  const [plan] = buildDay({ ...dayInput(head, [], labels), candidates }).plans;
   return {
     steps: Object.fromEntries(plan?.steps.map(({ kind, product = '' }) => [kind, product]) ?? []),
     ...(plan && plan.carrier !== 'none' && { proteinStep: plan.carrier }),

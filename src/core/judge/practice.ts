@@ -2,6 +2,7 @@ import type { BringsPractice } from '../amounts/brings.ts';
 import type { Markets } from '../amounts/market.ts';
 import type { Allowance, DamageKind, Density, Porosity, Scalp, Shape, Thickness } from '../hair/head.ts';
 import type { ProteinSize, Range, Use } from '../names/entry.ts';
+import type { PlanPractice } from '../plan/build/plan-practice.ts';
 import type { ProductKind } from '../product/product.ts';
 import type { MatterPractice } from './matter.ts';
 
@@ -248,4 +249,6 @@ export type Practice = {
   washDay: WashDayPractice;
   matter: MatterPractice;
   judge: JudgePractice;
+  /** dictionary/plan.json */
+  plan: PlanPractice;
 };

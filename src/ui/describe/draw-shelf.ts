@@ -22,6 +22,8 @@ export type ShelfSays = {
   price?: { price: string; unit: string } | undefined;
   passes: string[];
   kept: boolean;
+  /** It is one of the things looked for. */
+  granted: boolean;
 };
 
 const svg = (attributes: Record<string, string | number>, ...shapes: Drawing[]): DrawnElement => [
@@ -98,7 +100,7 @@ export function drawShelfMark(says: ShelfSays, t: Translate): ShelfMark {
     passes,
     mark: [
       'span',
-      { class: 'read' },
+      { class: says.granted ? 'read granted' : 'read' },
       ...(verdict ? [drawGlyph(glyphOfAnswer(verdict.answer))] : []),
       proteinBeads(says.protein),
       moistureDrop(says.moisture),
@@ -108,6 +110,7 @@ export function drawShelfMark(says: ShelfSays, t: Translate): ShelfMark {
       : t('shelf.mark.no-head', { name, ...amounts }),
     card: [
       ['h3', {}, name],
+      ...(says.granted ? [['p', { class: 'found' }, t('shelf.granted')] as Drawing] : []),
       ...says.verdicts.map(drawVerdict),
       [
         'div',

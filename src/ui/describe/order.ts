@@ -12,14 +12,21 @@ const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
 
 /** How to paint one list that was read and judged. */
 export function orderOf(
-  { list, reading, known, checks, notForHair, proteins, brings }: ReadList,
+  { list, reading, known, checks, notForHair, proteins, brings, granted }: ReadList,
   { underline, glyphSize }: Settings,
   sources: Record<string, { title: string }>,
   t: Translate,
 ): PaintOrder {
   const words = stripOf(
     reading,
-    { product: list.product?.name, checks, notForHair, kept: Boolean(known.kept), brings },
+    {
+      product: list.product?.name,
+      checks,
+      notForHair,
+      kept: Boolean(known.kept),
+      brings,
+      granted: granted.length > 0,
+    },
     t,
   );
   const strip = drawStrip(words, t);

@@ -18,6 +18,7 @@ export function saysOf(product: ShelfProduct, printed: string, t: Translate): Sh
     passes,
     readOn: entry.readOn,
     kept: known.kept !== undefined,
+    granted: product.granted.length > 0,
     ...(per !== undefined && currency && { price: { price: money(per, currency, t.lang), unit: sizeUnit } }),
   };
 }

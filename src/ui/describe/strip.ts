@@ -27,6 +27,8 @@ type Held = {
   notForHair?: boolean;
   brings?: Brings | undefined;
   kept: boolean;
+  /** It is one of the things looked for. */
+  granted?: boolean;
 };
 
 /**
@@ -35,10 +37,11 @@ type Held = {
  */
 export function stripOf(
   reading: Reading,
-  { product, checks, notForHair, brings, kept }: Held,
+  { product, checks, notForHair, brings, kept, granted }: Held,
   t: Translate,
 ): StripWords {
-  const parts = partsOf(reading, t, brings);
+  const found: Part[] = granted ? [{ glyphs: [], text: t('shelf.granted') }] : [];
+  const parts = [...found, ...partsOf(reading, t, brings)];
   const untold: VerdictWords = {
     answer: 'cannot-tell',
     title: t(notForHair ? 'page.verdict.not-hair' : 'page.verdict.untold'),

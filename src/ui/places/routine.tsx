@@ -8,6 +8,7 @@ import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { NoHead } from '../parts/no-head.tsx';
 import { AddPreview } from '../routine/add-preview.tsx';
+import { BuildCard, WishesCard } from '../routine/build-card.tsx';
 import { CalendarCard } from '../routine/calendar-card.tsx';
 import { ChartCard } from '../routine/chart-card.tsx';
 import { DaySummary } from '../routine/day-summary.tsx';
@@ -106,6 +107,8 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
         input={input}
         findings={reading || empty ? [] : day.findings}
       />
+      {!reading && world.remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
+      <WishesCard world={world} />
       {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
       {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
       <div class="actions">

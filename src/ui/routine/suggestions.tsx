@@ -13,7 +13,7 @@ import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
-import { askSuggest } from './ask-suggest.ts';
+import { askSuggest } from './ask-plan.ts';
 import { cadenceWords } from './step-editor.tsx';
 
 /** The smallest change that settles every clash, one press to take it; or what kind of product would. */

@@ -172,6 +172,14 @@ export type Arguments = {
   'panel.unknown.title': { n: number };
   'panel.unknown.trace': { n: number };
   'panel.verdict.more': { n: number };
+  'plan.at-most-minutes': { n: number };
+  'plan.at-most-steps': { n: number };
+  'plan.build': { n: number };
+  'plan.carrier.in': { kind: Value };
+  'plan.carrier.seldom': { cadence: Value; kind: Value };
+  'plan.left-out': { n: number };
+  'plan.minutes': { n: number };
+  'plan.step': { kind: Value; name: Value };
   'products.change.since': { date: Value };
   'products.change.with': { names: Value };
   'products.change.without': { names: Value };

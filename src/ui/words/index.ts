@@ -9,6 +9,7 @@ import keeping from './en/keeping.json' with { type: 'json' };
 import log from './en/log.json' with { type: 'json' };
 import page from './en/page.json' with { type: 'json' };
 import panel from './en/panel.json' with { type: 'json' };
+import plan from './en/plan.json' with { type: 'json' };
 import products from './en/products.json' with { type: 'json' };
 import routine from './en/routine.json' with { type: 'json' };
 import rules from './en/rules.json' with { type: 'json' };
@@ -29,6 +30,7 @@ const areas = {
   ...log,
   ...page,
   ...panel,
+  ...plan,
   ...products,
   ...routine,
   ...rules,

@@ -9,6 +9,8 @@ export type Filtered = {
   sizes: ReadonlySet<string>;
   staysOn: boolean;
   checks: Check[];
+  /** It is one of the things looked for. */
+  granted: boolean;
 };
 
 const enough: ReadonlySet<Amount | 'unknown'> = new Set(['some', 'a-lot']);
@@ -22,6 +24,7 @@ export const shelfFilters: Record<string, (product: Filtered) => boolean> = {
     protein !== 'none' && sizes.size > 0 && !sizes.has('large') && !sizes.has('unknown'),
   'no-large-stays': ({ sizes, staysOn }) => !(staysOn && sizes.has('large')),
   'some-moisture': ({ moisture }) => enough.has(moisture),
+  wish: ({ granted }) => granted,
   suits: (product) => answerFor(product, 'head') === 'suits',
   'fits-day': (product) => answerFor(product, 'routine') === 'suits',
   'nothing-avoided': ({ checks }) =>
@@ -37,5 +40,15 @@ export const passesOf = (product: Filtered): string[] =>
 const asksHead = new Set(['suits', 'nothing-avoided']);
 
 /** Filters that are offered, in order: none that asks of hair or of a wash day that is not described. */
-export const filtersFor = ({ head, routine }: { head: boolean; routine: boolean }): string[] =>
-  Object.keys(shelfFilters).filter((name) => (asksHead.has(name) ? head : name !== 'fits-day' || routine));
+export const filtersFor = ({
+  head,
+  routine,
+  wish,
+}: {
+  head: boolean;
+  routine: boolean;
+  wish: boolean;
+}): string[] =>
+  Object.keys(shelfFilters).filter((name) =>
+    asksHead.has(name) ? head : name === 'wish' ? wish : name !== 'fits-day' || routine,
+  );

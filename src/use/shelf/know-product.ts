@@ -1,9 +1,11 @@
 import { type BringStep, type Brings, bringsOf } from '../../core/amounts/brings.ts';
+import type { Wish } from '../../core/plan/wish.ts';
 import { isProteinDose, type Reading } from '../../core/reading/reading.ts';
 import type { ShelfEntry } from '../../store/shelf-cache.ts';
 import { type Check, judgeProduct } from '../judge-product.ts';
 import type { Knowing } from '../knowing.ts';
 import { type KnownProduct, knownProduct } from '../met-product.ts';
+import { grantedBy } from '../wishes.ts';
 import { passesOf } from './filters.ts';
 
 /** One product of a shelf as it is known now: read anew, for the head and the routine in use. */
@@ -15,6 +17,8 @@ export type ShelfProduct = {
   protein: BringStep | 'unknown';
   moisture: BringStep | 'unknown';
   passes: string[];
+  /** Things looked for that it is. */
+  granted: Wish[];
 };
 
 /** What a label met before says today; undefined while somebody else is still reading it. */
@@ -31,14 +35,23 @@ export function knowProduct(knowing: Knowing, entry: ShelfEntry): ShelfProduct |
       isProteinDose(mention) && mention.protein ? [mention.protein.size] : [],
     ),
   );
+  const granted = grantedBy(knowing, { reading, kind: known.kind });
   return {
+    granted,
     entry,
     known,
     reading,
     checks,
     protein,
     moisture,
-    passes: passesOf({ protein, moisture, sizes, staysOn: known.use !== 'rinse-off', checks }),
+    passes: passesOf({
+      protein,
+      moisture,
+      sizes,
+      staysOn: known.use !== 'rinse-off',
+      checks,
+      granted: granted.length > 0,
+    }),
   };
 }
 

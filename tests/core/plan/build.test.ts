@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../../dictionary/index.ts';
-import { planPractice, practice } from '../../../dictionary/practice.ts';
+import { practice } from '../../../dictionary/practice.ts';
 import type { Head } from '../../../src/core/hair/head.ts';
 import { allowanceOf } from '../../../src/core/hair/tolerance.ts';
 import { createLookup } from '../../../src/core/names/lookup.ts';
@@ -67,7 +67,6 @@ function inputFor(head: Partial<Head>, candidates: readonly Candidate[], washEve
     today,
     routine: { id: 'r', head: 'h', name: 'day', steps: [], added: today, washEvery },
     candidates,
-    plan: planPractice,
   };
 }
 const heads = fc.record({
@@ -84,7 +83,7 @@ function bruteForce(input: BuildInput): number {
     input.candidates,
     empty,
     { ...input, washEvery: empty.washEvery },
-    input.plan,
+    practice.plan,
   );
   let days: { steps: typeof empty.steps; worth: number }[] = [{ steps: [], worth: 0 }];
   for (const kind of practice.washDay.kinds.order)
@@ -95,7 +94,7 @@ function bruteForce(input: BuildInput): number {
         worth: day.worth + worth,
       })),
     ]);
-  return Math.min(...days.map(({ steps, worth }) => costOfDay({ ...empty, steps }, input.plan) + worth));
+  return Math.min(...days.map(({ steps, worth }) => costOfDay({ ...empty, steps }, practice.plan) + worth));
 }
 
 describe('a built day', () => {
@@ -119,7 +118,7 @@ describe('a built day', () => {
           candidates,
           dayOf({ ...input, readings: new Map() }),
           input,
-          planPractice,
+          practice.plan,
         );
         const stays = [...choices.values()].flat()[0]?.step.product;
         const { plans } = buildDay({

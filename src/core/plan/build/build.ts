@@ -25,7 +25,6 @@ export type BuildPins = {
 export type BuildInput = Omit<WashDayInput, 'readings'> & {
   candidates: readonly Candidate[];
   pins?: BuildPins;
-  plan: PlanPractice;
 };
 
 /** Which step carries the protein, if any does. */
@@ -57,7 +56,8 @@ type Found = { day: Day; cost: number };
  * The plans differ in the step that carries the protein; the best comes first. Pure.
  */
 export function buildDay(input: BuildInput): Built {
-  const { plan, pins = {} } = input;
+  const { pins = {} } = input;
+  const { plan } = input.practice;
   const empty = dayOf({ ...input, readings: new Map(), routine: { ...input.routine, steps: [] } });
   const { choices, leftOut } = choicesFor(
     input.candidates,
@@ -136,7 +136,7 @@ export function carrierOf({ steps }: Pick<Day, 'steps'>): Carrier {
 }
 
 function planOf({ day, cost }: Found, proven: boolean, input: BuildInput, unfit: LeftOut[]): BuiltPlan {
-  const { plan } = input;
+  const { plan } = input.practice;
   const findings = findingsOf(day);
   const used = new Set(day.steps.map(({ product }) => product));
   const spare = input.candidates
