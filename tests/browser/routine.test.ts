@@ -88,7 +88,7 @@ it('from the first profile to the same state after a wipe', async () => {
   // Two shops' worth of a wash day; the first product begins the routine.
   await addToRoutine('bellbuoy-conditioner');
   expect((await remembered()).routines[0]?.steps.map(({ kind }) => kind)).toEqual(['conditioner']);
-  await addToRoutine('breakwater-clarifying-cleanser');
+  await addToRoutine('porridge-cream-cleanser');
   expect((await remembered()).routines[0]?.steps.map(({ kind }) => kind)).toEqual([
     'cleanser',
     'conditioner',
@@ -101,22 +101,21 @@ it('from the first profile to the same state after a wipe', async () => {
   // The preview says what stacks before anything is changed; then the finding stands by its step.
   const preview = await addToRoutine('isinglass-gel');
   expect(preview).toContain('What it adds');
-  expect(preview).toContain(
-    'Your gel would be the first leave-on with protein; your hair does best with none in leave-ons.',
-  );
-  expect(await says('What it adds up to')).toContain('does-not-suit');
+  expect(preview).toContain('Your gel would be the first product with protein.');
+  expect(preview).toContain('builds up from wash to wash');
+  expect(await says('What it adds up to')).toContain('more protein than your hair takes');
   const step = panel.locator('.step-row', { hasText: goodOf('isinglass-gel')!.name });
-  expect(await step.textContent()).toContain('stacks on the leave-ons');
+  expect(await step.textContent()).toContain('too much protein');
   await screens(panel, 'routine-finding', true);
 
   // The smallest change, among the products only considered, and one press for it.
   expect(await says('Leave out')).toContain(`Leave out ${goodOf('isinglass-gel')!.name}`);
-  await panel.getByLabel('Look among products I only consider, too').check();
+  await panel.getByLabel('Also look among products I am thinking about').check();
   const linen = goodOf('linen-gel')!.name;
   expect(await says(`gel: ${linen} instead of`)).toContain(`gel: ${linen} instead of`);
   await press('Do this');
-  const settled = await says('Nothing stacks and nothing is missing.');
-  expect(settled).toContain('Nothing stacks and nothing is missing.');
+  const settled = await says('Nothing is too much and nothing is missing.');
+  expect(settled).toContain('Nothing is too much and nothing is missing.');
   expect(await panel.locator('#suggestions').count()).toBe(0);
   await screens(panel, 'routine-settled', true);
 
@@ -126,10 +125,10 @@ it('from the first profile to the same state after a wipe', async () => {
   expect((await remembered()).routines[0]?.steps.at(-1)?.product).not.toBe(
     (await remembered()).products.find(({ name }) => name === linen)?.id,
   );
-  await panel.getByLabel('Look among products I only consider, too').check();
+  await panel.getByLabel('Also look among products I am thinking about').check();
   await says(`gel: ${linen} instead of`);
   await press('Do this');
-  await says('Nothing stacks and nothing is missing.');
+  await says('Nothing is too much and nothing is missing.');
 
   // Order by keyboard, said aloud.
   await panel.getByRole('button', { name: /^Move the gel, place 3 of 3/ }).focus();
