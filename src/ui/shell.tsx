@@ -1,6 +1,7 @@
 import { Component, type ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { PlaceIcon } from './parts/icon.tsx';
+import { useKeptPlace } from './parts/keep-place.ts';
 import { Pending } from './parts/pending.tsx';
 import { type Said, Toast } from './parts/toast.tsx';
 import type { Translate } from './words/index.ts';
@@ -125,11 +126,11 @@ export function Shell(props: {
   useEffect(() => {
     if (before.current === place) return;
     before.current = place;
-    view.current?.scrollTo?.(0, 0);
     // Sent here by a button that is gone now: the focus goes to the place, so that it is read out.
     if (document.activeElement === document.body || !document.activeElement?.isConnected)
       view.current?.focus();
   }, [place]);
+  useKeptPlace(view, place, world.detail !== undefined);
   const [, arrived] = useState(0);
   const View = loaded[place];
   useEffect(() => {

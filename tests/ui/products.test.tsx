@@ -131,6 +131,19 @@ describe('one product', () => {
     expect(document.querySelector('.verdict')!.textContent).toContain('Glycerin');
   });
 
+  it('has the focus on its name when opened; closed, the focus is on its row again', async () => {
+    await open([put(madeProduct()), put(madeProduct({ id: 'p2', name: 'Ninth Wave Gel' }))]);
+    // the place stands in the panel's section
+    document.body.id = 'place';
+    await press('.product-name', 'Ninth Wave Gel');
+    expect(document.activeElement?.textContent).toBe('Ninth Wave Gel');
+    expect(document.activeElement?.tagName).toBe('H3');
+    await press('button', 'All products');
+    expect(document.activeElement?.className).toBe('product-name');
+    expect(document.activeElement?.textContent).toBe('Ninth Wave Gel');
+    document.body.removeAttribute('id');
+  });
+
   it('is removed with one undo for it and its steps', async () => {
     const { remembered, world } = await open(
       [put(madeProduct()), { do: 'put', thing: 'routines', value: madeRoutine() }],

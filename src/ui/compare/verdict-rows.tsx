@@ -64,11 +64,11 @@ export function VerdictRows(props: {
         head={t('compare.for-head', { name: head.name })}
         cells={checks.map(([forHead]) => {
           if (!forHead) return <Pending t={t} />;
-          const { answer, title, why, more } = verdictOf(forHead, t);
+          const { answer, title, why } = verdictOf(forHead, t);
           return (
             <div class="verdict">
               <AnswerHead answer={answer} title={title} look="small" />
-              {[...why, ...(answer === 'suits' ? [] : more)].map((words) => (
+              {why.map((words) => (
                 <p key={words}>{words}</p>
               ))}
             </div>

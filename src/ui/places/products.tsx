@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Product, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { judgeProduct } from '../../use/judge-product.ts';
@@ -8,6 +8,7 @@ import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { TextField } from '../parts/field.tsx';
+import { focusOn } from '../parts/focus-on.ts';
 import { Select } from '../parts/select.tsx';
 import { WindowList } from '../parts/window-list.tsx';
 import { AddProduct } from '../products/add-product.tsx';
@@ -58,6 +59,18 @@ export function ProductsPlace({ world }: { world: World }) {
   useEffect(() => {
     if (asked) setOpened(asked);
   }, [asked]);
+  const closed = useRef<string | undefined>(undefined);
+  useEffect(() => {
+    if (opened) {
+      closed.current = opened;
+      scrollTo(0, 0);
+      focusOn(document.querySelector('#place .card h3'));
+    } else if (closed.current) {
+      const row = document.getElementById(`product-${closed.current}`);
+      closed.current = undefined;
+      focusOn(row?.querySelector('.product-name')) || focusOn(document.querySelector('#place h2'));
+    }
+  }, [opened]);
   const [query, setQuery] = useState('');
   const [show, setShow] = useState<Show>('all');
   const [kind, setKind] = useState<ProductKind | undefined>();
