@@ -13,7 +13,7 @@ function View() {
   go = (place, sent = false) => setAt({ place, sent });
   useKeptPlace(view, at.place, at.sent);
   return (
-    <section ref={view} tabIndex={0}>
+    <section ref={view}>
       <h2>{at.place}</h2>
       {rows.map((row) => (
         <button key={row} type="button" onClick={() => setRows(rows.filter((each) => each !== row))}>

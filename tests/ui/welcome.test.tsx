@@ -2,9 +2,10 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, it } from 'vitest';
+import type { Head } from '../../src/core/hair/head.ts';
 import { Welcome } from '../../src/ui/welcome/welcome.tsx';
 import type { World } from '../../src/ui/world.ts';
-import { fakeWorld } from './fake-world.ts';
+import { fakeWorld, nothing } from './fake-world.ts';
 
 const draw = async (over: Partial<World> = {}) => {
   const { world, told } = fakeWorld(over);
@@ -50,4 +51,34 @@ it('remembers that it was seen, and goes on to the panel', async () => {
   await press('Open the panel');
   expect(told.changes).toEqual([{ do: 'set', settings: { welcomed: true } }]);
   expect(told.went).toEqual([['page', undefined]]);
+});
+
+it('answers for the sample: first what is missing, then for the hair as it is described', async () => {
+  await draw();
+  const answer = () => document.querySelector('.sample figcaption')?.textContent;
+  expect(answer()).toMatch(/^Cannot tell yet/);
+  const head = { damage: { kinds: [] }, avoid: [], stretch: [], setAside: [], added: '2026-01-01' };
+  const coarse: Head = { ...head, id: 'me', name: 'My hair', thickness: 'coarse', porosity: 'low' };
+  await draw({ remembered: { ...nothing, heads: [coarse] } });
+  const first = answer();
+  expect(first).toMatch(/your hair/);
+  await draw({ remembered: { ...nothing, heads: [{ ...coarse, thickness: 'fine', porosity: 'high' }] } });
+  expect(answer()).not.toBe(first);
+});
+
+it('is at most 150 words, as far as they stand open, and four presses away from a shop', async () => {
+  const reach = {
+    origin: 'https://shop.example',
+    here: false,
+    everywhere: false,
+    origins: [],
+    allow: async () => true,
+    withdraw: async () => true,
+    readNow: async () => true,
+    pickList: async () => true,
+  };
+  await draw({ reach });
+  for (const closed of document.querySelectorAll('details:not([open]), [hidden], .sample')) closed.remove();
+  const words = document.body.textContent?.match(/[\p{L}’]+/gu) ?? [];
+  expect(words.length).toBeLessThanOrEqual(150);
 });

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { DamageKind, Head, Porosity, Thickness } from '../../core/hair/head.ts';
 import { Button } from '../parts/button.tsx';
 import { Checks, Choice, type Option } from '../parts/choice.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
 import { Help } from '../parts/help.tsx';
 import { Note } from '../parts/note.tsx';
 import type { Translate } from '../words/index.ts';
@@ -83,7 +84,9 @@ function ThicknessQuestion({ head, t, onAnswer, onNotSure }: Tapped) {
           drawing: <ThicknessDrawing of={value} />,
         }))}
       />
-      <p class="hint">{t('hair.thickness.note')}</p>
+      <Disclosure summary={t('hair.note')}>
+        <p class="hint">{t('hair.thickness.note')}</p>
+      </Disclosure>
     </>
   );
 }
@@ -107,7 +110,9 @@ function PorosityQuestion({ head, t, onAnswer, onNotSure }: Tapped) {
           drawing: <PorosityDrawing of={value} />,
         }))}
       />
-      <p class="hint">{t('hair.porosity.note')}</p>
+      <Disclosure summary={t('hair.note')}>
+        <p class="hint">{t('hair.porosity.note')}</p>
+      </Disclosure>
     </>
   );
 }

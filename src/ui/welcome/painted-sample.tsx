@@ -1,13 +1,24 @@
+import { bringsFor } from '../../core/amounts/brings.ts';
+import { judgeProduct } from '../../use/judge-product.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
+import { type VerdictWords, verdictOf } from '../describe/verdict.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
+import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 
-/** A label as it looks in a shop once it is read: names underlined in their own lines, glyphs by them. */
+/** What the sample is, as its names say. */
+const sample = { kind: 'conditioner' } as const;
+
+/** A label as it looks in a shop once it is read: names underlined in their own lines, glyphs by them, and the answer for the hair. */
 export function PaintedSample({ world, t, text }: { world: World; t: Translate; text: string }) {
-  const reading = world.reading(text);
+  const reading = world.reading(text, sample);
+  const [check] = reading ? judgeProduct(world, { reading, ...sample }) : [];
+  const verdict: Pick<VerdictWords, 'answer' | 'title' | 'why'> = check
+    ? verdictOf(check, t)
+    : { answer: 'cannot-tell', title: t('page.verdict.untold'), why: [t('welcome.answer-first')] };
   const pieces = [];
   let at = 0;
   for (const mention of reading?.mentions ?? []) {
@@ -29,7 +40,19 @@ export function PaintedSample({ world, t, text }: { world: World; t: Translate; 
         {pieces}
         {text.slice(at)}
       </p>
-      <figcaption>{reading ? sumsOf(reading, t) : <Pending t={t} />}</figcaption>
+      <figcaption aria-live="polite">
+        {reading ? (
+          <>
+            <AnswerHead answer={verdict.answer} title={verdict.title} />
+            {verdict.why.map((words) => (
+              <p key={words}>{words}</p>
+            ))}
+            <p class="sums">{sumsOf(reading, t, bringsFor(reading, sample, world.practice.washDay))}</p>
+          </>
+        ) : (
+          <Pending t={t} />
+        )}
+      </figcaption>
     </figure>
   );
 }

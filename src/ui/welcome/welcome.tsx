@@ -9,12 +9,16 @@ import { Questions } from '../hair/questions.tsx';
 import { ListReading } from '../page/list-reading.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
+import { Disclosure } from '../parts/disclosure.tsx';
 import { TextField } from '../parts/field.tsx';
 import { type Said, Toast } from '../parts/toast.tsx';
 import type { World } from '../world.ts';
 import { PaintedSample } from './painted-sample.tsx';
 
-/** First run, one page: what it does, a label to try, which sites it reads, the hair, who sees it (nobody). */
+/**
+ * First run, one page: what it does, with the answer for a sample that changes as three questions are answered; which
+ * sites it reads; off to a shop. A label of one's own, and who sees it all (nobody), when asked for.
+ */
 export function Welcome(props: { world: World; said: Said | undefined; onDismiss: () => void }) {
   const { world } = props;
   const { t } = world;
@@ -31,27 +35,28 @@ export function Welcome(props: { world: World; said: Said | undefined; onDismiss
           <p class="lead">{t('welcome.lead')}</p>
           <PaintedSample t={t} text={t('welcome.sample')} world={world} />
         </header>
-        <Try world={world} />
-        <Where world={world} />
         <Hair world={world} />
-        <section class="stack">
-          <h2>{t('welcome.kept')}</h2>
-          <p>{t('welcome.kept.what')}</p>
-          <p>{t('settings.privacy.where')}</p>
-          <p>
-            <strong>{t('welcome.kept.nobody')}</strong> {t('settings.privacy.sent')}
-          </p>
-        </section>
+        <Where world={world} />
         <section class="stack">
           <h2>{t('welcome.go')}</h2>
           <p>{t('welcome.go.how')}</p>
-          <p class="hint">{t('welcome.care')}</p>
           <div class="actions">
             <Button look="strong" onClick={() => done('page')}>
               {t('welcome.go.panel')}
             </Button>
           </div>
         </section>
+        <Disclosure summary={t('welcome.try')}>
+          <Try world={world} />
+        </Disclosure>
+        <Disclosure summary={t('welcome.kept')}>
+          <p>{t('welcome.kept.what')}</p>
+          <p>{t('settings.privacy.where')}</p>
+          <p>
+            <strong>{t('welcome.kept.nobody')}</strong> {t('settings.privacy.sent')}
+          </p>
+        </Disclosure>
+        <p class="hint">{t('welcome.care')}</p>
       </main>
       <Toast world={world} said={props.said} onDismiss={props.onDismiss} />
     </div>
@@ -64,8 +69,7 @@ function Try({ world }: { world: World }) {
   const [read, setRead] = useState<string | undefined>();
   const [kind, setKind] = useState<ProductKind | undefined>();
   return (
-    <section class="stack">
-      <h2>{t('welcome.try')}</h2>
+    <div class="stack">
       <TextField
         label={t('panel.paste.list')}
         hint={t('welcome.try.hint')}
@@ -86,7 +90,7 @@ function Try({ world }: { world: World }) {
           onKind={setKind}
         />
       )}
-    </section>
+    </div>
   );
 }
 
