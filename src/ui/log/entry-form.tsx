@@ -95,6 +95,7 @@ export function EntryForm(props: {
       )}
       <section class="stack" aria-labelledby="log-feel">
         <h4 id="log-feel">{t('log.feel')}</h4>
+        <p class="hint">{t('log.feel.means')}</p>
         {feelPairs.map((pair) => (
           <FeelScale
             key={pair}
