@@ -47,7 +47,7 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
   };
   return (
     <Card title={t('plan.title')} over={t('plan.over')} id="build">
-      <div class="fields">
+      <div class="stack">
         <Check label={t('plan.considered')} checked={considered} onChange={setConsidered} />
         {filled.length > 0 && <Check label={t('plan.keep')} checked={keep} onChange={setKeep} />}
         <Select
