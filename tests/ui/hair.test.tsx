@@ -220,6 +220,10 @@ describe('several heads', () => {
     expect(remembered().routines).toHaveLength(1);
     expect(remembered().log).toHaveLength(1);
     await press('.heads button', 'Add a person');
+    expect(remembered().heads).toHaveLength(2);
+    await type('Name of the person', 'Lark');
+    await press('.heads button', /^Add$/);
+    expect(remembered().heads.map(({ name }) => name)).toContain('Lark');
     expect(remembered().heads).toHaveLength(3);
     expect(document.querySelector('.question')!.textContent).toContain('How thick is one strand?');
   });

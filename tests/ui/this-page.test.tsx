@@ -84,6 +84,23 @@ describe('a page that was read', () => {
     expect(document.querySelector('.decides .mention-name')?.textContent).toMatch('Hydrolyzed Wheat Protein');
   });
 
+  it('says whom of several people it fits, by name, when asked', async () => {
+    const fine: Head = { ...wren, id: 'ash', name: 'Ash', thickness: 'fine', porosity: 'high' };
+    await draw({ page, remembered: { ...nothing, heads: [wren, fine] } });
+    const list = [...document.querySelectorAll('details')].find((each) =>
+      each.textContent?.startsWith('Whom of 2 people it fits'),
+    )!;
+    expect(list.querySelectorAll('li')).toHaveLength(0);
+    await act(async () => {
+      list.open = true;
+      list.dispatchEvent(new Event('toggle'));
+    });
+    const titles = [...list.querySelectorAll('.answer')].map((each) => each.textContent);
+    expect(titles).toHaveLength(2);
+    expect(titles[0]).toContain('Ash');
+    expect(titles[1]).toBe('Not for Wren');
+  });
+
   it('asks for a head where there is none', async () => {
     const told = await draw({ page });
     await press('Describe your hair');

@@ -57,11 +57,12 @@ export function ListReading(props: {
       </Note>
     );
   const notForHair = isNotForHair(known, props.elsewhere ? { elsewhere: true } : undefined);
-  const checks = notForHair ? [] : judgeProduct(world, { reading, ...judgedAs(known) });
+  const judged = { reading, ...judgedAs(known) };
+  const checks = notForHair ? [] : judgeProduct(world, judged);
   return (
     <>
       <Card over={factsLine(facts, t.lang)} title={facts.name}>
-        <Verdict world={world} reading={reading} checks={checks} notForHair={notForHair}>
+        <Verdict world={world} judged={judged} checks={checks} notForHair={notForHair}>
           <p class="sums">{sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}</p>
         </Verdict>
         <Select

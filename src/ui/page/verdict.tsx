@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import type { Reading } from '../../core/reading/reading.ts';
 import { headInUse } from '../../use/in-use.ts';
-import type { Check } from '../../use/judge-product.ts';
+import type { Check, Judged } from '../../use/judge-product.ts';
 import { verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
+import { FitsWhom } from './fits-whom.tsx';
 import { HeadSwitch } from './head-switch.tsx';
 
 /** Shows a name of the list below: opens its row and goes there. */
@@ -23,13 +23,14 @@ function showName(index: number) {
  */
 export function Verdict(props: {
   world: World;
-  reading: Reading;
   checks: readonly Check[];
+  judged: Judged;
   /** It is for another place than hair: said instead of an answer. */
   notForHair?: boolean;
   children?: ComponentChildren;
 }) {
-  const { world, reading, checks } = props;
+  const { world, judged, checks } = props;
+  const { reading } = judged;
   const { t, remembered } = world;
   const forHead = checks.find(({ about }) => about === 'head');
   const inRoutine = checks.find(({ about }) => about === 'routine');
@@ -98,6 +99,7 @@ export function Verdict(props: {
         </Disclosure>
       )}
       <HeadSwitch world={world} />
+      <FitsWhom world={world} judged={judged} />
     </>
   );
 }

@@ -29,6 +29,7 @@ export function ProductDetail({ world, product, onClose }: Props) {
   const keep = (changed: Product) => void world.change({ do: 'put', thing: 'products', value: changed });
   const [label] = product.labels;
   const reading = label && world.reading(label.text, product);
+  const judged = { kind: product.kind, use: product.use, product: product.id };
   const remove = async () => {
     if ((await world.act({ act: 'remove', product: product.id })).ok) onClose();
   };
@@ -44,13 +45,8 @@ export function ProductDetail({ world, product, onClose }: Props) {
         {reading && !reading.refused && (
           <Verdict
             world={world}
-            reading={reading}
-            checks={judgeProduct(world, {
-              reading,
-              kind: product.kind,
-              use: product.use,
-              product: product.id,
-            })}
+            judged={{ ...judged, reading }}
+            checks={judgeProduct(world, { ...judged, reading })}
           >
             <p class="sums">{sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))}</p>
           </Verdict>

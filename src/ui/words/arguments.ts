@@ -172,6 +172,7 @@ export type Arguments = {
   'panel.unknown.title': { n: number };
   'panel.unknown.trace': { n: number };
   'panel.verdict.more': { n: number };
+  'panel.verdict.whom': { n: number };
   'plan.at-most-minutes': { n: number };
   'plan.at-most-steps': { n: number };
   'plan.build': { n: number };
