@@ -126,6 +126,33 @@ describe('findings and suggestions', () => {
     await settle();
     expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
   });
+  it('one line alone: what it would change is shown first, the changed row is marked, and it can be taken back', async () => {
+    const { remembered, now } = await open();
+    await press('#suggestions button', 'Swap');
+    expect(document.querySelector('#suggestions')!.textContent).toContain(
+      'By itself this makes the day better.',
+    );
+    expect(document.querySelector('#suggestions')!.textContent).toMatch(/What it fixes.*holds more protein than your hair/s);
+    expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
+    await press('#suggestions button', 'Do only this');
+    expect(remembered().routines[0]!.steps[2]!.product).toBe('free-gel');
+    expect(document.querySelector('.step-row.changed')!.textContent).toContain('changed just now');
+    expect(document.querySelectorAll('.step-row.changed')).toHaveLength(1);
+    await act(async () => void (await now().undo()));
+    await settle();
+    expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
+  });
+  it('looks among considered products by itself, and says that they are no more than that', async () => {
+    const considered = products.map((one) => (one.id === 'free-gel' ? { ...one, owned: false } : one));
+    await open([
+      put('heads', head),
+      ...considered.map((one) => put('products', one)),
+      put('routines', routine),
+    ]);
+    expect(document.querySelector('#suggestions')!.textContent).toContain(
+      'gel: Invented free-gel (thinking about it) instead of Invented wheat-gel.',
+    );
+  });
   it('where nothing on hand settles it, says what kind of product would, and the products filter by it', async () => {
     const thirsty = madeHead({ thickness: 'fine', porosity: 'high', avoid: [], stretch: [] });
     const dry: Routine = { ...routine, steps: routine.steps.slice(0, 1) };

@@ -56,3 +56,16 @@ export function changeOfAll(changes: readonly RuleChange[], gains: number): Chan
   if (changes.some(({ change }) => change === 'cannot-tell')) return 'cannot-tell';
   return better.length + gains > 0 ? 'better' : 'same';
 }
+
+/** Findings that speak newly, louder or can be told no more after a change, and those that it settles. */
+export function comeAndGo(
+  changes: readonly RuleChange[],
+  before: readonly Finding[],
+  after: readonly Finding[],
+): { comes: Finding[]; goes: Finding[] } {
+  const of = (wanted: Change, findings: readonly Finding[]) => {
+    const rules = new Set(changes.filter(({ change }) => change === wanted).map(({ rule }) => rule));
+    return findings.filter(({ answer, rule }) => answer !== 'suits' && rules.has(rule));
+  };
+  return { comes: [...of('worse', after), ...of('cannot-tell', after)], goes: of('better', before) };
+}

@@ -4,7 +4,7 @@ import type { Reading } from '../reading/reading.ts';
 import { dayOf, type WashDay, type WashDayInput, washDay } from '../wash-day/add-up.ts';
 import type { Routine, Step } from '../wash-day/routine.ts';
 import type { DayStep } from '../wash-day/rules/day.ts';
-import { type Change, changeOfAll, changesOf } from './compare-days.ts';
+import { type Change, changeOfAll, changesOf, comeAndGo } from './compare-days.ts';
 import { type Gain, gainsOf } from './gains.ts';
 import { insertUsually } from './moves.ts';
 
@@ -80,12 +80,7 @@ export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
   const changes = changesOf(before.findings, after.findings);
   const day = dayOf(then);
   const gains = known ? [] : gainsOf(day.steps[at]!, dayOf(now), day);
-  const of = (wanted: Change, findings: readonly Finding[]) => {
-    const rules = new Set(changes.filter(({ change }) => change === wanted).map(({ rule }) => rule));
-    return findings.filter((finding) => finding.answer !== 'suits' && rules.has(finding.rule));
-  };
-  const comes = [...of('worse', after.findings), ...of('cannot-tell', after.findings)];
-  const goes = of('better', before.findings);
+  const { comes, goes } = comeAndGo(changes, before.findings, after.findings);
   return {
     answer: changeOfAll(changes, gains.length),
     known,

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { washDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { headInUse, routineInUse } from '../../use/in-use.ts';
@@ -78,6 +79,7 @@ function Adding({ world, routine }: { world: World; routine: Routine }) {
 
 function Planned({ world, routine }: { world: World; routine: Routine }) {
   const { t, remembered } = world;
+  const [changed, setChanged] = useState<readonly string[]>([]);
   const head = headInUse(remembered)!;
   const routines = remembered.routines.filter((one) => one.head === head.id);
   const input = washDayInput(world, routine);
@@ -98,7 +100,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
       ) : (
         <>
           <DaySummary world={world} routine={routine} day={day} />
-          <SuggestionsCard world={world} input={input} day={day} />
+          <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
         </>
       )}
       <StepList
@@ -106,6 +108,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
         routine={routine}
         input={input}
         findings={reading || empty ? [] : day.findings}
+        changed={changed}
       />
       {!reading && world.remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
       <WishesCard world={world} />

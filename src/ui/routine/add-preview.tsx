@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Answer, type Said, worstOf } from '../../core/judge/finding.ts';
+import { worstOf } from '../../core/judge/finding.ts';
 import { type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { previewIn } from '../../use/judge-product.ts';
@@ -11,6 +11,7 @@ import { Choice } from '../parts/choice.tsx';
 import { Note } from '../parts/note.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
+import { Lines } from './said-lines.tsx';
 
 /** A product met on a page, before it joins the routine: what stacks, what it settles, what it displaces. */
 export function AddPreview(props: { world: World; routine: Routine; met: Met; onDone: () => void }) {
@@ -70,20 +71,14 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
               <p key={key}>{t(key, values)}</p>
             ))}
             <Lines
-              world={world}
+              t={t}
               answer={worstOf(preview.comes)}
               key="stacks"
               word="routine.add.stacks"
               said={preview.stacks}
             />
-            <Lines
-              world={world}
-              answer="suits"
-              key="settles"
-              word="routine.add.settles"
-              said={preview.settles}
-            />
-            <Lines world={world} key="displaces" word="routine.add.displaces" said={preview.displaces} />
+            <Lines t={t} answer="suits" key="settles" word="routine.add.settles" said={preview.settles} />
+            <Lines t={t} key="displaces" word="routine.add.displaces" said={preview.displaces} />
             {preview.stacks.length + preview.settles.length + preview.displaces.length === 0 && (
               <Note t={t} answer="suits">
                 <p>{t('routine.add.nothing')}</p>
@@ -99,20 +94,5 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
         <Button onClick={props.onDone}>{t('routine.add.leave')}</Button>
       </div>
     </Card>
-  );
-}
-
-function Lines(props: { world: World; word: string; said: readonly Said[]; answer?: Answer }) {
-  const { t } = props.world;
-  if (props.said.length === 0) return null;
-  return (
-    <div class={`note ${props.answer ?? 'plain'}`}>
-      <p class="note-head">
-        <strong>{t(props.word)}</strong>
-      </p>
-      {props.said.map(({ key, values }) => (
-        <p key={key}>{t(key, values)}</p>
-      ))}
-    </div>
   );
 }

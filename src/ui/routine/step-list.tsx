@@ -17,6 +17,8 @@ export function StepList(props: {
   routine: Routine;
   input: WashDayInput;
   findings: readonly Finding[];
+  /** Steps that were changed just now. */
+  changed?: readonly string[];
 }) {
   const { world, routine } = props;
   const { t } = world;
@@ -111,6 +113,7 @@ export function StepList(props: {
             {...props}
             step={step}
             place={index}
+            marked={props.changed?.includes(step.id) ?? false}
             open={open === step.id}
             look={`${drag?.id === step.id ? ' dragged' : ''}${dropMark(index)}`}
             onToggle={() => setOpen(open === step.id ? undefined : step.id)}

@@ -20,6 +20,7 @@ export function StepRow(props: {
   place: number;
   open: boolean;
   look: string;
+  marked: boolean;
   onToggle: () => void;
   onMove: (to: number, by: string) => void;
   onDrag: (event: PointerEvent) => void;
@@ -37,12 +38,13 @@ export function StepRow(props: {
   const own = mine.filter(({ rule }) => ofProduct.has(rule));
   const shared = [...new Set(mine.filter(({ rule }) => !ofProduct.has(rule)).map(({ rule }) => rule))];
   const meta = [
+    ...(props.marked ? [t('plan.changed-now')] : []),
     ...(step.cadence.every === 'wash' ? [] : [cadenceWords(t, step.cadence)]),
     ...(step.optional ? [t('routine.step.is-optional')] : []),
     ...(step.grams === undefined ? [] : [t('routine.step.grams.of', { grams: step.grams })]),
   ];
   return (
-    <li class={`step-row${props.look}`} data-step={step.id}>
+    <li class={`step-row${props.look}${props.marked ? ' changed' : ''}`} data-step={step.id}>
       <button
         type="button"
         class="handle"

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { speaksAgainst } from '../../core/judge/finding.ts';
-import { applyMoves, type Fill, type Move } from '../../core/plan/moves.ts';
-import type { Suggestions as Answer, Suggestion } from '../../core/plan/suggest.ts';
+import type { Fill, Move } from '../../core/plan/moves.ts';
+import { previewMoves } from '../../core/plan/preview-moves.ts';
+import type { Suggestions as Answer, Candidate, Suggestion } from '../../core/plan/suggest.ts';
 import type { Wish } from '../../core/plan/wish.ts';
 import type { WashDay, WashDayInput } from '../../core/wash-day/add-up.ts';
 import { productById } from '../../use/products.ts';
@@ -14,12 +15,20 @@ import { Check } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 import { askSuggest } from './ask-plan.ts';
+import { OneMove } from './one-move.tsx';
 import { cadenceWords } from './step-editor.tsx';
 
 /** The smallest change that settles every clash, one press to take it; or what kind of product would. */
-export function SuggestionsCard({ world, input, day }: { world: World; input: WashDayInput; day: WashDay }) {
+export function SuggestionsCard(props: {
+  world: World;
+  input: WashDayInput;
+  day: WashDay;
+  /** Steps that a change taken here touched. */
+  onChanged: (steps: string[]) => void;
+}) {
+  const { world, input, day } = props;
   const { t } = world;
-  const [considered, setConsidered] = useState(false);
+  const [considered, setConsidered] = useState(true);
   const [answer, setAnswer] = useState<Answer | undefined>();
   const clashes = day.findings.some(speaksAgainst);
   const candidates = clashes ? candidatesOf(world, considered) : [];
@@ -42,6 +51,7 @@ export function SuggestionsCard({ world, input, day }: { world: World; input: Wa
     };
   }, [asked]);
   if (!clashes) return null;
+  const offered = { world, input, candidates, onChanged: props.onChanged };
   const others = world.remembered.products.some(({ owned }) => !owned);
   return (
     <Card title={t('routine.suggest')} over={t('routine.suggest.over')} id="suggestions">
@@ -50,16 +60,11 @@ export function SuggestionsCard({ world, input, day }: { world: World; input: Wa
         {answer?.answer === 'found' && (
           <>
             {!answer.fewest && <p class="hint">{t('routine.suggest.not-fewest')}</p>}
-            <Offer world={world} input={input} suggestion={answer.suggestions[0]!} first />
+            <Offer {...offered} suggestion={answer.suggestions[0]!} first />
             {answer.suggestions.length > 1 && (
               <Disclosure summary={t('routine.suggest.others', { n: answer.suggestions.length - 1 })}>
                 {answer.suggestions.slice(1).map((suggestion) => (
-                  <Offer
-                    key={JSON.stringify(suggestion.moves)}
-                    world={world}
-                    input={input}
-                    suggestion={suggestion}
-                  />
+                  <Offer key={JSON.stringify(suggestion.moves)} {...offered} suggestion={suggestion} />
                 ))}
               </Disclosure>
             )}
@@ -75,7 +80,7 @@ export function SuggestionsCard({ world, input, day }: { world: World; input: Wa
             {answer.wanted[0] ? (
               <>
                 <p>{t('routine.suggest.wanted')}</p>
-                <Offer world={world} input={input} suggestion={answer.wanted[0]} />
+                <Offer {...offered} suggestion={answer.wanted[0]} />
               </>
             ) : (
               <p>{t('routine.suggest.nothing-would')}</p>
@@ -93,14 +98,22 @@ export function SuggestionsCard({ world, input, day }: { world: World; input: Wa
 const wishOf = (move: Move): Wish | undefined =>
   'with' in move && 'wish' in move.with ? move.with.wish : undefined;
 
-function Offer(props: { world: World; input: WashDayInput; suggestion: Suggestion; first?: boolean }) {
-  const { world, input, suggestion } = props;
+function Offer(props: {
+  world: World;
+  input: WashDayInput;
+  candidates: readonly Candidate[];
+  suggestion: Suggestion;
+  onChanged: (steps: string[]) => void;
+  first?: boolean;
+}) {
+  const { world, input, suggestion, candidates, onChanged } = props;
   const { t } = world;
   const { moves, because, untold } = suggestion;
   const wishes = moves.flatMap((move) => wishOf(move) ?? []);
-  const take = () => {
-    const routine = applyMoves(input.routine, moves, world.practice.washDay.kinds.order, world.newId);
-    void carryOut(world, keepRoutine(world.remembered, routine, { key: 'routine.suggest.taken' }));
+  const take = (taken: readonly Move[]) => {
+    const { routine, touched } = previewMoves(input, taken, candidates, world.newId);
+    const said = { key: 'routine.suggest.taken' };
+    void carryOut(world, keepRoutine(world.remembered, routine, said)).then((ok) => ok && onChanged(touched));
   };
   return (
     <div class="offer">
@@ -113,13 +126,22 @@ function Offer(props: { world: World; input: WashDayInput; suggestion: Suggestio
                 {t('routine.suggest.because')} {t(reason.key, reason.values)}
               </p>
             ))}
+            {!wishOf(move) && (
+              <OneMove
+                t={t}
+                move={move}
+                words={moveWords(world, input, move)}
+                preview={() => previewMoves(input, [move], candidates, () => move.step)}
+                onTake={() => take([move])}
+              />
+            )}
           </li>
         ))}
       </ul>
       {untold.length > 0 && <p class="hint">{t('routine.suggest.untold', { n: untold.length })}</p>}
       <div class="actions">
         {wishes.length === 0 && (
-          <Button look={props.first ? 'strong' : 'plain'} onClick={take}>
+          <Button look={props.first ? 'strong' : 'plain'} onClick={() => take(moves)}>
             {t('routine.suggest.take')}
           </Button>
         )}
@@ -144,9 +166,11 @@ function moveWords(world: World, { routine }: WashDayInput, move: Move): string 
   const kind = t(`routine.kind.${'kind' in move ? move.kind : step!.kind}`);
   const fillWords = (fill: Fill) => {
     if ('wish' in fill) return t('routine.suggest.a', { what: wishWords(world, fill.wish) });
-    const names = [fill.product, ...fill.alternatives].flatMap(
-      (id) => productById(world.remembered, id)?.name ?? [],
-    );
+    const names = [fill.product, ...fill.alternatives].flatMap((id) => {
+      const product = productById(world.remembered, id);
+      if (!product) return [];
+      return product.owned ? product.name : t('plan.thought-of', { name: product.name });
+    });
     return names.length > 1
       ? t('routine.suggest.or', { name: names[0]!, others: names.slice(1).join(', ') })
       : (names[0] ?? '');

@@ -180,7 +180,9 @@ export type Arguments = {
   'plan.carrier.seldom': { cadence: Value; kind: Value };
   'plan.left-out': { n: number };
   'plan.minutes': { n: number };
+  'plan.move.what': { move: Value; what: Value };
   'plan.step': { kind: Value; name: Value };
+  'plan.thought-of': { name: Value };
   'products.change.since': { date: Value };
   'products.change.with': { names: Value };
   'products.change.without': { names: Value };
