@@ -132,7 +132,9 @@ describe('findings and suggestions', () => {
     expect(document.querySelector('#suggestions')!.textContent).toContain(
       'By itself this makes the day better.',
     );
-    expect(document.querySelector('#suggestions')!.textContent).toMatch(/What it fixes.*holds more protein than your hair/s);
+    expect(document.querySelector('#suggestions')!.textContent).toMatch(
+      /What it fixes.*holds more protein than your hair/s,
+    );
     expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
     await press('#suggestions button', 'Do only this');
     expect(remembered().routines[0]!.steps[2]!.product).toBe('free-gel');

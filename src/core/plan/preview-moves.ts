@@ -33,7 +33,12 @@ export function previewMoves(
       product === had.get(id)?.product ? input.readings.get(id) : read.get(product ?? ''),
     ]),
   );
-  const touched = routine.steps.filter((step) => had.get(step.id) !== step).map(({ id }) => id);
+  const touched = routine.steps
+    .filter(({ id, product, cadence }) => {
+      const old = had.get(id);
+      return !old || old.product !== product || old.cadence !== cadence;
+    })
+    .map(({ id }) => id);
   const [before, after] = [washDay(input), washDay({ ...input, routine, readings })];
   const changes = changesOf(before.findings, after.findings);
   return {

@@ -5,6 +5,7 @@ import type { Reading } from '../reading/reading.ts';
 import { dayOf, findingsOf, type WashDayInput } from '../wash-day/add-up.ts';
 import { type Day, type DayStep, dayStep } from '../wash-day/rules/day.ts';
 import { rules } from '../wash-day/rules/index.ts';
+import { proposable } from './medicated.ts';
 import { type Choice, type Move, type Option, optionsOf, withOptions } from './moves.ts';
 import { searchFewest } from './suggest-search.ts';
 import { wishedStep, wishes } from './wish.ts';
@@ -70,8 +71,7 @@ function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): C
   // A product already planned stands for its likes: used twice it counts once.
   const first = ({ product, owned }: Candidate) => (planned.has(product) ? 2 : 0) + (owned ? 1 : 0);
   const choices = new Map<string, Choice>();
-  // What treats a sick scalp is no cure for build-up: it stays where the reader put it.
-  const proposed = candidates.filter(({ product, reading }) => planned.has(product) || !isMedicated(reading));
+  const proposed = proposable(candidates, planned);
   for (const { product, kind, use, reading, owned } of proposed.toSorted((a, b) => first(b) - first(a))) {
     const plan = {
       id: `new-${product}`,
@@ -89,9 +89,6 @@ function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): C
   }
   return [...choices.values()];
 }
-
-const isMedicated = (reading: Reading | undefined) =>
-  reading?.mentions.some(({ roles }) => roles.includes('medicated')) ?? false;
 
 function ranked(solutions: Option[][], day: Day, most: number): Suggestion[] {
   return solutions

@@ -3,6 +3,7 @@ import { type Sure, type Traits, traitsOf } from '../judge/traits.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { DayStep } from '../wash-day/rules/day.ts';
+import { isMedicated } from './medicated.ts';
 
 /** The kind of product that would settle a wash day: a protein-free gel, a strong cleanser. Can filter a shelf. */
 export type Wish = {
@@ -82,7 +83,7 @@ export function fulfils(
   wish: Wish,
   practice: Practice,
 ): Sure {
-  if (kind !== undefined && kind !== wish.kind) return 'no';
+  if ((kind !== undefined && kind !== wish.kind) || isMedicated(reading)) return 'no';
   const { judge } = practice;
   const traits = traitsOf(reading, { kind: wish.kind, use: usualUse[wish.kind] }, practice);
   if (traits.read === 'none') return 'maybe';

@@ -16,6 +16,7 @@ import { DaySummary } from '../routine/day-summary.tsx';
 import '../routine/routine.css';
 import { keepRoutine, newRoutine } from '../../use/routines.ts';
 import { RoutinePicker } from '../routine/routine-picker.tsx';
+import { RunCard } from '../routine/run-card.tsx';
 import { StepList } from '../routine/step-list.tsx';
 import { SuggestionsCard } from '../routine/suggestions.tsx';
 import type { World } from '../world.ts';
@@ -113,6 +114,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
       {!reading && world.remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
       <WishesCard world={world} />
       {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
+      {!empty && !reading && <RunCard world={world} input={input} />}
       {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
       <div class="actions">
         {routine.steps.length > 0 && (

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { runOf } from '../../core/plan/build/alternate.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import { plannedDays } from '../../core/wash-day/calendar.ts';
 import { addDays } from '../../core/wash-day/days.ts';
@@ -10,6 +11,7 @@ import type { World } from '../world.ts';
 import { DayCell, DayList } from './calendar-days.tsx';
 import { fileName } from './exports.ts';
 import { iCalendar } from './icalendar.ts';
+import { turnWords } from './run-card.tsx';
 
 const exportedDays = 92;
 
@@ -66,12 +68,13 @@ export function CalendarCard({ world, input }: { world: World; input: WashDayInp
   };
   const shown = [...planned.values()].filter(({ date }) => inMonth(date));
   const save = async () => {
-    const file = await iCalendar(
-      t,
-      routine,
-      plan(today, exportedDays),
-      world.now?.() ?? `${today}T00:00:00Z`,
-    );
+    const run = new Map(runOf(input, exportedDays).days.map((day) => [day.date, day]));
+    const about = (date: string) => {
+      const day = run.get(date);
+      return day && day.turns.length > 0 ? turnWords(world, day) : undefined;
+    };
+    const days = plan(today, exportedDays);
+    const file = await iCalendar(t, routine, days, world.now?.() ?? `${today}T00:00:00Z`, about);
     world.save(fileName(routine.name, 'ics'), 'text/calendar', file);
   };
   return (

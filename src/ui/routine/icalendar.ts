@@ -15,6 +15,8 @@ export async function iCalendar(
   routine: Routine,
   days: readonly PlannedDay[],
   now: string,
+  /** What sets a day apart. */
+  about: (date: string) => string | undefined = () => undefined,
 ): Promise<string> {
   const { default: ICAL } = await import('ical.js');
   const calendar = new ICAL.Component('vcalendar');
@@ -38,7 +40,8 @@ export async function iCalendar(
         name: routine.name,
       }),
     );
-    put('description', words.join('\n'));
+    const first = about(day.date);
+    put('description', [...(first ? [first, ''] : []), ...words].join('\n'));
     put('transp', 'TRANSPARENT');
     calendar.addSubcomponent(event);
   }

@@ -181,6 +181,9 @@ export type Arguments = {
   'plan.left-out': { n: number };
   'plan.minutes': { n: number };
   'plan.move.what': { move: Value; what: Value };
+  'plan.run.between': { least: number; most: number };
+  'plan.run.doses': { n: number };
+  'plan.run.wanted': { n: number };
   'plan.step': { kind: Value; name: Value };
   'plan.thought-of': { name: Value };
   'products.change.since': { date: Value };

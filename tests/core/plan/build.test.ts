@@ -9,6 +9,7 @@ import { type BuildInput, buildDay } from '../../../src/core/plan/build/build.ts
 import { choicesFor, costOfDay } from '../../../src/core/plan/build/choices.ts';
 import { cheapestFirst } from '../../../src/core/plan/build/search.ts';
 import type { Candidate } from '../../../src/core/plan/suggest.ts';
+import { fulfils } from '../../../src/core/plan/wish.ts';
 import { type ProductKind, usualUse } from '../../../src/core/product/product.ts';
 import { readLabel } from '../../../src/core/reading/reading.ts';
 import { dayOf } from '../../../src/core/wash-day/add-up.ts';
@@ -178,5 +179,46 @@ describe('ways to take one of each, the cheapest first', () => {
           if (i > 0) expect(sum).toBeGreaterThanOrEqual(found[i - 1]!.sum);
       }),
     );
+  });
+});
+
+describe('a medicated shampoo', () => {
+  const text = 'Aqua, Sodium Laureth Sulfate, Cocamidopropyl Betaine, Ketoconazole, Sodium Chloride';
+  const medicated: Candidate = {
+    product: 'scalp',
+    kind: 'cleanser',
+    use: 'rinse-off',
+    reading: readLabel(text, lookup, { kind: 'cleanser', use: 'rinse-off' }),
+    owned: true,
+  };
+  const head: Partial<Head> = {
+    thickness: 'fine',
+    porosity: 'low',
+    scalpKind: 'flaky',
+    damage: { kinds: [] },
+  };
+  const input = inputFor(head, [medicated, ...all.filter(({ kind }) => kind !== 'cleanser')], 7);
+  const uses = (built: ReturnType<typeof buildDay>) =>
+    built.plans.some(({ steps }) => steps.some(({ product }) => product === 'scalp'));
+  it('is proposed for no step, and told to stay on the shelf', () => {
+    const built = buildDay(input);
+    expect(built.plans.length).toBeGreaterThan(0);
+    expect(uses(built)).toBe(false);
+    for (const { leftOut } of built.plans) expect(leftOut.map(({ product }) => product)).toContain('scalp');
+  });
+  it('stays where the person put it', () => {
+    const built = buildDay({ ...input, pins: { stays: ['scalp'] } });
+    expect(uses(built)).toBe(true);
+  });
+  it('is never what was looked for', () => {
+    for (const protein of ['free', 'some'] as const)
+      expect(
+        fulfils(
+          medicated.reading,
+          'cleanser',
+          { kind: 'cleanser', protein, moisture: false, lifts: true },
+          practice,
+        ),
+      ).toBe('no');
   });
 });

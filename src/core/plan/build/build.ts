@@ -3,6 +3,7 @@ import type { ProductKind } from '../../product/product.ts';
 import { dayOf, findingsOf, type WashDayInput } from '../../wash-day/add-up.ts';
 import type { Step } from '../../wash-day/routine.ts';
 import type { Day, DayStep } from '../../wash-day/rules/day.ts';
+import { proposable } from '../medicated.ts';
 import type { Candidate } from '../suggest.ts';
 import type { Wish } from '../wish.ts';
 import { type BuildChoice, choicesFor, costOfDay, type LeftOut } from './choices.ts';
@@ -59,8 +60,9 @@ export function buildDay(input: BuildInput): Built {
   const { pins = {} } = input;
   const { plan } = input.practice;
   const empty = dayOf({ ...input, readings: new Map(), routine: { ...input.routine, steps: [] } });
+  const placed = new Set([...(pins.stays ?? []), ...input.routine.steps.map(({ product }) => product)]);
   const { choices, leftOut } = choicesFor(
-    input.candidates,
+    proposable(input.candidates, placed),
     empty,
     { ...input, washEvery: empty.washEvery },
     plan,
