@@ -160,7 +160,7 @@ describe('the page stays as it was', () => {
       await page.addInitScript(() => {
         const seen: string[] = [];
         Object.assign(window, { seen });
-        const ours = (node: Node) => node.nodeName === 'STRANDLINE-LABEL';
+        const ours = (node: Node) => node instanceof Element && node.matches('[data-strandline]');
         addEventListener('load', () => {
           new MutationObserver((records) => {
             for (const { type, target, addedNodes, removedNodes } of records)
