@@ -1,5 +1,6 @@
 // No letters of a page may hold the program up: what a checker of expressions says of every one of ours.
 import { expect, it } from 'vitest';
+import { spent } from '../spent.ts';
 import { type Verdict, verdicts } from './check.ts';
 import { type Expression, expressions } from './collect.ts';
 
@@ -18,12 +19,6 @@ const mostTime = 30; // ms of the processor
 const all = expressions();
 const told = await verdicts(all);
 
-const spent = (task: () => unknown): number => {
-  const from = process.cpuUsage();
-  task();
-  const { user, system } = process.cpuUsage(from);
-  return (user + system) / 1000;
-};
 const stretched = ([prefix, pump, suffix]: [string, string, string], letters: number) =>
   (prefix + pump.repeat(Math.ceil(letters / Math.max(1, pump.length)))).slice(0, letters - suffix.length) +
   suffix;
