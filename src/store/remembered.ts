@@ -1,5 +1,6 @@
 import type { Market } from '../core/amounts/market.ts';
 import type { Head } from '../core/hair/head.ts';
+import type { SizesBy } from '../core/judge/practice.ts';
 import type { Wish } from '../core/plan/wish.ts';
 import type { Product, ProductFacts, ProductKind } from '../core/product/product.ts';
 import type { ReadAs } from '../core/reading/reading.ts';
@@ -29,6 +30,8 @@ export type Settings = {
   market?: Market;
   /** Part of a rinse-off that is taken to stay on the hair, where the reader said so: 0…1. */
   rinseOffStays?: number;
+  /** What a protein counts as where trade and measurement disagree on its size, where the reader said so. */
+  sizesBy?: SizesBy;
 };
 
 /** What is pinned: a product that is kept, or one that was met and is not. */

@@ -215,6 +215,7 @@ export const settings = z.object({
   ),
   market: z.exactOptional(z.enum(['eu', 'other'])),
   rinseOffStays: z.exactOptional(z.number().check(z.gt(0), z.lte(1))),
+  sizesBy: z.exactOptional(z.enum(['practice', 'measured'])),
 });
 
 /** One schema for each kind of thing; every stored value is parsed with it when read and before it is written. */

@@ -21,6 +21,7 @@ const painted: (keyof Settings)[] = [
   'routineInUse',
   'market',
   'rinseOffStays',
+  'sizesBy',
 ];
 
 const both = ({ oldValue, newValue }: Stored[string]) =>

@@ -6,10 +6,15 @@ import type { Remembered } from '../store/remembered.ts';
 type Told = Pick<Remembered, 'settings'>;
 
 /** The numbers of practice with what the reader changed of them. */
-export const practiceOf = (practice: Practice, { settings }: Told): Practice =>
-  settings.rinseOffStays === undefined
-    ? practice
-    : { ...practice, washDay: withStays(practice.washDay, settings.rinseOffStays) };
+export function practiceOf(practice: Practice, { settings: { rinseOffStays, sizesBy } }: Told): Practice {
+  if (rinseOffStays === undefined && sizesBy === undefined) return practice;
+  const { judge } = practice;
+  return {
+    ...practice,
+    washDay: withStays(practice.washDay, rinseOffStays),
+    judge: sizesBy ? { ...judge, dose: { ...judge.dose, sizesBy } } : judge,
+  };
+}
 
 /** How the market of a label is told. */
 export const marketBy = ({ markets }: Practice, { settings }: Told): MarketBy => ({

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Head } from '../../src/core/hair/head.ts';
 import { type Aspect, answersByWeight } from '../../src/core/judge/finding.ts';
 import { answerFor, answerOf, fitProduct } from '../../src/core/judge/fit.ts';
+import { traitsOf } from '../../src/core/judge/traits.ts';
 import type { Use } from '../../src/core/names/entry.ts';
 import type { ProductKind } from '../../src/core/product/product.ts';
 import {
@@ -215,6 +216,34 @@ describe('one product against one head, aspect by aspect (common practice)', () 
       answer: 'with-care',
       unknown: { key: 'rules.protein.size-disputed' },
     });
+  });
+
+  it('a size that is disputed counts as the reader chose, and the finding says so', () => {
+    const measured = {
+      ...wheat,
+      protein: protein('large', 'hydrolyzed', { daltons: { min: 400, max: 3500 } }),
+    };
+    const by = (sizesBy: 'practice' | 'measured', part: Hand) => {
+      const chosen = { ...practice, judge: { ...practice.judge, dose: { ...practice.judge.dose, sizesBy } } };
+      const reading = hand([water, at(part, 1.5)]);
+      const found = fitProduct({ reading, kind: 'cream' }, { practice: chosen, head: careful });
+      const traits = traitsOf(reading, { kind: 'cream', use: 'leave-on' }, chosen);
+      return { traits, finding: found.find(({ rule }) => rule === 'protein') };
+    };
+    const small = { ...measured, protein: protein('small', 'hydrolyzed') };
+    const large = by('practice', measured);
+    expect(large.finding).toMatchObject({
+      answer: 'does-not-suit',
+      unknown: { key: 'rules.protein.size-disputed-practice' },
+    });
+    expect(large.traits.dose).toBe(by('practice', wheat).traits.dose);
+    expect(large.traits.largeDose).toBe(large.traits.dose);
+    const asMeasured = by('measured', measured);
+    expect(asMeasured.finding?.unknown).toEqual({ key: 'rules.protein.size-disputed-measured' });
+    expect(asMeasured.traits.dose).toBe(by('measured', small).traits.dose);
+    expect(asMeasured.traits.largeDose).toBe(0);
+    // What nobody disputes stays as it is.
+    expect(by('measured', wheat).traits.dose).toBe(by('practice', wheat).traits.dose);
   });
 
   it('an answer with care says its condition, no other does', () => {

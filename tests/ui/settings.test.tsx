@@ -131,4 +131,13 @@ describe('amounts', () => {
     expect(exposure.cleanser.retention).toBeCloseTo(usual.cleanser.retention * 2, 9);
     expect(exposure.gel).toEqual(usual.gel);
   });
+  it('which size counts where trade and measurement disagree is the reader’s to say', async () => {
+    const told = await draw();
+    expect(document.querySelector<HTMLInputElement>('[value=between]')!.checked).toBe(true);
+    await press('[value=measured]');
+    expect(told.changes).toEqual([{ do: 'set', settings: { sizesBy: 'measured' } }]);
+    const changed = practiceOf(practice, { settings: { ...nothing.settings, sizesBy: 'measured' } });
+    expect(changed.judge.dose.sizesBy).toBe('measured');
+    expect(changed.washDay).toEqual(practice.washDay);
+  });
 });

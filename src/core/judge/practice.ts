@@ -115,6 +115,8 @@ export type WashDayThreshold =
 
 /** A figure for each step of the tolerance, `rarely` first; read between its steps. */
 type ByTolerance = [number, number, number, number, number];
+/** What a protein counts as where trade calls it large and measurement small. */
+export type SizesBy = 'practice' | 'measured';
 type Three<K extends string> = Record<K, number>;
 
 /** dictionary/judge.json: what one product is weighed by. Common practice throughout. */
@@ -126,6 +128,8 @@ export type JudgePractice = {
     /** What a percent counts by size, and where trade says large and measurement small. */
     bySize: Record<ProteinSize, number>;
     measuredSmall: number;
+    /** Which of the two the reader goes by; absent: between them, and a no that measurement denies is softened. */
+    sizesBy?: SizesBy;
     /** Daltons up to which measurement says small. */
     smallUpTo: number;
     /** How much more a protein made to cling counts. */

@@ -31,7 +31,7 @@ export type Traits = {
   /** Likely dose as worn, in percent of a large protein that stays on; and the part of it that is large. */
   dose: number;
   largeDose: number;
-  /** The same with every size as measured, where that is smaller. */
+  /** The same with every size as measured, where that is smaller and the reader did not choose between the two. */
   doseAsMeasured: number;
   /** Percent of protein in the product itself, sizes counted. */
   builds: number;
@@ -95,7 +95,11 @@ export function traitsOf(reading: Reading | undefined, { kind, use }: Worn, prac
   const doseOf = ({ mention, share }: (typeof each)[number]) =>
     share * doseFactor(mention, practice) * worn.protein;
   const dose = counted.reduce((all, one) => all + doseOf(one), 0);
-  const large = counted.filter(({ mention }) => mention.protein!.size === 'large');
+  const { sizesBy } = judge.dose;
+  const disputed = counted.filter(({ mention }) => measuredSmall(mention, practice));
+  const large = counted.filter(
+    (one) => one.mention.protein!.size === 'large' && !(sizesBy === 'measured' && disputed.includes(one)),
+  );
   const bearing = where(({ mention }) => mention.protein?.kind === 'protein-bearing');
   return {
     read,
@@ -105,7 +109,7 @@ export function traitsOf(reading: Reading | undefined, { kind, use }: Worn, prac
       counted.reduce(
         (all, one) =>
           all +
-          (measuredSmall(one.mention, practice)
+          (disputed.includes(one) && !sizesBy
             ? one.share * worn.protein * judge.dose.bySize.small
             : doseOf(one)),
         0,
@@ -116,7 +120,7 @@ export function traitsOf(reading: Reading | undefined, { kind, use }: Worn, prac
     named: mentions.some(isProteinDose),
     doses: counted.map(({ index }) => index),
     large: large.map(({ index }) => index),
-    disputed: large.filter(({ mention }) => measuredSmall(mention, practice)).map(({ index }) => index),
+    disputed: disputed.map(({ index }) => index),
     uncounted: where(
       ({ mention, index }) =>
         mention.protein && !bearing.includes(index) && !counted.some((one) => one.index === index),
@@ -161,9 +165,10 @@ const measuredSmall = ({ protein }: Mention, { judge }: Practice) =>
   protein?.size === 'large' && protein.daltons !== undefined && protein.daltons.max <= judge.dose.smallUpTo;
 
 function doseFactor(mention: Mention, practice: Practice): number {
-  const { bySize, measuredSmall: between, clings, hardens } = practice.judge.dose;
+  const { bySize, measuredSmall: between, sizesBy, clings, hardens } = practice.judge.dose;
   const { size, kind } = mention.protein!;
-  const factor = measuredSmall(mention, practice) ? between : bySize[size];
+  const told = { practice: bySize.large, measured: bySize.small, between };
+  const factor = measuredSmall(mention, practice) ? told[sizesBy ?? 'between'] : bySize[size];
   return factor * (kind === 'quaternized' ? clings : kind === 'whole' ? hardens : 1);
 }
 

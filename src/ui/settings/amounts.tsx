@@ -36,6 +36,21 @@ export function Amounts({ world }: { world: World }) {
           void world.change({ do: 'set', settings: { rinseOffStays: Number(percent) / 100 } })
         }
       />
+      <Choice
+        legend={t('settings.sizes')}
+        options={(['between', 'practice', 'measured'] as const).map((value) => ({
+          value,
+          label: t(`settings.sizes.${value}`),
+        }))}
+        value={settings.sizesBy ?? 'between'}
+        onChange={(sizesBy) =>
+          void world.change(
+            sizesBy === 'between'
+              ? { do: 'set', settings: {}, unset: ['sizesBy'] }
+              : { do: 'set', settings: { sizesBy } },
+          )
+        }
+      />
     </Card>
   );
 }

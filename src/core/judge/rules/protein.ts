@@ -28,6 +28,7 @@ export const protein: AspectRule = {
       return traits.read === 'enough' ? [tell(this, product, 'suits', say('free'))] : [];
     }
     const answer = proteinAnswer(product, head);
+    const { sizesBy } = head.practice.judge.dose;
     const n = traits.doses.length;
     const suits = Math.min(...head.numbers.map((numbers) => numbers.protein.suits));
     const every = Math.max(2, Math.ceil(traits.dose / suits));
@@ -39,7 +40,11 @@ export const protein: AspectRule = {
           : { key: 'rules.protein.every-nth', values: { n: every } },
       unknown:
         untoldOf(answer, head) ??
-        (traits.disputed.length > 0 ? { key: 'rules.protein.size-disputed' } : undefined),
+        (traits.disputed.length > 0
+          ? sizesBy
+            ? { key: `rules.protein.size-disputed-${sizesBy}` }
+            : { key: 'rules.protein.size-disputed' }
+          : undefined),
     };
     const key = {
       suits: 'suits',
