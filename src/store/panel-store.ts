@@ -2,6 +2,7 @@ import { logCsv, productsCsv } from './csv.ts';
 import type { Everything } from './everything.ts';
 import { type ImportHow, type ImportPlan, planImport } from './import-plan.ts';
 import type { Keeper, StoreState } from './keeper.ts';
+import { type PlanReading, readPlanFile } from './plan-file.ts';
 import { type FileReading, readFile } from './read-file.ts';
 import type { Remembered } from './remembered.ts';
 
@@ -13,6 +14,8 @@ export type PanelStore = {
   /** The copy made before the last update or import, as a file; undefined where there is none. */
   copy(why: 'migration' | 'import'): Promise<{ when: string; text: string } | undefined>;
   readFile(text: string): FileReading;
+  /** A plan that somebody sent. */
+  readPlan(text: string): PlanReading;
   plan(file: Everything, how: ImportHow): Promise<ImportPlan>;
   csv(what: 'products' | 'log', remembered: Remembered): string;
   photo(key: string): Promise<string | undefined>;
@@ -31,6 +34,7 @@ export function openPanelStore(keeper: Keeper): PanelStore {
       return copy && { when: String(copy.made), text: JSON.stringify(copy, null, 1) };
     },
     readFile,
+    readPlan: readPlanFile,
     plan: async (file, how) => planImport(file, await keeper.everything(), how),
     csv: (what, remembered) => (what === 'products' ? productsCsv(remembered) : logCsv(remembered)),
     photo: keeper.photo,

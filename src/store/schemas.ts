@@ -123,6 +123,7 @@ const routine = z.object({
   steps: z.array(step),
   added: moment,
   washEvery: z.number().check(z.positive()),
+  note: z.exactOptional(text),
 });
 
 const feel = z.exactOptional(z.number().check(z.gte(-2), z.lte(2)));

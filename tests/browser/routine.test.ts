@@ -192,7 +192,7 @@ it('from the first profile to the same state after a wipe', async () => {
   const path = (await file.path())!;
   expect(JSON.parse(readFileSync(path, 'utf8'))).toBeTypeOf('object');
   await panel.getByLabel('Yes, I want that').check();
-  await press(/^Forget everything$/);
+  await press(/^Delete everything$/);
   await until(remembered, ({ heads, log }) => heads.length + log.length === 0);
   expect(await remembered()).toMatchObject({ heads: [], products: [], routines: [], log: [] });
   await panel.getByLabel('Import a file').setInputFiles(path);

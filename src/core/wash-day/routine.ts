@@ -21,8 +21,11 @@ export type Routine = {
   head: string;
   name: string;
   steps: Step[];
-  added: string /** Days between wash days. */;
+  added: string;
+  /** Days between wash days. */
   washEvery: number;
+  /** Words of whoever made it, for whoever it is handed to. */
+  note?: string;
 };
 
 /** How it felt when dry: −2 … 2, the first word of each pair at 2. */

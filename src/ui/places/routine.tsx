@@ -15,6 +15,7 @@ import { ChartCard } from '../routine/chart-card.tsx';
 import { DaySummary } from '../routine/day-summary.tsx';
 import '../routine/routine.css';
 import { keepRoutine, newRoutine } from '../../use/routines.ts';
+import { OpenPlan } from '../routine/open-plan.tsx';
 import { RoutinePicker } from '../routine/routine-picker.tsx';
 import { RunCard } from '../routine/run-card.tsx';
 import { StepList } from '../routine/step-list.tsx';
@@ -62,6 +63,7 @@ export function RoutinePlace({ world }: { world: World }) {
             <p>{t('routine.empty.why')}</p>
           </Empty>
         )}
+        <OpenPlan world={world} head={head} />
         <RemovedLately world={world} thing="routines" />
       </>
     );

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { planFileFor } from '../../use/plan-file.ts';
 import { pictureFile } from '../charts/picture-file.ts';
 import { WashDayChart } from '../charts/wash-day-chart.tsx';
 import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
@@ -78,6 +79,17 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
           </Button>
           <Button onClick={() => world.save(name('txt'), 'text/plain', routineText(world, routine, day))}>
             {t('routine.take.text')}
+          </Button>
+          <Button
+            onClick={() =>
+              world.save(
+                name('json'),
+                'application/json',
+                planFileFor(world.remembered, routine, world.today),
+              )
+            }
+          >
+            {t('plan.file.save')}
           </Button>
           <Button onClick={() => printSheet('A4')}>{t('routine.take.a4')}</Button>
           <Button onClick={() => printSheet('letter')}>{t('routine.take.letter')}</Button>

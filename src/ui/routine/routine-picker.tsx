@@ -8,7 +8,10 @@ import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { NumberField, TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
+import { byName } from '../people/by-name.ts';
 import type { World } from '../world.ts';
+import { CopyTo } from './copy-to.tsx';
+import { OpenPlan } from './open-plan.tsx';
 
 /** Which routine of which head, its name and rhythm, and copies and new ones. */
 export function RoutinePicker(props: {
@@ -39,7 +42,7 @@ export function RoutinePicker(props: {
       {remembered.heads.length > 1 && (
         <Select
           label={t('routine.whose')}
-          options={remembered.heads.map((one) => ({ value: one.id, label: one.name }))}
+          options={byName(t, remembered.heads).map((one) => ({ value: one.id, label: one.name }))}
           value={head.id}
           onChange={(id) => id && void world.change({ do: 'set', settings: { headInUse: id } })}
         />
@@ -99,6 +102,8 @@ export function RoutinePicker(props: {
           </Button>
         </div>
       </Disclosure>
+      <CopyTo world={world} routine={routine} />
+      <OpenPlan world={world} head={head} />
     </div>
   );
 }

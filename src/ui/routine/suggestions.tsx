@@ -159,7 +159,7 @@ function Offer(props: {
 export const wishWords = ({ t }: Pick<World, 't'>, wish: Wish): string =>
   t(`routine.wish.${wish.lifts ? 'lifting-' : ''}${wish.protein}`, { kind: t(`routine.kind.${wish.kind}`) });
 
-function moveWords(world: World, { routine }: WashDayInput, move: Move): string {
+export function moveWords(world: World, { routine }: WashDayInput, move: Move): string {
   const { t } = world;
   const step = routine.steps.find(({ id }) => id === move.step);
   const old = productById(world.remembered, step?.product)?.name;

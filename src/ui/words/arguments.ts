@@ -178,6 +178,13 @@ export type Arguments = {
   'plan.build': { n: number };
   'plan.carrier.in': { kind: Value };
   'plan.carrier.seldom': { cadence: Value; kind: Value };
+  'plan.copied-to': { name: Value; person: Value };
+  'plan.file.brings': { n: number };
+  'plan.file.had': { names: Value };
+  'plan.file.taken': { name: Value };
+  'plan.file.wrong': { where: Value };
+  'plan.fitted.change': { name: Value };
+  'plan.fitted.for': { answer: Value; name: Value };
   'plan.left-out': { n: number };
   'plan.minutes': { n: number };
   'plan.move.what': { move: Value; what: Value };
