@@ -71,8 +71,7 @@ it('a good file shows what would change, is taken in, and undone', async () => {
   await press('button', 'Import');
   expect(said.at(-1)).toBe('The file was imported.');
   expect(remembered().heads.map(({ name }) => name)).toEqual(['Wren']);
-  await act(() => new Promise((done) => setTimeout(done, 500)));
-  expect(text()).toContain('Save the copy from before the last import');
+  await expect.poll(text).toContain('Save the copy from before the last import');
   await act(async () => void (await world().undo()));
   expect(remembered().heads.map(({ name }) => name)).toEqual(['Ash']);
   expect(remembered().products).toEqual([]);

@@ -117,7 +117,7 @@ describe('the place', () => {
         (th) => th.textContent,
       ),
     ).toEqual(['Cream', 'Passing Gel']);
-    await act(async () => (document.querySelector('[aria-label="Pin: Passing Gel"]') as HTMLElement).click());
+    await act(async () => (document.querySelector('[aria-label="Pin Passing Gel"]') as HTMLElement).click());
     expect(told.changes[0]).toMatchObject({
       do: 'set',
       settings: { pinned: [expect.anything(), { met: { facts: { name: 'Passing Gel' } } }] },

@@ -183,7 +183,7 @@ describe('names to avoid', () => {
     await act(() => kept.onDraw((world) => render(<HairPlace world={world} />, document.body)));
     await type('Name on the label', 'Isopropyl Alchol');
     expect(text()).toContain('looked for exactly as you write it');
-    await act(() => new Promise((done) => setTimeout(done, 300)));
+    await expect.poll(() => withWords('button', /^Isopropyl Alcohol$/)).toBeDefined();
     await press('button', /^Isopropyl Alcohol$/);
     expect(text()).not.toContain('looked for exactly');
     await press('button', /^Add$/);

@@ -10,7 +10,7 @@ const styles: { [line in (typeof lines)[number]]: [style: string, colours: strin
   small: ['text-decoration:underline dashed 2px', plum],
   large: ['text-decoration:underline double 1.5px', plum],
   bearing: ['text-decoration:underline dotted 1.5px', plum],
-  moisture: ['text-decoration:underline dotted 1px', quietTeal],
+  moisture: ['text-decoration:underline solid 1px', quietTeal],
   at: ['background-color:', ['#f8ecd0', '#3a2d12']],
 };
 

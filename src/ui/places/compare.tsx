@@ -90,7 +90,7 @@ export function ComparePlace({ world }: { world: World }) {
                     {isPinned(product) ? (
                       <Button
                         look="quiet"
-                        label={`${t('compare.unpin')}: ${product.name}`}
+                        label={t('compare.unpin.what', { name: product.name })}
                         onClick={() => void world.act({ act: 'unpin', pin: product.pin })}
                       >
                         {t('compare.unpin')}
@@ -98,7 +98,7 @@ export function ComparePlace({ world }: { world: World }) {
                     ) : (
                       <Button
                         look="quiet"
-                        label={`${t('compare.pin')}: ${product.name}`}
+                        label={t('compare.pin.what', { name: product.name })}
                         onClick={() => pin(product.pin)}
                       >
                         {t('compare.pin')}

@@ -20,9 +20,11 @@ export type Arguments = {
   'compare.one': { name: Value };
   'compare.one-in-view': { name: Value };
   'compare.only': { n: Value; name: Value };
+  'compare.pin.what': { name: Value };
   'compare.place': { place: Value; share: Value };
   'compare.price-per': { price: Value; unit: Value };
   'compare.some': { n: Value };
+  'compare.unpin.what': { name: Value };
   'compare.unpinned': { name: Value };
   'hair.allowance.all-ways': { level: Value };
   'hair.allowance.between': { least: Value; most: Value };
