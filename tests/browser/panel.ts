@@ -181,7 +181,7 @@ describe('beside a shop', () => {
     await seed(panel, 'many');
     await look(shop, panel, 'settings');
     await panel.check('text=Yes, I want that');
-    await panel.click('button >> text=Forget everything');
+    await panel.click('button >> text=Delete everything');
     await panel.waitForSelector('.toast >> text=Everything is deleted');
     const { value } = await asks(panel, 'remembered');
     expect(value).toMatchObject({ heads: [], products: [], routines: [], log: [], sites: [], readAs: {} });
