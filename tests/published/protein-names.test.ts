@@ -52,10 +52,9 @@ Steardimonium Hydroxypropyl Hydrolyzed Vegetable Protein; Soydimonium Hydroxypro
 Wheat Germamidopropyldimonium Hydroxypropyl Hydrolyzed Wheat Protein; Laurdimonium Hydroxypropyl Hydrolyzed Jojoba
 Protein; Hydroxypropyltrimonium Hydrolyzed Oat Protein; Hydroxypropyltrimonium Gelatin; Propyltrimonium Hydrolyzed Wheat
 Protein; Hydroxypropyltrimonium Hydrolyzed Wheat Protein/Siloxysilicate`,
-  'quaternized free':
-    'Cocodimonium Hydroxypropyl Silk Amino Acids; Laurdimonium Hydroxypropyl Wheat Amino Acids',
-  'quaternized unknown':
-    'Hydroxypropyltrimonium Hydrolyzed Casein; Cocodimonium Hydroxypropyl Hydrolyzed Milk Protein',
+  // Free amino acids enter; those with a cationic chain are held on the surface.
+  'quaternized unknown': `Hydroxypropyltrimonium Hydrolyzed Casein; Cocodimonium Hydroxypropyl Hydrolyzed Milk Protein;
+Cocodimonium Hydroxypropyl Silk Amino Acids; Laurdimonium Hydroxypropyl Wheat Amino Acids`,
   'whole large': `Keratin; Soluble Keratin; Collagen; Soluble Collagen; Atelocollagen; Elastin; Gelatin; Silk; Silk
 Powder; Serica; Sericin; Fibroin; Casein; Sodium Caseinate; Milk Protein; Lactis Proteinum; Whey Protein; Wheat Protein;
 Triticum Vulgare Gluten; Triticum Vulgare (Wheat) Protein; Glycine Soja (Soybean) Protein; Avena Sativa (Oat) Kernel
