@@ -15,7 +15,7 @@ import { movedStep } from '../../src/use/routines.ts';
 import { washDayInput } from '../../src/use/wash-day-input.ts';
 import { keptWorld } from '../keeping/kept-world.ts';
 import { madeHead, madeProduct } from '../keeping/made.ts';
-import { choose, press, settle, withWords } from './pressing.ts';
+import { choose, press, settle, type, withWords } from './pressing.ts';
 
 const text = () => (document.body.textContent ?? '').replace(/\s+/g, ' ');
 const labels = {
@@ -270,6 +270,27 @@ describe('taken along', () => {
     const said = routineText(now(), routine, day);
     expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}not a fit: too much protein/);
     expect(said).toContain('Test what is new on a small spot');
+  });
+  it('as one sheet: hair in words, amount, when and why, which carries protein, what to watch, a note of one’s own', async () => {
+    const { now, remembered } = await open();
+    await type('Your note', 'Squeeze, do not rub.');
+    expect(remembered().routines[0]!.note).toBe('Squeeze, do not rub.');
+    const kept = remembered().routines[0]!;
+    const said = routineText(now(), kept, washDay(washDayInput(now(), kept)));
+    const sheets = ['.sheet', '.print-sheet'].map((each) => document.querySelector(each)!.textContent!);
+    for (const words of [said, ...sheets])
+      for (const part of [
+        'Strand: Coarse · Porosity: Low · Damage: none',
+        'Squeeze, do not rub.',
+        'every wash day. On wet hair, last: holds the shape as it dries.',
+        'The protein is in: gel (Invented wheat-gel).',
+        'Straw-like, stiff or snapping',
+        'March 1, 2026',
+      ])
+        expect(words).toContain(part);
+    expect(sheets[0]).toMatch(/gel Invented wheat-gel \(carries protein\)about [\d.]+ g/);
+    await type('Your note', '');
+    expect(remembered().routines[0]).not.toHaveProperty('note');
   });
   it('as CSV: a row a step, formulas guarded', async () => {
     const evil = product('evil', 'gel', 'wheat', { name: '=HYPERLINK("https://x.example")' });

@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { planFileFor } from '../../use/plan-file.ts';
 import { pictureFile } from '../charts/picture-file.ts';
 import { WashDayChart } from '../charts/wash-day-chart.tsx';
 import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
@@ -9,8 +8,9 @@ import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
-import { fileName, pngOf, productNames, routineCsv, routineText } from './exports.ts';
-import { PrintSheet, printSheet } from './print-sheet.tsx';
+import { fileName, pngOf, productNames, routineCsv } from './exports.ts';
+import { HandOver } from './hand-over.tsx';
+import { PrintSheet } from './print-sheet.tsx';
 import { takesOf } from './takes.ts';
 
 const roomForNotes = 620;
@@ -77,24 +77,9 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
           >
             {t('routine.take.csv')}
           </Button>
-          <Button onClick={() => world.save(name('txt'), 'text/plain', routineText(world, routine, day))}>
-            {t('routine.take.text')}
-          </Button>
-          <Button
-            onClick={() =>
-              world.save(
-                name('json'),
-                'application/json',
-                planFileFor(world.remembered, routine, world.today),
-              )
-            }
-          >
-            {t('plan.file.save')}
-          </Button>
-          <Button onClick={() => printSheet('A4')}>{t('routine.take.a4')}</Button>
-          <Button onClick={() => printSheet('letter')}>{t('routine.take.letter')}</Button>
         </div>
       </Disclosure>
+      <HandOver world={world} routine={routine} day={day} />
       <PrintSheet world={world} routine={routine} day={day} sheet={sheet} />
     </Card>
   );

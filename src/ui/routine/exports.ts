@@ -6,8 +6,7 @@ import { productById } from '../../use/products.ts';
 import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
 import { bringsWords } from '../describe/brings.ts';
 import type { World } from '../world.ts';
-import { productsWords } from './findings.tsx';
-import { cadenceWords } from './step-editor.tsx';
+import { sheetOf } from './sheet-words.ts';
 
 /** File name from what the reader called it. */
 export const fileName = (name: string, ending: string) =>
@@ -90,30 +89,33 @@ export function routineText(world: World, routine: Routine, day: WashDay): strin
   const { t } = world;
   const rows = chartRows(t, routine, day, productNames(world, routine));
   const { products } = day.protein;
-  const lines = routine.steps.flatMap((step, index) => {
-    const { kind, product, notes, stays, unread } = rows[index]!;
-    const more = [
-      ...(step.cadence.every === 'wash' ? [] : [cadenceWords(t, step.cadence)]),
-      ...(step.optional ? [t('routine.step.is-optional')] : []),
-    ];
+  const sheet = sheetOf(world, routine, day);
+  const lines = sheet.steps.flatMap(({ kind, facts, why }, index) => {
+    const { product, notes, stays, unread } = rows[index]!;
     return [
-      `${index + 1}. ${kind}: ${product}${more.length > 0 ? ` (${more.join(', ')})` : ''}`,
+      `${index + 1}. ${kind}: ${product}`,
       ...(stays && !unread ? [`   ${bringsWords(stays, t)}`] : []),
       ...notes.map(({ words, answer }) => `   ${t(`shell.answer.${answer}`)}: ${words}`),
+      `   ${facts.join(' · ')}. ${why}`,
     ];
   });
   return [
-    routine.name,
-    t('routine.wash-every.words', { n: routine.washEvery }),
+    sheet.name,
+    sheet.about.join(' · '),
+    ...(sheet.hair.length > 0 ? [sheet.hair.join(' · ')] : []),
+    ...(sheet.note ? ['', sheet.note] : []),
     '',
     ...lines,
     '',
-    `${productsWords(t, products.sure)} ${
-      products.allowed === undefined
-        ? t('routine.sum.hair-unknown')
-        : t('routine.sum.allowed', { n: products.allowed })
-    }`,
+    sheet.protein,
+    products.allowed === undefined
+      ? t('routine.sum.hair-unknown')
+      : t('routine.sum.allowed', { n: products.allowed }),
     totalWords(t, day.stays.day),
+    '',
+    t('plan.watch'),
+    ...sheet.watch.map((words) => `- ${words}`),
+    '',
     t('routine.caution'),
     '',
   ].join('\n');

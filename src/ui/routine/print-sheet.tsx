@@ -6,7 +6,8 @@ import { WashDayChart } from '../charts/wash-day-chart.tsx';
 import type { World } from '../world.ts';
 import { productNames } from './exports.ts';
 import { Findings } from './findings.tsx';
-import { cadenceWords } from './step-editor.tsx';
+import { SheetSteps, SheetWatch } from './sheet.tsx';
+import { sheetOf } from './sheet-words.ts';
 import { takesOf } from './takes.ts';
 
 /** Prints the sheet alone, on paper of a size. */
@@ -33,22 +34,11 @@ export function PrintSheet(props: {
   const { world, routine, day, sheet } = props;
   const { t } = world;
   const names = productNames(world, routine);
-  const head = world.remembered.heads.find(({ id }) => id === routine.head);
+  const words = sheetOf(world, routine, day);
   return createPortal(
     <div class="print-sheet" ref={sheet} aria-hidden="true" lang={t.lang} dir={t.dir}>
       <h1>{routine.name}</h1>
-      <p>
-        {[...(head ? [head.name] : []), t('routine.wash-every.words', { n: routine.washEvery })].join(' · ')}
-      </p>
-      <ol>
-        {routine.steps.map((step) => (
-          <li key={step.id}>
-            <strong>{t(`routine.kind.${step.kind}`)}</strong> {step.product ? names.get(step.product) : ''}
-            {step.cadence.every !== 'wash' && ` · ${cadenceWords(t, step.cadence)}`}
-            {step.optional && ` · ${t('routine.step.is-optional')}`}
-          </li>
-        ))}
-      </ol>
+      <SheetSteps t={t} sheet={words} />
       <WashDayChart
         t={t}
         routine={routine}
@@ -59,6 +49,7 @@ export function PrintSheet(props: {
         title={routine.name}
       />
       <Findings t={t} findings={day.findings.filter(({ answer }) => answer !== 'suits')} />
+      <SheetWatch t={t} sheet={words} />
       <p class="hint">{t('routine.caution')}</p>
     </div>,
     document.body,

@@ -193,6 +193,9 @@ export type Arguments = {
   'plan.run.between': { least: number; most: number };
   'plan.run.doses': { n: number };
   'plan.run.wanted': { n: number };
+  'plan.sheet.about': { amount: Value };
+  'plan.sheet.is': { is: Value; what: Value };
+  'plan.sheet.protein': { names: Value };
   'plan.step': { kind: Value; name: Value };
   'plan.thought-of': { name: Value };
   'products.change.since': { date: Value };
