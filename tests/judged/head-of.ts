@@ -88,7 +88,9 @@ function stretchOf(notes: string): StretchTest[] {
 
 /** "went stiff after protein": wash days of the log, told in words. */
 export function logOf(row: Row): LogEntry[] {
-  const stiff = /(?:stiff|rough|brittle|straw)[^;]*protein|protein[^;]*(?:stiff|rough|brittle|straw)/i;
+  const felt = '(?:stiff|rough|brittle|straw|hard|crunch|snap)';
+  const protein = '(?:protein|keratin|gelatine?|egg|rice water|reconstructor)';
+  const stiff = new RegExp(`\\b${felt}[^;]*${protein}|${protein}[^;]*\\b${felt}`, 'i');
   if (!stiff.test(row.notes ?? '')) return [];
   return ['2026-02-20', '2026-02-10', '2026-02-01'].map((date) => ({
     id: date,

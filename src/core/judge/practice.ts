@@ -103,6 +103,7 @@ export type WashDayThreshold =
   | 'minuteAtMost'
   /** Days between strengthening treatments where the hair is not described: about once a week at most. */
   | 'treatmentDays'
+  | 'strongTreatmentTimes'
   /** Days between bond treatments. */
   | 'bondDays'
   /** Filled steps from which "protein in every step" is asked. */
@@ -232,6 +233,8 @@ export type JudgePractice = {
     proteinFrom: number;
     tolerance: number;
     shieldFrom: number;
+    /** Kinds, alike in what they do, of which the first is a gain for hair that dries out. */
+    extraCare: ProductKind[][];
   };
   /** What a whole day wants of softness. */
   moisture: {

@@ -29,22 +29,23 @@ export function gainsOf(step: DayStep, before: Day, after: Day): Gain[] {
       Math.min(from.softAtMost, softnessOfDay(after, hair)) > softnessOfDay(before, hair) + from.softBy,
   );
   const { kinds } = practice.washDay;
+  const thirsty =
+    damage >= from.shieldFrom ||
+    head?.scalpKind === 'dry' ||
+    head?.shape === 'coily' ||
+    head?.porosity === 'high';
+  const firstOf = (kinds: readonly ProductKind[]) => kinds.includes(step.kind) && !had(kinds);
+  const firstCare = from.extraCare.some(firstOf);
   const tests: Record<Gain, boolean> = {
     holds: kinds.holding.includes(step.kind) && !had(kinds.holding),
-    softens: softer,
+    softens: softer || (thirsty && firstCare),
     rebuilds:
       treats &&
       (isKind(after, 'bond', step)
         ? damage >= from.bondFrom
         : damage >= from.proteinFrom &&
           after.hair.numbers.every(({ tolerance }) => tolerance >= from.tolerance)),
-    shields:
-      step.kind === 'pre-wash' &&
-      !had(['pre-wash']) &&
-      (damage >= from.shieldFrom ||
-        head?.scalpKind === 'dry' ||
-        head?.shape === 'coily' ||
-        head?.porosity === 'high'),
+    shields: step.kind === 'pre-wash' && !had(['pre-wash']) && thirsty,
     scalp:
       step.traits.wash?.scalp === true &&
       head?.scalpKind === 'flaky' &&

@@ -2,7 +2,7 @@ import type { Use } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
 import type { Cadence, Routine, Step } from '../wash-day/routine.ts';
 import type { Day, DayStep } from '../wash-day/rules/day.ts';
-import { treatmentDays } from '../wash-day/rules/treatments-apart.ts';
+import { treatmentDaysOf } from '../wash-day/rules/treatments-apart.ts';
 import type { Wish } from './wish.ts';
 
 /** What is put into a step: a product (with those no rule can tell from it), or a wish where nothing on hand will do. */
@@ -35,7 +35,7 @@ export function optionsOf(day: Day, choices: readonly Choice[]): Option[] {
     if (strengthening.includes(from.kind)) {
       const cadence: Cadence = {
         every: 'nth-wash',
-        n: Math.max(2, Math.ceil(treatmentDays(day) / Math.max(1, day.washEvery))),
+        n: Math.max(2, Math.ceil(treatmentDaysOf(from, day) / Math.max(1, day.washEvery))),
       };
       options.push({ move: { do: 'space', step: from.id, cadence }, from, to: { ...from, cadence } });
     }

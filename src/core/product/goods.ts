@@ -19,7 +19,9 @@ export function goodsIn({ title, shelf, parts, read }: Words, find: KindFinder):
   const scalp = find.has('scalp', title);
   // A mask for bleached hair is no bleach.
   const chemical = find.names('process', process) && !find.has('afterwards', title);
-  if (chemical && read?.tier !== 'step' && !scalp) return 'not-hair';
+  // A colour that comes with a conditioner is a colour.
+  const alone = find.nouns(process).length === 0;
+  if (chemical && (alone || read?.tier !== 'step') && !scalp) return 'not-hair';
   const things = find.nouns(main);
   const onlyThings = things.length > 0 && things.every(({ kind }) => kind === 'accessory');
   if (find.names('kit', main) && !onlyThings && !find.names('notKit', title)) return 'kit';

@@ -6,7 +6,8 @@ import type { Head } from '../../../src/core/hair/head.ts';
 import { allowanceOf } from '../../../src/core/hair/tolerance.ts';
 import { createLookup } from '../../../src/core/names/lookup.ts';
 import { type BuildInput, buildDay } from '../../../src/core/plan/build/build.ts';
-import { choicesFor, costOfDay } from '../../../src/core/plan/build/choices.ts';
+import { choicesFor } from '../../../src/core/plan/build/choices.ts';
+import { costOfDay } from '../../../src/core/plan/build/cost.ts';
 import { cheapestFirst } from '../../../src/core/plan/build/search.ts';
 import type { Candidate } from '../../../src/core/plan/suggest.ts';
 import { fulfils } from '../../../src/core/plan/wish.ts';
@@ -154,6 +155,64 @@ describe('a built day', () => {
     const [plan] = buildDay(inputFor({ thickness: 'fine', porosity: 'low' }, [], 7)).plans;
     expect(plan!.steps).toEqual([]);
     expect(plan!.missing.map(({ kind }) => kind)).toContain('cleanser');
+  });
+
+  // Common practice, each against a shelf made for it.
+  const shelf = (rows: [ProductKind, string][]): Candidate[] =>
+    rows.map(([kind, text], at) => ({
+      product: `${kind} ${at}`,
+      kind,
+      use: usualUse[kind],
+      reading: readLabel(text, lookup, { kind, use: usualUse[kind] }),
+      owned: true,
+    }));
+  const sulfate = 'Aqua, Sodium Laureth Sulfate, Sodium Chloride, Parfum, Citric Acid, Sodium Benzoate';
+  const mild =
+    'Aqua, Decyl Glucoside, Cocamidopropyl Betaine, Glycerin, Sodium Cocoyl Glutamate, Citric Acid';
+  const soft =
+    'Aqua, Cetearyl Alcohol, Behentrimonium Methosulfate, Glycerin, Panthenol, Parfum, Citric Acid';
+  const hard = 'Aqua, PVP, VP/VA Copolymer, Carbomer, Triethanolamine, Parfum, Phenoxyethanol';
+  const used = (head: Partial<Head>, rows: [ProductKind, string][], washEvery: number) => {
+    const [plan] = buildDay(inputFor(head, shelf(rows), washEvery)).plans;
+    return { plan: plan!, products: plan!.steps.map(({ product }) => product) };
+  };
+  const middling: Partial<Head> = { thickness: 'medium', porosity: 'medium', damage: { kinds: [] } };
+  const coarse: Partial<Head> = { thickness: 'coarse', porosity: 'medium', damage: { kinds: [] } };
+
+  it.each([1, 3, 7])('of two shampoos that suit the milder is taken: washed every %i days', (days) => {
+    const { products } = used(
+      middling,
+      [
+        ['cleanser', sulfate],
+        ['cleanser', mild],
+        ['conditioner', soft],
+      ],
+      days,
+    );
+    expect(products).toContain('cleanser 1');
+  });
+
+  it('a mask that comes now and then leaves a conditioner to be wished for', () => {
+    const { plan, products } = used(
+      middling,
+      [
+        ['cleanser', mild],
+        ['deep-conditioner', soft],
+      ],
+      3,
+    );
+    expect(products).toContain('deep-conditioner 1');
+    expect(plan.missing.map(({ kind }) => kind)).toContain('conditioner');
+  });
+
+  it('a hard gel goes over something soft on coarse hair, or stays on the shelf', () => {
+    const rows: [ProductKind, string][] = [
+      ['cleanser', mild],
+      ['conditioner', soft],
+      ['gel', hard],
+    ];
+    expect(used(coarse, rows, 7).products).not.toContain('gel 2');
+    expect(used(coarse, [...rows, ['leave-in', soft]], 7).products).toContain('gel 2');
   });
 
   it('the plans differ in the step that carries the protein', () => {

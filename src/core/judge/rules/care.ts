@@ -85,7 +85,7 @@ export function dryAnswer(
   return byRatio(left / hair.bearsDry, care.dryUpTo);
 }
 
-function stiffAnswer({ use, traits }: Judged, hair: HairNumbers): Answer {
+export function stiffAnswer({ use, traits }: Pick<Judged, 'use' | 'traits'>, hair: HairNumbers): Answer {
   if (use === 'rinse-off') return 'suits';
   return traits.stiff - traits.soft > hair.bearsStiff ? 'with-care' : 'suits';
 }

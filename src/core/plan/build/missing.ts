@@ -3,7 +3,7 @@ import type { Day } from '../../wash-day/rules/day.ts';
 import { insertUsually } from '../moves.ts';
 import type { Candidate } from '../suggest.ts';
 import { type Wish, wishedStep, wishes } from '../wish.ts';
-import { costOf } from './choices.ts';
+import { costOf } from './cost.ts';
 import type { PlanPractice } from './plan-practice.ts';
 
 /**
@@ -22,9 +22,7 @@ export function missingOf(day: Day, candidates: readonly Candidate[], plan: Plan
     if (best) missing.push(best);
   };
   for (const kinds of plan.needed) {
-    const there = day.steps.some(
-      ({ kind, cadence }) => kinds.includes(kind) && (cadence.every === 'wash' || kind !== 'cleanser'),
-    );
+    const there = day.steps.some(({ kind, cadence }) => kinds.includes(kind) && cadence.every === 'wash');
     if (!there) wish(kinds);
   }
   // A treatment on hand that no protein-free care could follow.

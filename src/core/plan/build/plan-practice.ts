@@ -9,10 +9,20 @@ export type PlanPractice = {
   costs: Record<Exclude<Answer, 'suits'>, number>;
   /** What a product costs that suits this head by itself no better than so: enough to choose between two. */
   prefers: Record<Answer, number>;
-  /** What each dose of protein after the first costs: of two products alike, the one with less is taken. */
+  /** What part of its step a cleanser does that comes now and then, or that cleans too little. */
+  fillsSeldom: number;
+  fillsWeak: number;
+  /** What strength costs by itself, a plain strong shampoo or a hard gel: of two alike the milder is taken. */
+  strength: number;
+  /** What as much protein costs as the hair takes: of two products alike, the one with less is taken. */
   thrift: number;
-  /** What a day without protein costs where the hair has room for some. */
+  /** What a day without protein costs, and the tolerance from which the hair would use some. */
   unused: number;
+  usesFrom: number;
+  /** What each product for hold after the first costs: most of what it is worth. */
+  again: number;
+  /** Kinds that keep a stiff hold off the hair. */
+  beneath: ProductKind[];
   /** Rules, or reasons of a rule, that speak of what is not there yet: wished for, not counted against a day. */
   unfinished: string[];
   /** Kinds of which a wash day has one each. */

@@ -10,7 +10,9 @@ export const treatmentsApart: Rule = {
   of: 'day',
   aspect: 'protein',
   sees: (step, day) =>
-    step.filled && isKind(day, 'strengthening', step) ? `${step.kind} ${JSON.stringify(step.cadence)}` : '',
+    step.filled && isKind(day, 'strengthening', step)
+      ? `${step.kind} ${JSON.stringify(step.cadence)} ${step.traits.dose}`
+      : '',
   mayHelp: (before) => before !== '',
   ask(day) {
     const treatments = day.steps.filter((step) => step.filled && isKind(day, 'strengthening', step));
@@ -21,6 +23,14 @@ export const treatmentsApart: Rule = {
 /** Days that must lie between treatments: the allowance's, or about a week while the hair is not described. */
 export const treatmentDays = (day: Pick<Day, 'numbers' | 'practice'>) =>
   day.numbers?.daysBetweenTreatments ?? day.practice.washDay.thresholds.treatmentDays;
+
+/** The same for one treatment: far more than this hair takes at a wash stays away as much longer. */
+export function treatmentDaysOf(step: DayStep, day: Day): number {
+  const { strongTreatmentTimes: times } = day.practice.washDay.thresholds;
+  const takes = Math.max(...day.hair.numbers.map(({ protein }) => protein.suits));
+  const strong = !isKind(day, 'bond', step) && step.traits.dose > times * takes;
+  return Math.ceil(treatmentDays(day) * (strong ? times : 1));
+}
 
 const tell = (
   answer: Finding['answer'],
@@ -38,7 +48,7 @@ function planned(treatments: DayStep[], day: Day): Finding[] {
 /** Every one counts: two with rhythms of their own meet, or come closer than either alone. */
 function proteinPlanned(treatments: DayStep[], day: Day): Finding[] {
   if (treatments.length === 0) return [];
-  const days = treatmentDays(day);
+  const days = Math.max(...treatments.map((step) => treatmentDaysOf(step, day)));
   if (treatments.length > 1)
     return [tell('does-not-suit', 'same-day', treatments, { n: treatments.length, days })];
   const apart = daysBetweenTimes(treatments[0]!.cadence, day.washEvery);
