@@ -13,13 +13,11 @@ export const newHead = (making: Making, name: string): Head => ({
   added: momentOf(making),
 });
 
-/** Keeps one head; a new one is the one in use from then on. */
+/** Keeps one head; the first is in use from then on. Of any later one the answers stay for whom they were. */
 export const keepHead = ({ heads }: Remembered, head: Head, say?: Said): Decided => ({
   changes: [
     { do: 'put', thing: 'heads', value: head },
-    ...(heads.some(({ id }) => id === head.id)
-      ? []
-      : [{ do: 'set', settings: { headInUse: head.id } } as const]),
+    ...(heads.length > 0 ? [] : [{ do: 'set', settings: { headInUse: head.id } } as const]),
   ],
   ...(say && { say }),
 });

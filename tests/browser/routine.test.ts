@@ -233,6 +233,7 @@ it('the wash day is taken along: picture, table, text, calendar, paper', async (
   mkdirSync(join(root, '.output', 'screens'), { recursive: true });
   writeFileSync(join(root, '.output', 'screens', 'wash-day-export.png'), png.bytes);
   expect(String((await saved('Table (CSV)')).bytes).split('\r\n')).toHaveLength(4);
+  await panel.getByText('Hand it over', { exact: true }).first().click();
   expect(String((await saved('Plain text')).bytes)).toContain('3. gel: ');
   expect(String((await saved('Save as calendar file')).bytes)).toMatch(/^BEGIN:VCALENDAR\r\n/);
   // The sheet alone, on both papers, on one page each.

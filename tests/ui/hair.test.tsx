@@ -3,7 +3,9 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Change } from '../../src/store/remembered.ts';
+import { byName, called } from '../../src/ui/people/by-name.ts';
 import { HairPlace } from '../../src/ui/places/hair.tsx';
+import { translator } from '../../src/ui/words/index.ts';
 import { keptWorld } from '../keeping/kept-world.ts';
 import { madeHead, madeLog, madeRoutine } from '../keeping/made.ts';
 import { choose, press, settle, type, withWords } from './pressing.ts';
@@ -225,6 +227,27 @@ describe('several heads', () => {
     await press('.heads button', /^Add$/);
     expect(remembered().heads.map(({ name }) => name)).toContain('Lark');
     expect(remembered().heads).toHaveLength(3);
+    // Nobody asked for the answers of someone else.
+    const lark = remembered().heads.find(({ name }) => name === 'Lark')!;
+    expect(remembered().settings.headInUse).not.toBe(lark.id);
+    expect(document.querySelector('.heads')!.textContent).toMatch(
+      /Lark is added\. The answers are still for \S/,
+    );
+    await press('.heads button', 'Describe Lark');
+    expect(remembered().settings.headInUse).toBe(lark.id);
     expect(document.querySelector('.question')!.textContent).toContain('How thick is one strand?');
+  });
+  it('many are found by the beginning of any of their names', () => {
+    const people = ['Ágnes Kovač', 'Wren', 'Ann-Marie', 'Robin'].map((name) => ({
+      ...madeHead(),
+      id: name,
+      name,
+    }));
+    const names = (typed: string) => called(byName(translator('en'), people), typed).map(({ name }) => name);
+    expect(names('')).toEqual(['Ágnes Kovač', 'Ann-Marie', 'Robin', 'Wren']);
+    expect(names('kov')).toEqual(['Ágnes Kovač']);
+    expect(names('a')).toEqual(['Ágnes Kovač', 'Ann-Marie']);
+    expect(names('MAR')).toEqual(['Ann-Marie']);
+    expect(names('bin')).toEqual([]);
   });
 });

@@ -1,34 +1,31 @@
 import { useState } from 'preact/hooks';
+import type { Head } from '../../core/hair/head.ts';
 import { keepHead, newHead } from '../../use/heads.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { TextField } from '../parts/field.tsx';
+import { Note } from '../parts/note.tsx';
 import { Select } from '../parts/select.tsx';
+import { byName, called } from '../people/by-name.ts';
 import type { World } from '../world.ts';
 
 const buttonsUpTo = 4;
+const shownAtMost = 12;
 
-/** Whose hair is in view, by name: buttons for a few people, a menu for many. The choice holds for every place. */
+/** Whose hair is in view, by name: buttons for a few people, a menu with a search for many. It holds for every place. */
 export function HeadPicker({ world }: { world: World }) {
   const { t, remembered } = world;
+  const [sought, setSought] = useState('');
   const inUse = headInUse(world.remembered);
-  const { compare } = new Intl.Collator(t.lang, { numeric: true });
-  const heads = remembered.heads.toSorted((a, b) => compare(a.name, b.name));
+  const heads = byName(t, remembered.heads);
+  const found = called(heads, sought);
   const use = (id: string) => void world.change({ do: 'set', settings: { headInUse: id } });
+  const many = heads.length > buttonsUpTo;
+  const buttons = many ? (sought.trim() ? found : []) : heads;
   return (
     <div class="heads">
-      {heads.length > 1 && heads.length <= buttonsUpTo && (
-        // biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields
-        <div class="actions" role="group" aria-label={t('hair.whose')}>
-          {heads.map((head) => (
-            <Button key={head.id} pressed={head.id === inUse?.id} onClick={() => use(head.id)}>
-              {head.name}
-            </Button>
-          ))}
-        </div>
-      )}
-      {heads.length > buttonsUpTo && (
+      {many && (
         <Select
           label={t('hair.whose')}
           value={inUse?.id}
@@ -36,20 +33,62 @@ export function HeadPicker({ world }: { world: World }) {
           options={heads.map(({ id, name }) => ({ value: id, label: name }))}
         />
       )}
-      <AddPerson world={world} />
+      {many && <TextField type="search" label={t('plan.people.search')} value={sought} onInput={setSought} />}
+      {heads.length > 1 && buttons.length > 0 && (
+        // biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields
+        <div class="actions" role="group" aria-label={t('hair.whose')}>
+          {buttons.slice(0, shownAtMost).map((head) => (
+            <Button
+              key={head.id}
+              pressed={head.id === inUse?.id}
+              onClick={() => {
+                setSought('');
+                use(head.id);
+              }}
+            >
+              {head.name}
+            </Button>
+          ))}
+        </div>
+      )}
+      {sought.trim() !== '' && (
+        <p class="hint" aria-live="polite">
+          {t('plan.people.found', { n: found.length })}
+        </p>
+      )}
+      <AddPerson world={world} onUse={use} />
     </div>
   );
 }
 
-/** One more person: the name first, so that nobody is a number. */
-function AddPerson({ world }: { world: World }) {
+/** One more person: the name first, so that nobody is a number. For whom the answers are changes only when asked. */
+function AddPerson({ world, onUse }: { world: World; onUse: (id: string) => void }) {
   const { t, remembered } = world;
   const [name, setName] = useState<string | undefined>();
+  const [added, setAdded] = useState<Head | undefined>();
+  const inUse = headInUse(remembered);
   const add = async (event: Event) => {
     event.preventDefault();
     const nth = t('hair.nth-head', { n: remembered.heads.length + 1 });
-    if (await carryOut(world, keepHead(remembered, newHead(world, name?.trim() || nth)))) setName(undefined);
+    const head = newHead(world, name?.trim() || nth);
+    if (!(await carryOut(world, keepHead(remembered, head)))) return;
+    setName(undefined);
+    setAdded(head);
   };
+  if (added && added.id !== inUse?.id && remembered.heads.some(({ id }) => id === added.id))
+    return (
+      <Note t={t}>
+        <p role="status">{t('plan.people.added', { name: added.name, whose: inUse?.name ?? '' })}</p>
+        <div class="actions">
+          <Button look="strong" onClick={() => onUse(added.id)}>
+            {t('plan.people.describe', { name: added.name })}
+          </Button>
+          <Button look="quiet" onClick={() => setAdded(undefined)}>
+            {t('hair.stretch.not-now')}
+          </Button>
+        </div>
+      </Note>
+    );
   if (name === undefined)
     return (
       <Button look="quiet" onClick={() => setName('')}>

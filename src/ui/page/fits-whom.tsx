@@ -3,6 +3,7 @@ import { checkForHead, type Judged } from '../../use/judge-product.ts';
 import { titleOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
+import { byName } from '../people/by-name.ts';
 import type { World } from '../world.ts';
 
 /** Whom of several people a product fits, by name; judged for each only when asked for. */
@@ -10,7 +11,6 @@ export function FitsWhom({ world, judged }: { world: World; judged: Judged }) {
   const { t, remembered } = world;
   const [open, setOpen] = useState(false);
   if (remembered.heads.length < 2) return null;
-  const { compare } = new Intl.Collator(t.lang, { numeric: true });
   return (
     <Disclosure
       summary={t('panel.verdict.whom', { n: remembered.heads.length })}
@@ -19,16 +19,14 @@ export function FitsWhom({ world, judged }: { world: World; judged: Judged }) {
     >
       {open && (
         <ul class="plain-list">
-          {remembered.heads
-            .toSorted((a, b) => compare(a.name, b.name))
-            .map((head) => {
-              const check = checkForHead(world, head, judged);
-              return (
-                <li key={head.id}>
-                  <AnswerHead answer={check.answer} title={titleOf(check, t)} look="small" />
-                </li>
-              );
-            })}
+          {byName(t, remembered.heads).map((head) => {
+            const check = checkForHead(world, head, judged);
+            return (
+              <li key={head.id}>
+                <AnswerHead answer={check.answer} title={titleOf(check, t)} look="small" />
+              </li>
+            );
+          })}
         </ul>
       )}
     </Disclosure>

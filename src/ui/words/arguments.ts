@@ -190,6 +190,9 @@ export type Arguments = {
   'plan.left-out': { n: number };
   'plan.minutes': { n: number };
   'plan.move.what': { move: Value; what: Value };
+  'plan.people.added': { name: Value; whose: Value };
+  'plan.people.describe': { name: Value };
+  'plan.people.found': { n: number };
   'plan.run.between': { least: number; most: number };
   'plan.run.doses': { n: number };
   'plan.run.wanted': { n: number };
