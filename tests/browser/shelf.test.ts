@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { faults } from '../store/rack.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
+import { pressOurs } from './shelf-bar.ts';
 
 let shop: Harness;
 beforeAll(async () => {
@@ -35,27 +36,6 @@ const seen = (page: Page): Promise<Seen> =>
     };
   });
 
-/** Presses one of our buttons with the mouse. */
-async function press(page: Page, words: RegExp | string) {
-  const find = () =>
-    page.evaluate(
-      (wanted) => {
-        const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
-        for (const root of roots)
-          for (const button of root.querySelectorAll<HTMLElement>('button')) {
-            const name = button.getAttribute('aria-label') ?? button.dataset.t ?? '';
-            const { left, top, width, height } = button.getBoundingClientRect();
-            if (width > 0 && new RegExp(wanted).test(name.trim()))
-              return { x: left + width / 2, y: top + height / 2 };
-          }
-        return undefined;
-      },
-      typeof words === 'string' ? words : words.source,
-    );
-  const at = await until(find, (spot) => spot !== undefined);
-  if (!at) throw new Error(`no button ${words}`);
-  await page.mouse.click(at.x, at.y);
-}
 const barSays = async (page: Page, wanted: RegExp, ms = 30_000) =>
   expect(
     (
@@ -75,10 +55,10 @@ describe('a shelf', () => {
     const before = await page.evaluate(() => document.body.outerHTML);
     await barSays(page, /0 of 24/);
     expect(toldOfRack()).toEqual([]);
-    await press(page, '^Unfold$');
+    await pressOurs(page, '^Unfold$');
     await barSays(page, /Strandline asks this shop, and nobody else/);
     await screens(page, 'shelf-first');
-    await press(page, '^Read this shelf \\(24\\)$');
+    await pressOurs(page, '^Read this shelf \\(24\\)$');
     await barSays(page, /Reading/);
     await barSays(page, /16 of them read/, 60_000);
     await until(
@@ -148,13 +128,13 @@ describe('a shelf', () => {
   it('cancelled midway keeps what came, and goes on', async () => {
     const page = await shop.open('/rack?n=48');
     await barSays(page, /16 of 48/);
-    await press(page, '^Unfold$');
-    await press(page, '^Read this shelf');
+    await pressOurs(page, '^Unfold$');
+    await pressOurs(page, '^Read this shelf');
     await barSays(page, /1[89] of them read/);
-    await press(page, '^Stop$');
+    await pressOurs(page, '^Stop$');
     await barSays(page, /Stopped/);
     const asked = toldOfRack().length;
-    await press(page, '^Go on');
+    await pressOurs(page, '^Go on');
     await barSays(page, /2[1-9] of them read/);
     const paths = toldOfRack()
       .slice(asked)
@@ -166,8 +146,8 @@ describe('a shelf', () => {
   it('dims what does not pass a filter, and opens a card with its reasons', async () => {
     const page = await shop.open('/rack?n=24');
     await barSays(page, /of 24/);
-    await press(page, '^Unfold$');
-    await press(page, '^no protein \\(');
+    await pressOurs(page, '^Unfold$');
+    await pressOurs(page, '^no protein \\(');
     const dimmed = () =>
       page.evaluate(
         () =>
@@ -188,7 +168,7 @@ describe('a shelf', () => {
       ).card,
     ).toContain('Label read on');
     await screens(page, 'shelf-card');
-    await press(page, '^Keep$');
+    await pressOurs(page, '^Keep$');
     expect(
       (
         await until(
@@ -226,8 +206,8 @@ describe('a shelf', () => {
     expect(Object.keys(faults)).toHaveLength(8);
     const page = await shop.open('/rack?n=24');
     await barSays(page, /of 24/);
-    await press(page, '^Unfold$');
-    await press(page, '^Read this shelf');
+    await pressOurs(page, '^Unfold$');
+    await pressOurs(page, '^Read this shelf');
     await barSays(page, /8 products could not be read/, 60_000);
     const { bar } = await seen(page);
     for (const words of [

@@ -55,6 +55,7 @@ export function Welcome(props: { world: World; said: Said | undefined; onDismiss
           <p>
             <strong>{t('welcome.kept.nobody')}</strong> {t('settings.privacy.sent')}
           </p>
+          <p>{t('welcome.kept.shelf')}</p>
         </Disclosure>
         <p class="hint">{t('welcome.care')}</p>
       </main>

@@ -1,0 +1,36 @@
+// The bar of a shelf and our buttons, as any driven browser finds and presses them.
+import { until } from './harness.ts';
+
+type Driven = {
+  evaluate<R, A>(read: (given: A) => R, given: A): Promise<R>;
+  mouse: { click(x: number, y: number): Promise<unknown> };
+};
+
+/** What the bar says. */
+export const shelfBar = (page: Pick<Driven, 'evaluate'>): Promise<string> =>
+  page.evaluate(() => {
+    const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
+    const bar = roots.map((root) => root.querySelector('.bar')).find((found) => found !== null);
+    return [...(bar?.querySelectorAll<HTMLElement>('[data-t]') ?? [])]
+      .map(({ dataset }) => dataset.t)
+      .join(' ');
+  }, null);
+
+/** Presses one of our buttons with the mouse. */
+export async function pressOurs(page: Driven, words: string): Promise<void> {
+  const find = () =>
+    page.evaluate((wanted) => {
+      const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
+      for (const root of roots)
+        for (const button of root.querySelectorAll<HTMLElement>('button')) {
+          const name = button.getAttribute('aria-label') ?? button.dataset.t ?? '';
+          const { left, top, width, height } = button.getBoundingClientRect();
+          if (width > 0 && new RegExp(wanted).test(name.trim()))
+            return { x: left + width / 2, y: top + height / 2 };
+        }
+      return undefined;
+    }, words);
+  const at = await until(find, (spot) => spot !== undefined);
+  if (!at) throw new Error(`no button ${words}`);
+  await page.mouse.click(at.x, at.y);
+}
