@@ -71,6 +71,11 @@ const toViews = ({ shelves, keeper, readings, tabPages, acting, reach }: Parts):
   'look-up': (typed) => readings.lookUp(typed),
   close: (names) => names.map((name) => readings.lookup.close(name, 3)),
   'shelf-rows': ({ tab }) => shelves.rows(tab),
+  'labels-met': () => shelves.cache.count(),
+  'forget-labels': async () => {
+    await shelves.cache.clear();
+    return null;
+  },
   'press-shelf': async ({ tab }) => {
     const page = {
       sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message, { frameId: 0 }),

@@ -26,13 +26,14 @@ export default defineBackground(() => {
   const readings = createReadings();
   const tabPages = createTabPages(session);
   const acting = createActing({ keeper, session, practice });
+  const shelves = createShelves(keeper, readings, acting);
   const parts = {
     keeper,
     readings,
     tabPages,
-    pages: createPages(keeper, readings, tabPages),
+    pages: createPages(keeper, readings, tabPages, shelves.meet),
     acting,
-    shelves: createShelves(keeper, readings, acting),
+    shelves,
     reach: createReach(browser, async () => (await keeper.remembered()).sites),
     tell,
   };

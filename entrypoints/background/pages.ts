@@ -24,7 +24,12 @@ const addressOf = (said: string, site: string | undefined): string =>
   site === undefined || originOf(said) === site ? said : `${site}/`;
 
 /** Reads what a page sent, keeps what its tab shows, and says how to paint it. */
-export function createPages(keeper: Keeper, readings: Readings, pages: TabPages) {
+export function createPages(
+  keeper: Keeper,
+  readings: Readings,
+  pages: TabPages,
+  meet: (list: FoundText, url: string) => Promise<void>,
+) {
   const show = async (tab: number) =>
     browser.action.setBadgeText({ tabId: tab, text: badgeOf(await pages.get(tab)) });
 
@@ -65,6 +70,8 @@ export function createPages(keeper: Keeper, readings: Readings, pages: TabPages)
       const kept = pages.put(at.tab, at.frame, { url, title, lists: shown }).catch(() => undefined);
       await Promise.all([kept, read.length > 0 && !canPaint && bringPainter(at)]);
       void show(at.tab);
+      const [only] = at.frame === 0 && read.length === 1 ? shown : [];
+      if (only) void meet(only, url).catch(() => undefined);
       return read.map((each) => ({
         ...orderOf(each, remembered.settings, sources, t),
         places: found[each.list.id]!.places,

@@ -1,12 +1,14 @@
 import { browser } from 'wxt/browser';
 import { shelfFacts } from '../../dictionary/shelf.ts';
-import { ask, type Messages } from '../../src/contract/messages.ts';
+import { ask, type FoundText, type Messages } from '../../src/contract/messages.ts';
 import type { ShelfActed, ShelfDrawn, ShelfRow, Unread } from '../../src/contract/shelf.ts';
 import { listsIn } from '../../src/find/lists-in.ts';
 import { factsOf } from '../../src/find/product-facts.ts';
 import type { Area } from '../../src/store/area.ts';
 import type { Keeper } from '../../src/store/keeper.ts';
+import type { Remembered } from '../../src/store/remembered.ts';
 import { createShelfCache } from '../../src/store/shelf-cache.ts';
+import { same } from '../../src/store/three-way.ts';
 import { drawAct, drawShelfBar, drawShelfMark, drawUnread } from '../../src/ui/describe/draw-shelf.ts';
 import { saysOf } from '../../src/ui/describe/shelf.ts';
 import type { Acting } from '../../src/use/acting.ts';
@@ -14,8 +16,9 @@ import { headInUse, routineInUse } from '../../src/use/in-use.ts';
 import { type ShelfAct, shelfAct, shelfActs } from '../../src/use/shelf/act.ts';
 import { filtersFor } from '../../src/use/shelf/filters.ts';
 import { knowProduct } from '../../src/use/shelf/know-product.ts';
+import { labelsFor } from '../../src/use/shelf/labels-for.ts';
 import { rowOf } from '../../src/use/shelf/row.ts';
-import { takePage } from '../../src/use/shelf/take-page.ts';
+import { labelOfPage, takePage } from '../../src/use/shelf/take-page.ts';
 import { originOf } from '../../src/use/sites.ts';
 import { withKind } from './kinds.ts';
 import type { Readings } from './knowing.ts';
@@ -27,15 +30,28 @@ type Sent<N extends 'shelf' | 'shelf-page' | 'shelf-act'> = Messages[N]['request
 export function createShelves(keeper: Keeper, readings: Readings, acting: Acting) {
   const cache = createShelfCache(browser.storage.local as unknown as Area, shelfFacts.remembered);
 
+  const labelsOf = async (addresses: string[], { products }: Remembered) =>
+    labelsFor(addresses, await cache.get(addresses), products, shelfFacts.addresses);
+
   return {
     cache,
+    /** A label read on its product's own page: its shelf will know it. */
+    async meet(list: FoundText, url: string): Promise<void> {
+      const met = labelOfPage(list, url, shelfFacts.addresses);
+      const before = met && (await cache.get([met.address])).get(met.address);
+      if (!met || (before?.text === met.text && same(before.product, met.product))) return;
+      await cache.put({ ...met, readOn: new Date().toISOString() });
+    },
     async draw({ cards, bar }: Sent<'shelf'>, site: string | undefined): Promise<ShelfDrawn> {
       const here = cards.filter(({ address }) => originOf(address) === site);
       const remembered = await keeper.remembered();
       if (bar.running && !remembered.settings.shelfTold)
         void keeper.change([{ do: 'set', settings: { shelfTold: true } }]);
       const t = await wordsOf(remembered);
-      const entries = await cache.get(here.map(({ address }) => address));
+      const entries = await labelsOf(
+        here.map(({ address }) => address),
+        remembered,
+      );
       const knowing = readings.knowing(remembered);
       const head = headInUse(remembered);
       const marks = here.map((card) => {
@@ -65,8 +81,12 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
       };
       const cards = await ask(page, 'shelf-cards', null).catch(() => null);
       if (!cards) return null;
-      const knowing = readings.knowing(await keeper.remembered());
-      const entries = await cache.get(cards.map(({ address }) => address));
+      const remembered = await keeper.remembered();
+      const knowing = readings.knowing(remembered);
+      const entries = await labelsOf(
+        cards.map(({ address }) => address),
+        remembered,
+      );
       return cards.map((card) => {
         const entry = entries.get(card.address);
         const known = entry && knowProduct(knowing, entry);
@@ -96,7 +116,7 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
         return { said: [] };
       }
       if (act.startsWith('undo:')) return { said: drawAct(await acting.undo(act.slice('undo:'.length)), t) };
-      const entry = (await cache.get([address])).get(address);
+      const entry = (await labelsOf([address], remembered)).get(address);
       if (!entry || !(shelfActs as readonly string[]).includes(act)) return { said: [] };
       const asked = shelfAct({ remembered }, entry, act as ShelfAct, id);
       return { said: drawAct('reason' in asked ? { ok: false, ...asked } : await acting.act(asked, id), t) };

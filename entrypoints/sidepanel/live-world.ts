@@ -110,6 +110,7 @@ export function openPanel(
     ...(state.tab && {
       shelf: shelfOf(state.tab.id, asked, save),
     }),
+    labelsMet: { count: () => asked('labels-met', null), forget: () => asked('forget-labels', null) },
     ...(held === undefined && {
       openWide: () => {
         const url = browser.runtime.getURL(`/sidepanel.html?tab=${state.tab?.id ?? ''}#${state.place}`);

@@ -120,6 +120,10 @@ export type Messages = {
   'shelf-rows': { request: { tab: number }; reply: ShelfRow[] | null };
   /** Views → background: reads on the shelf a tab shows. */
   'press-shelf': { request: { tab: number }; reply: null };
+  /** Views → background: how many labels were met while browsing and are remembered. */
+  'labels-met': { request: null; reply: number };
+  /** Views → background: forgets them. */
+  'forget-labels': { request: null; reply: null };
   /** Strip → background: what the reader chose for one list of this page. */
   'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Told };
   /** Strip → background: takes back what this page's strip did; only it knows the key. */

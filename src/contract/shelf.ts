@@ -141,6 +141,8 @@ export type ShelfRow = {
   name: string;
   state: 'read' | CardState['state'];
   why?: Unread;
+  /** It is for another place than hair: read, not judged. */
+  notForHair?: true;
   /** The worst answer for the person in use. */
   answer?: Answer;
   protein?: BringStep | 'unknown';

@@ -1,7 +1,7 @@
 import { idOf, parsed, schemaForKey } from './contents.ts';
-import { photoKey, readAsKey, settingsKey, thingKey } from './keys.ts';
+import { photoKey, readAsKey, settingsKey, shelfKey, thingKey } from './keys.ts';
 import type { Raw } from './migrations.ts';
-import { type Change, defaultSettings } from './remembered.ts';
+import { type Change, defaultSettings, type LabelMet } from './remembered.ts';
 import { threeWay } from './three-way.ts';
 
 /** Changes that touch one key; a snapshot touches none. */
@@ -20,6 +20,8 @@ export function keyOf(change: Keyed): string {
       return readAsKey(change.printed);
     case 'photo':
       return photoKey(change.key);
+    case 'label-met':
+      return shelfKey(change.address);
   }
 }
 
@@ -51,6 +53,8 @@ export function applied(change: Keyed, before: unknown): unknown {
       return change.name ?? undefined;
     case 'photo':
       return change.data ?? undefined;
+    case 'label-met':
+      return change.entry ?? undefined;
   }
 }
 
@@ -79,5 +83,7 @@ export function inverse(change: Keyed, before: unknown, after: unknown): Change 
       return { do: 'read-as', printed: change.printed, name: (before as string | undefined) ?? null };
     case 'photo':
       return { do: 'photo', key: change.key, data: (before as string | undefined) ?? null };
+    case 'label-met':
+      return { do: 'label-met', address: change.address, entry: (before as LabelMet | undefined) ?? null };
   }
 }

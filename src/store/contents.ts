@@ -9,7 +9,7 @@ import {
   type Thing,
   type ThingOf,
 } from './remembered.ts';
-import { readAs as readAsSchema, schemaOf, settings as settingsSchema } from './schemas.ts';
+import { labelMet, readAs as readAsSchema, schemaOf, settings as settingsSchema } from './schemas.ts';
 
 /** Parses one value; says why not in the words of the schema (path and expectation), for the file of rejects. */
 export function parsed<T>(
@@ -31,6 +31,7 @@ export const idOf = <T extends Thing>(thing: T, value: ThingOf[T]): string =>
 export function schemaForKey(key: string): z.ZodMiniType | undefined {
   const [kind, id] = keyParts(key);
   if (key === settingsKey) return settingsSchema;
+  if (kind === 'shelf') return labelMet;
   return isThing(kind) && id ? schemaOf[kind] : undefined;
 }
 

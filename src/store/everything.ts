@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { contentsOf, idOf, parsed } from './contents.ts';
 import { asideKey, keyParts, photoKey, readAsKey, settingsKey, thingKey } from './keys.ts';
 import { currentVersion, type Raw } from './migrations.ts';
-import { type Reject, type Remembered, things } from './remembered.ts';
+import { type LabelMet, type Reject, type Remembered, things } from './remembered.ts';
 import * as schemas from './schemas.ts';
 
 /** Everything kept, as one file. Older versions are brought up to date when they are read. */
@@ -13,6 +13,8 @@ export type Everything = Remembered & {
   made: string;
   /** Data URLs by key; log entries name theirs. */
   photos: Record<string, string>;
+  /** Labels met while browsing; they mark shelves. */
+  labelsMet: LabelMet[];
   /** Stored values that did not parse, as they were: carried along, never read. */
   aside: Reject[];
 };
@@ -32,6 +34,7 @@ export const everythingSchema = z.object({
   readAs: z.record(z.string(), schemas.readAs),
   settings: schemas.settings,
   photos: z.record(z.string(), schemas.photo),
+  labelsMet: z.array(schemas.labelMet),
   aside: z.array(reject),
 });
 
@@ -45,6 +48,7 @@ export function everythingOf(stored: Raw, version: number, made: string): Everyt
         (item) => stored[thingKey(thing, idOf(thing, item))],
       );
   const photos: Record<string, string> = {};
+  const labelsMet: LabelMet[] = [];
   const aside = [...rejects];
   for (const [key, value] of Object.entries(stored)) {
     const [kind, id] = keyParts(key);
@@ -53,12 +57,17 @@ export function everythingOf(stored: Raw, version: number, made: string): Everyt
       if (picture.ok) photos[id] = picture.value;
       else aside.push({ key, value, why: picture.why, when: made });
     }
+    if (kind === 'shelf') {
+      // One that does not parse is met again some day, or not.
+      const met = parsed(schemas.labelMet, value);
+      if (met.ok && met.value.address === id) labelsMet.push(met.value as LabelMet);
+    }
     if (kind === 'aside') {
       const kept = parsed(reject, value);
       if (kept.ok) aside.push(kept.value as Reject);
     }
   }
-  return { strandline: 'everything', version, made, ...remembered, photos, aside };
+  return { strandline: 'everything', version, made, ...remembered, photos, labelsMet, aside };
 }
 
 /** The copy kept before an import or an update, as a file that can be read again. */

@@ -1,14 +1,21 @@
 import type { Product } from '../core/product/product.ts';
 import { bareName, isSameProduct, mergeProducts } from '../core/product/same-product.ts';
 import type { Everything } from './everything.ts';
-import { type Change, type Remembered, type Thing, type ThingOf, things } from './remembered.ts';
+import {
+  type Change,
+  type LabelMet,
+  type Remembered,
+  type Thing,
+  type ThingOf,
+  things,
+} from './remembered.ts';
 import { same } from './three-way.ts';
 
 export type ImportHow = 'merge' | 'replace';
 
 /** What an import would do to one kind of thing, to be shown before it is done. */
 export type Tally = {
-  thing: Thing | 'photos' | 'readAs' | 'settings';
+  thing: Thing | 'photos' | 'readAs' | 'labelsMet' | 'settings';
   added: number;
   changed: number;
   removed: number;
@@ -21,7 +28,7 @@ export type Tally = {
 export type ImportPlan = { how: ImportHow; changes: Change[]; tallies: Tally[] };
 
 /** What is there now, as far as an import needs it. */
-export type There = Pick<Everything, 'photos'> & Remembered;
+export type There = Pick<Everything, 'photos' | 'labelsMet'> & Remembered;
 
 /**
  * The changes by which a file is taken in. `merge` adds what is missing, makes one of products met in both, and
@@ -42,7 +49,9 @@ export function planImport(file: Everything, there: There, how: ImportHow): Impo
   const readAs = record('readAs', file.readAs, there.readAs, how);
   for (const [key, data] of photos.set) changes.push({ do: 'photo', key, data });
   for (const [printed, name] of readAs.set) changes.push({ do: 'read-as', printed, name });
-  tallies.push(photos.tally, readAs.tally);
+  const met = record('labelsMet', byAddress(file.labelsMet), byAddress(there.labelsMet), how, isOlder);
+  for (const [address, entry] of met.set) changes.push({ do: 'label-met', address, entry });
+  tallies.push(photos.tally, readAs.tally, met.tally);
   const unset = Object.keys(there.settings).filter((key) => !(key in settings));
   const sameSettings = same(settings, there.settings);
   if (!sameSettings)
@@ -89,16 +98,22 @@ function of(thing: Thing, wanted: readonly Item[], there: readonly Item[], how: 
   return { tally, made };
 }
 
+const byAddress = (met: readonly LabelMet[]) => Object.fromEntries(met.map((each) => [each.address, each]));
+/** Of two readings of one page the later one is the shop's word. */
+const isOlder = (wanted: LabelMet, there: LabelMet) => wanted.readOn < there.readOn;
+
 function record<V>(
-  thing: 'photos' | 'readAs',
+  thing: 'photos' | 'readAs' | 'labelsMet',
   wanted: Record<string, V>,
   there: Record<string, V>,
   how: ImportHow,
+  stays: (wanted: V, there: V) => boolean = () => false,
 ) {
   const tally = nothing(thing);
   const set: [string, V | null][] = [];
   for (const [key, value] of Object.entries(wanted)) {
-    if (same(there[key], value)) tally.same++;
+    const was = there[key];
+    if (same(was, value) || (how === 'merge' && was !== undefined && stays(value, was))) tally.same++;
     else {
       tally[key in there ? 'changed' : 'added']++;
       set.push([key, value]);

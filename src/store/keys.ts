@@ -9,6 +9,8 @@ export const journalKey = 'journal';
 export const thingKey = (thing: Thing, id: string) => `${thing}:${id}`;
 export const readAsKey = (printed: string) => `read-as:${printed}`;
 export const photoKey = (photo: string) => `photo:${photo}`;
+/** A label met while browsing, by its product's address. */
+export const shelfKey = (address: string) => `shelf:${address}`;
 export const asideKey = (key: string, when: string) => `aside:${key}:${when}`;
 export const snapshotKey = (why: 'migration' | 'import') => `snapshot:${why}`;
 

@@ -60,6 +60,7 @@ function check(value: Raw, version: number, where: (path: Path) => Omit<FileIssu
   };
   const document: Raw = {
     photos: {},
+    labelsMet: [],
     aside: [],
     ...migrate(value, version, (key) => {
       const [thing, index] = key.split(':');

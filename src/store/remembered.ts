@@ -47,6 +47,18 @@ export type Site = {
   kinds?: { page: string; name: string; kind: ProductKind }[];
 };
 
+/** A product's page that was read: its label as printed, and what the page said of the product. */
+export type LabelMet = {
+  /** Canonical; one product has one. */
+  address: string;
+  text: string;
+  product: ProductFacts;
+  /** By the words of its page it is for rooms, dishes or cloth. */
+  elsewhere?: true;
+  /** ISO date-time. */
+  readOn: string;
+};
+
 /** Everything kept, as read from the store: each value has been parsed. */
 export type Remembered = {
   heads: Head[];
@@ -73,6 +85,8 @@ export type Change =
   | { do: 'read-as'; printed: string; name: ReadAs[string] | null }
   /** A picture of the log as a data URL, under a key of its own; null removes it. */
   | { do: 'photo'; key: string; data: string | null }
+  /** A label met while browsing; null forgets it. */
+  | { do: 'label-met'; address: string; entry: LabelMet | null }
   /** Keeps a copy of everything but photos as it was before this batch; comes first in an import. */
   | { do: 'snapshot' };
 

@@ -170,6 +170,15 @@ export const facts = z.object({
   category: z.exactOptional(text),
 });
 
+/** A product's page that was read, by its canonical address. */
+export const labelMet = z.object({
+  address: text.check(z.maxLength(2000)),
+  text: label,
+  product: facts,
+  elsewhere: z.exactOptional(z.literal(true)),
+  readOn: text,
+});
+
 /** A list that was met, with what is told of its product. */
 export const met = z.object({ text: label, facts });
 
@@ -253,6 +262,7 @@ export const change = z.union([
   }),
   z.object({ do: z.literal('read-as'), printed: id, name: z.nullable(readAs) }),
   z.object({ do: z.literal('photo'), key: id, data: z.nullable(photo) }),
+  z.object({ do: z.literal('label-met'), address: id, entry: z.nullable(labelMet) }),
   z.object({ do: z.literal('snapshot') }),
 ]);
 

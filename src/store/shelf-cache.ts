@@ -1,29 +1,10 @@
-import * as z from 'zod/mini';
 import type { ShelfFacts } from '../contract/shelf.ts';
-import type { ProductFacts } from '../core/product/product.ts';
 import type { Area } from './area.ts';
-import * as schemas from './schemas.ts';
+import { keyParts, shelfKey } from './keys.ts';
+import type { LabelMet } from './remembered.ts';
+import { labelMet } from './schemas.ts';
 
-/** A product page that was read: its label as printed, and what the page said of the product. */
-export type ShelfEntry = {
-  /** Canonical address; one product has one. */
-  address: string;
-  text: string;
-  product: ProductFacts;
-  /** ISO date-time. */
-  readOn: string;
-};
-
-const text = z.string().check(z.maxLength(2000));
-export const shelfEntry = z.object({
-  address: text,
-  text: z.string(),
-  product: schemas.facts,
-  readOn: z.string(),
-});
-
-export const shelfKey = (address: string) => `shelf:${address}`;
-const isShelfKey = (key: string) => key.startsWith('shelf:');
+const isShelfKey = (key: string) => keyParts(key)[0] === 'shelf';
 
 /**
  * Labels met on shelves and product pages, by address: kept so that a shelf is marked at once. Bounded; those met
@@ -35,12 +16,12 @@ export function createShelfCache(area: Area, bounds: ShelfFacts['remembered']) {
   const keys = async () =>
     (area.getKeys ? await area.getKeys() : Object.keys(await area.get(null))).filter(isShelfKey);
 
-  async function read(wanted: string[]): Promise<Map<string, ShelfEntry>> {
+  async function read(wanted: string[]): Promise<Map<string, LabelMet>> {
     const values = wanted.length > 0 ? await area.get(wanted) : {};
-    const found = new Map<string, ShelfEntry>();
+    const found = new Map<string, LabelMet>();
     for (const key of wanted) {
-      const entry = shelfEntry.safeParse(values[key]);
-      if (entry.success) found.set(entry.data.address, entry.data as ShelfEntry);
+      const entry = labelMet.safeParse(values[key]);
+      if (entry.success) found.set(entry.data.address, entry.data as LabelMet);
     }
     return found;
   }
@@ -60,7 +41,7 @@ export function createShelfCache(area: Area, bounds: ShelfFacts['remembered']) {
     all: async () => [...(await read(await keys())).values()],
     count: async () => (await keys()).length,
     /** False where the browser has no room: the shelf is still marked, and read again another day. */
-    async put(entry: ShelfEntry): Promise<boolean> {
+    async put(entry: LabelMet): Promise<boolean> {
       if (entry.text.length > bounds.longestLabel) return false;
       try {
         if (writes++ % 25 === 0) await prune();

@@ -100,6 +100,8 @@ export type World = {
     read(): Promise<void>;
     save(rows: ShelfRow[]): Promise<void>;
   };
+  /** Labels met while browsing; absent where there is no browser to ask. */
+  labelsMet?: { count(): Promise<number>; forget(): Promise<unknown> };
   /** Opens the panel as a whole page, where there is room for four products and charts. */
   openWide?(): void;
 };

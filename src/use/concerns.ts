@@ -51,6 +51,8 @@ export function concerns(changes: Stored, remembered: Remembered, page: TabPage)
         );
       case 'read-as':
         return page.lists.some(({ text }) => text.toLowerCase().includes(id.toLowerCase()));
+      case 'shelf':
+        return gone && page.shelf === true;
       case 'sites':
         return id === originOf(page.url);
       default:

@@ -154,6 +154,8 @@ export const requests = {
   'shelf-act': { from: 'page', shape: z.object({ address: word, act: word, id }) },
   'shelf-rows': { from: 'view', shape: one },
   'press-shelf': { from: 'view', shape: one },
+  'labels-met': { from: 'view', shape: nothing },
+  'forget-labels': { from: 'view', shape: nothing },
   'strip-undo': { from: 'page', shape: z.object({ key: id }) },
   'list-is-here': { from: 'page', shape: z.object({ selector: id }) },
   act: { from: 'view', shape: z.object({ act: actSchema, id }) },

@@ -14,6 +14,12 @@ import { madeHead, madeLog, madeProduct, madeRoutine } from './made.ts';
 
 const now = () => '2026-03-01T12:00:00.000Z';
 const picture = 'data:image/png;base64,iVBORw0KGgo=';
+const labelMet = (day: string, text = 'Aqua, Glycerin') => ({
+  address: 'https://shop.example/p/gel',
+  text,
+  product: { name: 'Isinglass Gel', price: 9, currency: 'EUR' },
+  readOn: `${day}T10:00:00.000Z`,
+});
 const full: Change[] = [
   { do: 'put', thing: 'heads', value: madeHead() },
   { do: 'put', thing: 'products', value: madeProduct() },
@@ -27,6 +33,7 @@ const full: Change[] = [
   { do: 'set', settings: { headInUse: 'wren', units: 'imperial', pinned: [{ product: 'p1' }] } },
   { do: 'read-as', printed: 'Panthenoll', name: 'Panthenol' },
   { do: 'photo', key: 'ph1', data: picture },
+  { do: 'label-met', address: 'https://shop.example/p/gel', entry: labelMet('2026-02-01') },
 ];
 async function store(changes: Change[] = full) {
   const { area, held } = slowArea();
@@ -211,6 +218,7 @@ describe('a bad file', () => {
         welcomed: true,
       },
       photos: {},
+      labelsMet: [labelMet('2026-01-01')],
       aside: [],
     },
     null,
@@ -384,6 +392,51 @@ describe('tables', () => {
     expect(rows(csv)).toMatchObject([
       { date: '2026-01-10', head: 'Wren', soft: '-2', celsius: '-3', notes: 'Dried in the sun.' },
     ]);
+  });
+});
+
+describe('labels met while browsing', () => {
+  const planned = async (theirs: string, how: 'merge' | 'replace') => {
+    const { keeper, door } = await store();
+    const file = JSON.parse(await door.everything());
+    file.labelsMet = [
+      labelMet(theirs, 'Aqua, Panthenol'),
+      { ...labelMet(theirs), address: 'https://shop.example/p/foam' },
+    ];
+    const { changes, tallies } = await door.plan(await fileOf(JSON.stringify(file)), how);
+    expect(await keeper.change(changes)).toMatchObject({ ok: true });
+    const { labelsMet } = await keeper.everything();
+    const tally = tallies.find(({ thing }) => thing === 'labelsMet')!;
+    return { texts: Object.fromEntries(labelsMet.map(({ address, text }) => [address.at(-1), text])), tally };
+  };
+
+  it.each([
+    ['a later reading of the file wins', '2026-02-02', 'merge', 'Aqua, Panthenol', { added: 1, changed: 1 }],
+    ['an earlier one does not', '2026-01-02', 'merge', 'Aqua, Glycerin', { added: 1, changed: 0, same: 1 }],
+    [
+      'but takes the place of everything',
+      '2026-01-02',
+      'replace',
+      'Aqua, Panthenol',
+      { added: 1, changed: 1 },
+    ],
+  ] as const)('%s', async (_, day, how, text, counted) => {
+    const { texts, tally } = await planned(day, how);
+    expect(texts).toEqual({ l: text, m: 'Aqua, Glycerin' });
+    expect(tally).toMatchObject(counted);
+  });
+
+  it('a file from before they were kept is read as one without', async () => {
+    const { door } = await store();
+    const { labelsMet: _, ...older } = JSON.parse(await door.everything());
+    expect((await fileOf(JSON.stringify(older))).labelsMet).toEqual([]);
+  });
+
+  it('one that does not parse is left out of the file, and spoils nothing', async () => {
+    const { area, keeper } = await store();
+    await area.set({ 'shelf:https://shop.example/p/odd': { address: 7 } });
+    expect((await keeper.everything()).labelsMet).toHaveLength(1);
+    expect((await keeper.everything()).aside).toEqual([]);
   });
 });
 

@@ -141,3 +141,26 @@ describe('amounts', () => {
     expect(changed.washDay).toEqual(practice.washDay);
   });
 });
+
+describe('labels met while browsing', () => {
+  it('are counted, and forgotten on a press', async () => {
+    let n = 12;
+    await draw({
+      labelsMet: {
+        count: async () => n,
+        forget: async () => {
+          n = 0;
+        },
+      },
+    });
+    await act(async () => {});
+    expect(document.body.textContent).toContain('12 labels are remembered.');
+    await act(async () => button('Forget these labels').click());
+    expect(document.body.textContent).toContain('No label is remembered.');
+    expect(button('Forget these labels').hasAttribute('disabled')).toBe(true);
+  });
+  it('nothing is shown where there is nobody to ask', async () => {
+    await draw({});
+    expect(document.body.textContent).not.toContain('Labels met while browsing');
+  });
+});

@@ -232,6 +232,10 @@ export function startShelf(world: ShelfWorld): Shelf {
     else view?.overlay.ask();
   }
 
+  function redraw() {
+    drawn.clear();
+    if (cards.length > 0) void update();
+  }
   function clear() {
     view?.host.remove();
     view = undefined;
@@ -241,14 +245,13 @@ export function startShelf(world: ShelfWorld): Shelf {
     clear();
   }
   watch(win, signal, () => look());
+  // A product opened in another tab may have been read there.
+  doc.addEventListener('visibilitychange', () => doc.visibilityState === 'visible' && redraw(), { signal });
   signal.addEventListener('abort', stop);
   look();
 
   return {
-    again() {
-      drawn.clear();
-      void update();
-    },
+    again: redraw,
     read() {
       if (cards.length === 0) return;
       if (told) return void read();

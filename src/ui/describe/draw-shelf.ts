@@ -18,6 +18,8 @@ export type ShelfSays = {
   moisture: Amount | 'unknown';
   /** ISO date-time of the label. */
   readOn: string;
+  /** It is for another place than hair, so it is not judged. */
+  notForHair: boolean;
   /** Price of 100 ml or g, ready to show. */
   price?: { price: string; unit: string } | undefined;
   passes: string[];
@@ -89,6 +91,7 @@ const button = (does: string, which: string, words: string, more: Record<string,
 export function drawShelfMark(says: ShelfSays, t: Translate): ShelfMark {
   const verdict = worst(says);
   const { address, name, passes } = says;
+  const answer = says.notForHair ? t('page.verdict.not-hair') : verdict?.title;
   const amounts = {
     protein: t(`shelf.amount.${says.protein}`),
     moisture: t(`shelf.amount.${says.moisture}`),
@@ -101,16 +104,17 @@ export function drawShelfMark(says: ShelfSays, t: Translate): ShelfMark {
     mark: [
       'span',
       { class: says.granted ? 'read granted' : 'read' },
-      ...(verdict ? [drawGlyph(glyphOfAnswer(verdict.answer))] : []),
+      ...(verdict || says.notForHair ? [drawGlyph(glyphOfAnswer(verdict?.answer ?? 'cannot-tell'))] : []),
       proteinBeads(says.protein),
       moistureDrop(says.moisture),
     ],
-    label: verdict
-      ? t('shelf.mark', { name, answer: verdict.title, ...amounts })
+    label: answer
+      ? t('shelf.mark', { name, answer, ...amounts })
       : t('shelf.mark.no-head', { name, ...amounts }),
     card: [
       ['h3', {}, name],
       ...(says.granted ? [['p', { class: 'found' }, t('shelf.granted')] as Drawing] : []),
+      ...(says.notForHair ? [['p', { class: 'found' }, t('page.verdict.not-hair')] as Drawing] : []),
       ...says.verdicts.map(drawVerdict),
       [
         'div',

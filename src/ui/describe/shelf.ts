@@ -19,6 +19,7 @@ export function saysOf(product: ShelfProduct, printed: string, t: Translate): Sh
     readOn: entry.readOn,
     kept: known.kept !== undefined,
     granted: product.granted.length > 0,
+    notForHair: product.notForHair,
     ...(per !== undefined && currency && { price: { price: money(per, currency, t.lang), unit: sizeUnit } }),
   };
 }

@@ -2,6 +2,7 @@ import { Backup } from '../keeping/backup.tsx';
 import { Cautions } from '../page/cautions.tsx';
 import { Amounts } from '../settings/amounts.tsx';
 import { Forget } from '../settings/forget.tsx';
+import { LabelsMet } from '../settings/labels-met.tsx';
 import { Looks } from '../settings/looks.tsx';
 import { Privacy } from '../settings/privacy.tsx';
 import { ReadNames } from '../settings/read-names.tsx';
@@ -17,6 +18,7 @@ export function SettingsPlace({ world }: { world: World }) {
       <Looks world={world} />
       <Amounts world={world} />
       <ReadNames world={world} />
+      <LabelsMet world={world} />
       <Privacy world={world} />
       <Cautions world={world} />
       <Backup world={world} />

@@ -96,6 +96,7 @@ export function ShelfTable({ world, otherwise = null }: { world: World; otherwis
                 {row.state === 'read' ? (
                   <>
                     <td>
+                      {row.notForHair && t('page.verdict.not-hair')}
                       {row.answer && (
                         <>
                           <Glyph name={glyphOfAnswer(row.answer)} ground="var(--raised)" />{' '}

@@ -324,6 +324,7 @@ export type Arguments = {
   'settings.forget.products': { n: number };
   'settings.forget.routines': { n: number };
   'settings.forget.what': { heads: Value; log: Value; products: Value; routines: Value };
+  'settings.labels-met.what': { n: number };
   'settings.read-as.row': { name: Value; printed: Value };
   'settings.sites.unlearnt': { host: Value };
   'settings.sites.withdrawn': { host: Value };

@@ -1,4 +1,4 @@
-import type { ShelfEntry } from '../../store/shelf-cache.ts';
+import type { LabelMet } from '../../store/remembered.ts';
 import type { Act } from '../acts.ts';
 import { headInUse, routineInUse } from '../in-use.ts';
 import type { Knowing } from '../knowing.ts';
@@ -13,7 +13,7 @@ export type ShelfAct = (typeof shelfActs)[number];
  */
 export function shelfAct(
   knowing: Pick<Knowing, 'remembered'>,
-  { text, product }: ShelfEntry,
+  { text, product }: LabelMet,
   act: ShelfAct,
   id: string,
 ): Act | { reason: string } {

@@ -1,19 +1,21 @@
 import { type BringStep, type Brings, bringsOf } from '../../core/amounts/brings.ts';
 import type { Wish } from '../../core/plan/wish.ts';
 import { isProteinDose, type Reading } from '../../core/reading/reading.ts';
-import type { ShelfEntry } from '../../store/shelf-cache.ts';
+import type { LabelMet } from '../../store/remembered.ts';
 import { type Check, judgeProduct } from '../judge-product.ts';
 import type { Knowing } from '../knowing.ts';
-import { type KnownProduct, knownProduct } from '../met-product.ts';
+import { isNotForHair, type KnownProduct, knownProduct } from '../met-product.ts';
 import { grantedBy } from '../wishes.ts';
 import { passesOf } from './filters.ts';
 
 /** One product of a shelf as it is known now: read anew, for the head and the routine in use. */
 export type ShelfProduct = {
-  entry: ShelfEntry;
+  entry: LabelMet;
   known: KnownProduct;
   reading: Reading;
   checks: Check[];
+  /** By its page it is for another place than hair: it is read, not judged. */
+  notForHair: boolean;
   protein: BringStep | 'unknown';
   moisture: BringStep | 'unknown';
   passes: string[];
@@ -22,11 +24,12 @@ export type ShelfProduct = {
 };
 
 /** What a label met before says today; undefined while somebody else is still reading it. */
-export function knowProduct(knowing: Knowing, entry: ShelfEntry): ShelfProduct | undefined {
+export function knowProduct(knowing: Knowing, entry: LabelMet): ShelfProduct | undefined {
   const known = knownProduct(knowing.remembered, { text: entry.text, facts: entry.product });
   const reading = knowing.reading(entry.text, known);
   if (!reading) return undefined;
-  const checks = judgeProduct(knowing, { reading, kind: known.kind, use: known.use });
+  const notForHair = isNotForHair(known, entry);
+  const checks = notForHair ? [] : judgeProduct(knowing, { reading, kind: known.kind, use: known.use });
   const brings = bringsOf(reading, usageOf(known), knowing.practice.washDay);
   const protein = told(brings, brings.protein.step);
   const moisture = told(brings, brings.moisture.step);
@@ -35,23 +38,26 @@ export function knowProduct(knowing: Knowing, entry: ShelfEntry): ShelfProduct |
       isProteinDose(mention) && mention.protein ? [mention.protein.size] : [],
     ),
   );
-  const granted = grantedBy(knowing, { reading, kind: known.kind });
+  const granted = notForHair ? [] : grantedBy(knowing, { reading, kind: known.kind });
   return {
     granted,
     entry,
     known,
     reading,
     checks,
+    notForHair,
     protein,
     moisture,
-    passes: passesOf({
-      protein,
-      moisture,
-      sizes,
-      staysOn: known.use !== 'rinse-off',
-      checks,
-      granted: granted.length > 0,
-    }),
+    passes: notForHair
+      ? []
+      : passesOf({
+          protein,
+          moisture,
+          sizes,
+          staysOn: known.use !== 'rinse-off',
+          checks,
+          granted: granted.length > 0,
+        }),
   };
 }
 

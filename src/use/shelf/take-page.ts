@@ -1,12 +1,14 @@
+import type { FoundText } from '../../contract/messages.ts';
 import type { AddressFacts, ShelfFacts, ShelfPage, Unread } from '../../contract/shelf.ts';
 import type { KindReader } from '../../core/product/kind.ts';
 import type { ProductFacts } from '../../core/product/product.ts';
 import { plainName } from '../../core/product/same-product.ts';
 import type { ListIn } from '../../find/lists-in.ts';
 import { productAddress } from '../../find/product-address.ts';
+import type { LabelMet } from '../../store/remembered.ts';
 
-/** A label met on a shelf, ready to be kept. */
-export type Taken = { address: string; text: string; product: ProductFacts };
+/** A label that was met, ready to be kept. */
+export type Taken = Omit<LabelMet, 'readOn'>;
 
 /**
  * What a page that came after a press says of its product, or why nothing: it asks to log in, builds what it shows
@@ -30,8 +32,24 @@ export function takePage(
   return {
     address: page.address,
     text: list.text,
+    ...(list.elsewhere && { elsewhere: true as const }),
     product: withKind({ ...facts, name: name || page.address, url: page.address }),
   };
+}
+
+/** The one list of a product's own page, under the product's address; undefined where it has none or no name. */
+export function labelOfPage(
+  { text, product, elsewhere }: FoundText,
+  url: string,
+  facts: AddressFacts,
+): Taken | undefined {
+  if (!product?.name) return undefined;
+  // What a page calls its own address may lie on another host, or be the shop's front page.
+  const own = product.url && productAddress(product.url, url, facts);
+  const address = (own || productAddress(url, url, facts))?.address;
+  return address === undefined
+    ? undefined
+    : { address, text, product: { ...product, url: address }, ...(elsewhere && { elsewhere }) };
 }
 
 function whyNone(
