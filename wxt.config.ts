@@ -102,6 +102,10 @@ export default defineConfig({
         suggested_key: { default: 'Alt+Shift+S' },
         description: 'Jump to the strip by the ingredient list',
       },
+      'read-shelf': {
+        suggested_key: { default: 'Alt+Shift+R' },
+        description: 'Read this shelf: asks this shop for its products’ pages',
+      },
     },
     content_security_policy: { extension_pages: pagesMay },
     // What is kept from a private window would be seen outside it.

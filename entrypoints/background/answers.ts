@@ -9,6 +9,7 @@ import { closedParts } from './closed-parts.ts';
 import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
+import { shelfIn } from './shelf.ts';
 import { type StripAt, stripAct, stripUndo } from './strip.ts';
 
 type Sender = chrome.runtime.MessageSender;
@@ -77,10 +78,7 @@ const toViews = ({ shelves, keeper, readings, tabPages, acting, reach }: Parts):
     return null;
   },
   'press-shelf': async ({ tab }) => {
-    const page = {
-      sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message, { frameId: 0 }),
-    };
-    await ask(page, 'read-shelf', null);
+    await ask(shelfIn(tab), 'read-shelf', null);
     return null;
   },
   'tab-page': ({ tab }) => tabPages.get(tab),

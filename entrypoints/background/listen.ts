@@ -18,7 +18,7 @@ export function listenToBrowser(parts: Parts) {
   });
 }
 
-function listenToPresses({ keeper, reach, tell }: Parts) {
+function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
   browser.action.onClicked.addListener((tab) => {
     if (tab.id === undefined) return;
     void openPanel(tab.id, 'page');
@@ -33,8 +33,9 @@ function listenToPresses({ keeper, reach, tell }: Parts) {
     void reach.read(id).then(() => ask(page, 'read-selection', { text: selectionText }));
   });
   browser.commands.onCommand.addListener((command, tab) => {
-    if (command !== 'jump-to-strip' || tab?.id === undefined) return;
-    const id = tab.id;
+    const id = tab?.id;
+    if (id === undefined) return;
+    if (command === 'read-shelf') return void shelves.press(id, reach.read).catch(() => undefined);
     void tell(id, 'jump').catch(() => reach.read(id));
   });
 }

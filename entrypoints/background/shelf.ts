@@ -26,6 +26,11 @@ import { wordsOf } from './words.ts';
 
 type Sent<N extends 'shelf' | 'shelf-page' | 'shelf-act'> = Messages[N]['request'];
 
+/** The page a tab shows, without its frames. */
+export const shelfIn = (tab: number) => ({
+  sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message, { frameId: 0 }),
+});
+
 /** What shelves are answered: marks by what was read before, labels of pages that came, acts on their cards. */
 export function createShelves(keeper: Keeper, readings: Readings, acting: Acting) {
   const cache = createShelfCache(browser.storage.local as unknown as Area, shelfFacts.remembered);
@@ -76,9 +81,7 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
     },
     /** The shelf a tab shows, product by product; null where it shows none. */
     async rows(tab: number): Promise<ShelfRow[] | null> {
-      const page = {
-        sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message, { frameId: 0 }),
-      };
+      const page = shelfIn(tab);
       const cards = await ask(page, 'shelf-cards', null).catch(() => null);
       if (!cards) return null;
       const remembered = await keeper.remembered();
@@ -92,6 +95,14 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
         const known = entry && knowProduct(knowing, entry);
         return known ? rowOf(known, card.name) : card;
       });
+    },
+    /** A press from the keyboard: reads the shelf a tab shows, and looks for one first where nothing was read yet. */
+    async press(tab: number, read: (tab: number) => Promise<void>): Promise<void> {
+      const page = shelfIn(tab);
+      const isShelf = () => ask(page, 'shelf-cards', null).catch(() => null);
+      if (!(await isShelf())) await read(tab);
+      for (let n = 0; n < 12 && !(await isShelf()); n++) await new Promise((next) => setTimeout(next, 250));
+      await ask(page, 'read-shelf', null);
     },
     async take(page: Sent<'shelf-page'>, site: string | undefined): Promise<{ why?: Unread }> {
       if (originOf(page.address) !== site || originOf(page.at) !== site) return { why: 'elsewhere' };

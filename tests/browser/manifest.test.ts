@@ -31,6 +31,10 @@ const both = {
       suggested_key: { default: 'Alt+Shift+S' },
       description: 'Jump to the strip by the ingredient list',
     },
+    'read-shelf': {
+      suggested_key: { default: 'Alt+Shift+R' },
+      description: 'Read this shelf: asks this shop for its products’ pages',
+    },
   },
   action: { default_title: 'Strandline: read this page' },
 };

@@ -14,6 +14,7 @@ import { locate } from '../read/locate.ts';
 import { readClues } from '../read/product.ts';
 import { watch } from '../read/watch.ts';
 import { type Card, cardsIn } from './cards.ts';
+import { dockBar } from './dock-bar.ts';
 import { createOverlay } from './overlay.ts';
 import { createShelfReading, type Progress, type ShelfLine } from './read-shelf.ts';
 
@@ -160,13 +161,15 @@ export function startShelf(world: ShelfWorld): Shelf {
     view ??= make();
     if (!view.host.attach([])) return stop();
     view.bar.lang = lang;
-    view.bar.dir = dir;
     view.overlay.popped.lang = lang;
     view.overlay.popped.dir = dir;
     const focused = (view.bar.getRootNode() as ShadowRoot).activeElement;
     const held = focused && view.bar.contains(focused) ? keyOfButton(focused as HTMLElement) : undefined;
-    view.bar.className = open ? 'bar' : 'bar tab';
+    const [docked, shape] = [view.bar.className + view.bar.dir, open ? 'bar' : 'bar tab'];
+    view.bar.className = shape;
+    view.bar.dir = dir;
     fill(view.bar, bar, []);
+    if (docked !== shape + dir) dockBar(view.bar, win);
     if (held !== undefined)
       [...view.bar.querySelectorAll<HTMLElement>('button')]
         .find((each) => keyOfButton(each) === held)
@@ -179,10 +182,10 @@ export function startShelf(world: ShelfWorld): Shelf {
     const host = world.host();
     host.attach([]);
     const overlay = createOverlay(host, signal);
-    const bar = draw(['section', { class: 'bar tab', popover: 'manual', tabindex: -1 }]);
+    const bar = draw(['section', { class: 'bar', popover: 'manual', tabindex: -1 }]);
     host.root.append(bar);
     bar.showPopover();
-    dockBar(bar);
+    win.addEventListener('resize', () => dockBar(bar, win), { signal, passive: true });
     for (const element of [bar, overlay.popped])
       element.addEventListener('click', (event) => event.isTrusted && press(event), { signal });
     return { overlay, bar, host };
@@ -270,9 +273,4 @@ function scriptLetters(page: Document): number {
   for (const each of page.querySelectorAll('script,style,noscript,template'))
     letters += (each.textContent ?? '').length;
   return letters;
-}
-
-/** At the foot, on the side reading starts; where the page keeps something there, at the other end. */
-function dockBar(bar: HTMLElement) {
-  bar.style.setProperty('inset', 'auto auto 12px 12px');
 }
