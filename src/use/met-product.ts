@@ -8,21 +8,23 @@ import { correctedKind } from './sites.ts';
 
 /** A list of a page with its product: at least a name, and where it was met. */
 export function metOnPage(
-  { text, product }: Pick<FoundText, 'text' | 'product'>,
+  { text, product, elsewhere }: Pick<FoundText, 'text' | 'product' | 'elsewhere'>,
   page: Pick<TabPage, 'url' | 'title'> | null,
 ): Met {
   const url = product?.url ?? page?.url;
-  return { text, facts: { ...(product ?? { name: page?.title ?? '' }), ...(url && { url }) } };
+  const facts = { ...(product ?? { name: page?.title ?? '' }), ...(url && { url }) };
+  return { text, facts: factsOf(facts, { elsewhere }) };
 }
 
-/** As what a product that was met is judged. */
-export const judgedAs = ({ kept, kind, use }: KnownProduct) => ({ kind, use, product: kept?.id });
+/** What a page says of a product, with what the list around it says: that it is for rooms, dishes or cloth. */
+export const factsOf = (
+  facts: ProductFacts,
+  { elsewhere }: { elsewhere?: true | undefined },
+): ProductFacts => (elsewhere ? { ...facts, goods: 'not-hair' } : facts);
 
 /** By its page it is for another place than hair, and the reader has not said otherwise: it is read, not judged. */
-export const isNotForHair = (
-  { kept, kind, facts }: KnownProduct,
-  list?: Pick<FoundText, 'elsewhere'>,
-): boolean => !kept && !kind && (facts.goods === 'not-hair' || list?.elsewhere === true);
+export const isNotForHair = ({ kept, kind, facts }: KnownProduct): boolean =>
+  !kept && !kind && facts.goods === 'not-hair';
 
 /** What the program knows of a product that was met, the reader's own word before the page's. */
 export type KnownProduct = {

@@ -3,9 +3,10 @@ import { type Brings, bringsFor } from '../core/amounts/brings.ts';
 import type { Lookup } from '../core/names/lookup.ts';
 import type { Wish } from '../core/plan/wish.ts';
 import { isProtein, type Reading } from '../core/reading/reading.ts';
-import { type Check, judgeProduct } from './judge-product.ts';
+import { judgeMet } from './judge-met.ts';
+import type { Check } from './judge-product.ts';
 import type { Knowing } from './knowing.ts';
-import { isNotForHair, judgedAs, type KnownProduct, knownProduct, metOnPage } from './met-product.ts';
+import { type KnownProduct, metOnPage } from './met-product.ts';
 import { markOfText, siteOf } from './sites.ts';
 import { grantedBy } from './wishes.ts';
 
@@ -58,13 +59,11 @@ function readList(
 ): ReadList[] {
   const notLists = siteOf(knowing.remembered.sites, page.url)?.notLists ?? [];
   if (notLists.includes(markOfText(list.text))) return [];
-  const known = knownProduct(knowing.remembered, metOnPage(list, page));
-  const reading = knowing.reading(list.text, known);
-  if (!reading) return [];
+  const met = judgeMet(knowing, metOnPage(list, page));
+  if (!met) return [];
+  const { known, reading, notForHair, checks } = met;
   const isList = !reading.refused && reading.read >= lookup.thresholds.listAtLeast;
   if (!isList && !pointedAt.includes(list.via)) return [];
-  const notForHair = isNotForHair(known, list);
-  const checks = notForHair ? [] : judgeProduct(knowing, { reading, ...judgedAs(known) });
   const proteins = reading.mentions.filter(isProtein).length;
   const brings = bringsFor(reading, known, knowing.practice.washDay);
   const granted = notForHair ? [] : grantedBy(knowing, { reading, kind: known.kind });

@@ -4,8 +4,8 @@ import type { TabPage } from '../../src/contract/messages.ts';
 import type { Head } from '../../src/core/hair/head.ts';
 import type { Product } from '../../src/core/product/product.ts';
 import type { Routine } from '../../src/core/wash-day/routine.ts';
-import { judgeProduct } from '../../src/use/judge-product.ts';
-import { judgedAs, knownProduct, metOnPage } from '../../src/use/met-product.ts';
+import { judgeMet } from '../../src/use/judge-met.ts';
+import { knownProduct, metOnPage } from '../../src/use/met-product.ts';
 import { readPage } from '../../src/use/read-page.ts';
 import { done, knowing, lookup, nothing } from './knowing.ts';
 
@@ -40,9 +40,8 @@ const met = metOnPage(page.lists[0]!, page);
 function shown(remembered = { ...nothing, heads: [head], routines: [routine] }) {
   const by = knowing(remembered);
   const [strip] = readPage(by, lookup, page);
-  const known = knownProduct(remembered, met);
-  const reading = by.reading(text, known)!;
-  return { strip: strip!, panel: judgeProduct(by, { reading, ...judgedAs(known) }), known };
+  const { checks, known } = judgeMet(by, met)!;
+  return { strip: strip!, panel: checks, known };
 }
 
 it('a kind that the reader corrects on a page is what strip and panel judge', () => {

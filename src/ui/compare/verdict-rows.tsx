@@ -1,23 +1,12 @@
 import { pricePer100 } from '../../core/product/product.ts';
-import type { Reading } from '../../core/reading/reading.ts';
 import { headInUse, routineInUse } from '../../use/in-use.ts';
-import { type Check, judgeProduct } from '../../use/judge-product.ts';
-import type { Compared } from '../../use/pins.ts';
-import { verdictOf } from '../describe/verdict.ts';
+import type { Check } from '../../use/judge-product.ts';
+import { notForHairWords, verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
+import type { Column } from './column.ts';
 import { Row } from './table.tsx';
-
-type Column = { product: Compared; reading: Reading | undefined };
-
-/** What each is held against: the head in use, and the routine in use. */
-export const checksOf = (world: World, columns: readonly Column[]): Check[][] =>
-  columns.map(({ product: { pin, kind, use }, reading }) =>
-    reading
-      ? judgeProduct(world, { reading, kind, use, product: 'product' in pin ? pin.product : undefined })
-      : [],
-  );
 
 /** How each sits with the head in use, and what adding it would do to the routine in use. */
 export function VerdictRows(props: {
@@ -62,9 +51,11 @@ export function VerdictRows(props: {
     <>
       <Row
         head={t('compare.for-head', { name: head.name })}
-        cells={checks.map(([forHead]) => {
-          if (!forHead) return <Pending t={t} />;
-          const { answer, title, why } = verdictOf(forHead, t);
+        cells={columns.map(({ reading, notForHair }, at) => {
+          const [forHead] = checks[at]!;
+          if (reading?.refused) return t(`page.refused.${reading.refused}`);
+          if (!forHead && !notForHair) return <Pending t={t} />;
+          const { answer, title, why } = forHead ? verdictOf(forHead, t) : notForHairWords(t);
           return (
             <div class="verdict">
               <AnswerHead answer={answer} title={title} look="small" />

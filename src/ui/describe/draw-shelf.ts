@@ -2,6 +2,7 @@ import type { Acted } from '../../contract/messages.ts';
 import type { Drawing, DrawnElement } from '../../contract/paint-order.ts';
 import type { BarState, CardState, ShelfMark, Unread } from '../../contract/shelf.ts';
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
+import { worstOf } from '../../core/judge/finding.ts';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
@@ -80,7 +81,10 @@ function moistureDrop(amount: Amount | 'unknown'): DrawnElement {
   );
 }
 
-const worst = ({ verdicts }: ShelfSays) => verdicts.find(({ answer }) => answer !== 'suits') ?? verdicts[0];
+const worst = ({ verdicts }: ShelfSays) => {
+  const answer = worstOf(verdicts);
+  return verdicts.find((each) => each.answer === answer);
+};
 const button = (does: string, which: string, words: string, more: Record<string, string> = {}): Drawing => [
   'button',
   { 'data-does': does, ...(which && { 'data-which': which }), ...more },

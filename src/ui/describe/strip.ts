@@ -4,7 +4,7 @@ import type { Reading } from '../../core/reading/reading.ts';
 import type { Check } from '../../use/judge-product.ts';
 import type { Translate } from '../words/index.ts';
 import { type Part, partsOf, shortOf } from './sums.ts';
-import { type VerdictWords, verdictOf } from './verdict.ts';
+import { notForHairWords, type VerdictWords, verdictOf } from './verdict.ts';
 
 /** The strip by a list, in words. */
 export type StripWords = {
@@ -42,12 +42,9 @@ export function stripOf(
 ): StripWords {
   const found: Part[] = granted ? [{ glyphs: [], text: t('shelf.granted') }] : [];
   const parts = [...found, ...partsOf(reading, t, brings)];
-  const untold: VerdictWords = {
-    answer: 'cannot-tell',
-    title: t(notForHair ? 'page.verdict.not-hair' : 'page.verdict.untold'),
-    why: [t(notForHair ? 'page.verdict.not-hair.why' : 'page.verdict.no-head')],
-    more: [],
-  };
+  const untold: VerdictWords = notForHair
+    ? notForHairWords(t)
+    : { answer: 'cannot-tell', title: t('page.verdict.untold'), why: [t('page.verdict.no-head')], more: [] };
   return {
     label: product ? t('page.strip.label-of', { product }) : t('page.strip.label'),
     verdicts: reading.refused

@@ -33,6 +33,14 @@ export function titleOf(
   return isUnnamed(who, t) ? t('page.verdict.mine', { answer }) : t('page.verdict.head', { answer, who });
 }
 
+/** Said instead of an answer where a product is for another place. */
+export const notForHairWords = (t: Translate): VerdictWords => ({
+  answer: 'cannot-tell',
+  title: t('page.verdict.not-hair'),
+  why: [t('page.verdict.not-hair.why')],
+  more: [],
+});
+
 /** A check in words: its answer, one reason with its condition, then the rest. Each sentence once. */
 export function verdictOf(check: Check, t: Translate): VerdictWords {
   const title = titleOf(check, t);

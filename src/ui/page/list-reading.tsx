@@ -1,8 +1,7 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
-import { judgeProduct } from '../../use/judge-product.ts';
+import { judgeMet } from '../../use/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
-import { isNotForHair, judgedAs, knownProduct } from '../../use/met-product.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
@@ -34,31 +33,26 @@ function factsLine({ maker, size, sizeUnit, price, currency }: ProductFacts, lan
 export function ListReading(props: {
   world: World;
   met: Met;
-  /** The page says it is for rooms, dishes or cloth. */
-  elsewhere?: true | undefined;
   /** What is pasted has no page to remember a kind with: whoever shows it does. */
   onKind?: (kind: ProductKind | undefined) => void;
 }) {
   const { world, met } = props;
-  const { t, remembered } = world;
-  const known = knownProduct(remembered, met);
-  const { kept, kind, use, facts: told } = known;
+  const { t } = world;
   const { facts, text } = met;
-  const reading = world.reading(text, { kind, use, facts, ...(kept && { sources: kept.sources }) });
+  const held = judgeMet(world, met);
+  if (!held) return <Pending t={t} />;
+  const { reading, judged, checks, notForHair } = held;
+  const { kept, kind, use, facts: told } = held.known;
   const correct = (to: ProductKind | undefined) =>
     props.onKind && !kept
       ? props.onKind(to)
       : void world.act({ act: 'correct-kind', met, ...(to && { kind: to }) });
-  if (!reading) return <Pending t={t} />;
   if (reading.refused)
     return (
       <Note t={t} care>
         <p>{t(`page.refused.${reading.refused}`)}</p>
       </Note>
     );
-  const notForHair = isNotForHair(known, props.elsewhere ? { elsewhere: true } : undefined);
-  const judged = { reading, ...judgedAs(known) };
-  const checks = notForHair ? [] : judgeProduct(world, judged);
   return (
     <>
       <Card over={factsLine(facts, t.lang)} title={facts.name}>

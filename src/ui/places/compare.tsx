@@ -4,10 +4,11 @@ import { metOnPage } from '../../use/met-product.ts';
 import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/pins.ts';
 import { AmountRows } from '../compare/amounts.tsx';
 import { Choose } from '../compare/choose.tsx';
+import { columnOf } from '../compare/column.ts';
 import { Decision } from '../compare/decision.tsx';
 import { AlignedNames } from '../compare/names.tsx';
 import { Row, Rows } from '../compare/table.tsx';
-import { checksOf, PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
+import { PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
 import { sumsOf } from '../describe/sums.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
@@ -51,9 +52,9 @@ export function ComparePlace({ world }: { world: World }) {
   // Where only two fit: the first pinned beside the newest met.
   const shown = all.length <= room ? all : room === narrow ? [all[0]!, all.at(-1)!] : all.slice(0, room);
   const pin = (product: Compared['pin']) => void world.act({ act: 'pin', pin: product });
-  const columns = shown.map((product) => ({ product, reading: world.reading(product.text, product) }));
+  const columns = shown.map((product) => columnOf(world, product));
   const readings = columns.map(({ reading }) => reading);
-  const checks = checksOf(world, columns);
+  const checks = columns.map((column) => column.checks);
   const names = shown.map(({ name }, column) =>
     shown.some((other, at) => at < column && other.name === name) ? `${name} (${column + 1})` : name,
   );

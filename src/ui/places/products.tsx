@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Product, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { headInUse } from '../../use/in-use.ts';
-import { judgeProduct } from '../../use/judge-product.ts';
+import { judgeKept } from '../../use/judge-met.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
@@ -41,11 +41,8 @@ function sorted(products: readonly Product[], sort: Sort, lang: string): Product
 }
 
 /** Whether nothing speaks against a product; what could not be read or told is left out. */
-function isFit(world: World, { labels: [label], id, kind, use }: Product, fits: Fits): boolean {
-  const reading = label && world.reading(label.text, { kind, use });
-  if (!reading || reading.refused) return false;
-  const checks = judgeProduct(world, { reading, kind, use, product: id });
-  const check = checks.find(({ about }) => about === fits);
+function isFit(world: World, product: Product, fits: Fits): boolean {
+  const check = judgeKept(world, product)?.checks.find(({ about }) => about === fits);
   return check !== undefined && (check.answer === 'suits' || check.answer === 'with-care');
 }
 

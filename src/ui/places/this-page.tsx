@@ -78,12 +78,7 @@ export function ThisPagePlace({ world }: { world: World }) {
         />
       )}
       {list ? (
-        <ListReading
-          key={`${page?.url} ${keyOf(refOf(list))}`}
-          world={world}
-          met={metOnPage(list, page)}
-          elsewhere={list.elsewhere}
-        />
+        <ListReading key={`${page?.url} ${keyOf(refOf(list))}`} world={world} met={metOnPage(list, page)} />
       ) : (
         <ShelfTable
           world={world}

@@ -3,7 +3,7 @@ import { bringsFor } from '../../core/amounts/brings.ts';
 import type { Use } from '../../core/names/entry.ts';
 import { type Product, productKinds, usualUse } from '../../core/product/product.ts';
 import { isSameProduct } from '../../core/product/same-product.ts';
-import { judgeProduct } from '../../use/judge-product.ts';
+import { judgeKept } from '../../use/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
 import { comparedProduct } from '../../use/pins.ts';
 import { sumsOf } from '../describe/sums.ts';
@@ -28,8 +28,7 @@ export function ProductDetail({ world, product, onClose }: Props) {
   const { t, remembered } = world;
   const keep = (changed: Product) => void world.change({ do: 'put', thing: 'products', value: changed });
   const [label] = product.labels;
-  const reading = label && world.reading(label.text, product);
-  const judged = { kind: product.kind, use: product.use, product: product.id };
+  const held = judgeKept(world, product);
   const remove = async () => {
     if ((await world.act({ act: 'remove', product: product.id })).ok) onClose();
   };
@@ -42,13 +41,11 @@ export function ProductDetail({ world, product, onClose }: Props) {
         </Button>
       </div>
       <Card over={factsOf(world, product)} title={product.name}>
-        {reading && !reading.refused && (
-          <Verdict
-            world={world}
-            judged={{ ...judged, reading }}
-            checks={judgeProduct(world, { ...judged, reading })}
-          >
-            <p class="sums">{sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))}</p>
+        {held && !held.reading.refused && (
+          <Verdict world={world} judged={held.judged} checks={held.checks}>
+            <p class="sums">
+              {sumsOf(held.reading, t, bringsFor(held.reading, product, world.practice.washDay))}
+            </p>
           </Verdict>
         )}
         {label && <ListActions world={world} met={metAgain(product)} opened />}

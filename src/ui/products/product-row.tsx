@@ -1,6 +1,6 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import type { Product } from '../../core/product/product.ts';
-import { judgeProduct } from '../../use/judge-product.ts';
+import { judgeKept } from '../../use/judge-met.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { titleOf } from '../describe/verdict.ts';
@@ -30,9 +30,8 @@ export function ProductRow(props: { world: World; product: Product; onOpen: (id:
   const { world, product, onOpen } = props;
   const { t } = world;
   const [label] = product.labels;
-  const reading = label && world.reading(label.text, product);
+  const { reading, checks: [check] = [] } = judgeKept(world, product) ?? {};
   const { kind, use, id } = product;
-  const [check] = reading && !reading.refused ? judgeProduct(world, { reading, kind, use, product: id }) : [];
   return (
     <article class={product.owned ? 'product owned' : 'product'} id={`product-${id}`}>
       <button type="button" class="product-name" onClick={() => onOpen(id)}>

@@ -2,9 +2,10 @@ import { type BringStep, type Brings, bringsOf } from '../../core/amounts/brings
 import type { Wish } from '../../core/plan/wish.ts';
 import { isProteinDose, type Reading } from '../../core/reading/reading.ts';
 import type { LabelMet } from '../../store/remembered.ts';
-import { type Check, judgeProduct } from '../judge-product.ts';
+import { judgeMet } from '../judge-met.ts';
+import type { Check } from '../judge-product.ts';
 import type { Knowing } from '../knowing.ts';
-import { isNotForHair, type KnownProduct, knownProduct } from '../met-product.ts';
+import { factsOf, type KnownProduct } from '../met-product.ts';
 import { grantedBy } from '../wishes.ts';
 import { passesOf } from './filters.ts';
 
@@ -25,11 +26,9 @@ export type ShelfProduct = {
 
 /** What a label met before says today; undefined while somebody else is still reading it. */
 export function knowProduct(knowing: Knowing, entry: LabelMet): ShelfProduct | undefined {
-  const known = knownProduct(knowing.remembered, { text: entry.text, facts: entry.product });
-  const reading = knowing.reading(entry.text, known);
-  if (!reading) return undefined;
-  const notForHair = isNotForHair(known, entry);
-  const checks = notForHair ? [] : judgeProduct(knowing, { reading, kind: known.kind, use: known.use });
+  const held = judgeMet(knowing, { text: entry.text, facts: factsOf(entry.product, entry) });
+  if (!held) return undefined;
+  const { known, reading, notForHair, checks } = held;
   const brings = bringsOf(reading, usageOf(known), knowing.practice.washDay);
   const protein = told(brings, brings.protein.step);
   const moisture = told(brings, brings.moisture.step);
