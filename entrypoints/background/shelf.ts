@@ -74,8 +74,10 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
             head: Boolean(head),
             routine: Boolean(routineInUse(remembered, head)),
             wish: (remembered.settings.wishes ?? []).length > 0,
+            price: remembered.settings.shelfPrice !== undefined,
           }),
           t,
+          remembered.settings.shelfPrice,
         ),
       };
     },

@@ -26,6 +26,8 @@ export type Settings = {
   pinned?: Pin[];
   /** What is looked for while shopping, oldest first. */
   wishes?: Wish[];
+  /** Most that 100 ml or g may cost on a shelf. */
+  shelfPrice?: PriceLimit;
   /** Market whose ceilings hold, where the reader said so; absent: what the page says. */
   market?: Market;
   /** Part of a rinse-off that is taken to stay on the hair, where the reader said so: 0…1. */
@@ -33,6 +35,9 @@ export type Settings = {
   /** What a protein counts as where trade and measurement disagree on its size, where the reader said so. */
   sizesBy?: SizesBy;
 };
+
+/** Most that 100 ml or g may cost, in a currency (ISO 4217). */
+export type PriceLimit = { most: number; currency: string };
 
 /** What is pinned: a product that is kept, or one that was met and is not. */
 export type Pin = { product: string } | { met: { text: string; facts: ProductFacts } };

@@ -223,6 +223,7 @@ export const settings = z.object({
       }),
     ),
   ),
+  shelfPrice: z.exactOptional(z.object({ most: amount, currency: text })),
   market: z.exactOptional(z.enum(['eu', 'other'])),
   rinseOffStays: z.exactOptional(z.number().check(z.gt(0), z.lte(1))),
   sizesBy: z.exactOptional(z.enum(['practice', 'measured'])),

@@ -24,6 +24,9 @@ const painted: (keyof Settings)[] = [
   'sizesBy',
 ];
 
+/** Settings that only shelves show something of. */
+const onShelves: (keyof Settings)[] = ['wishes', 'shelfPrice'];
+
 const both = ({ oldValue, newValue }: Stored[string]) =>
   [oldValue, newValue].filter((each) => each !== undefined);
 const setting = (value: unknown, name: keyof Settings) => field(value, name) ?? defaultSettings[name];
@@ -38,7 +41,9 @@ export function concerns(changes: Stored, remembered: Remembered, page: TabPage)
     const gone = change.newValue === undefined;
     switch (kind) {
       case 'settings':
-        return painted.some((name) => !same(setting(change.oldValue, name), setting(change.newValue, name)));
+        return [...painted, ...(page.shelf ? onShelves : [])].some(
+          (name) => !same(setting(change.oldValue, name), setting(change.newValue, name)),
+        );
       case 'heads':
         return gone || id === head?.id;
       case 'routines':

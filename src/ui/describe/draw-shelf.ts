@@ -3,10 +3,12 @@ import type { Drawing, DrawnElement } from '../../contract/paint-order.ts';
 import type { BarState, CardState, ShelfMark, Unread } from '../../contract/shelf.ts';
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
 import { worstOf } from '../../core/judge/finding.ts';
+import type { PriceLimit } from '../../store/remembered.ts';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
 import { drawVerdict } from './draw-strip.ts';
+import { money } from './money.ts';
 import type { VerdictWords } from './verdict.ts';
 
 /** What a shelf says of one product whose label is known. */
@@ -186,7 +188,13 @@ export const drawAct = (acted: Acted, t: Translate): Drawing[] =>
     : [t(acted.reason)];
 
 /** The bar of a shelf: how far it is read, the press that reads it, what to show. */
-export function drawShelfBar(bar: BarState, filters: readonly string[], t: Translate): Drawing[] {
+export function drawShelfBar(
+  bar: BarState,
+  filters: readonly string[],
+  t: Translate,
+  limit?: PriceLimit,
+): Drawing[] {
+  const price = limit ? money(limit.most, limit.currency, t.lang) : '';
   const { read, products: n, left, running, ended, again } = bar;
   const short = t('shelf.tab', { read, n });
   if (!bar.open)
@@ -251,7 +259,10 @@ export function drawShelfBar(bar: BarState, filters: readonly string[], t: Trans
                 'filter',
                 id,
                 t('shelf.filter.with-count', {
-                  filter: t(`shelf.filter.${id}` as 'shelf.filter.suits'),
+                  filter:
+                    id === 'price'
+                      ? t('shelf.filter.price', { price })
+                      : t(`shelf.filter.${id}` as 'shelf.filter.suits'),
                   n: bar.passing[id] ?? 0,
                 }),
                 {

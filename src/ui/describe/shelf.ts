@@ -2,6 +2,7 @@ import { pricePer100 } from '../../core/product/product.ts';
 import type { ShelfProduct } from '../../use/shelf/know-product.ts';
 import type { Translate } from '../words/index.ts';
 import type { ShelfSays } from './draw-shelf.ts';
+import { money } from './money.ts';
 import { verdictOf } from './verdict.ts';
 
 /** What a shelf says of a product that is known, in words. @param printed what its card calls it */
@@ -22,12 +23,4 @@ export function saysOf(product: ShelfProduct, printed: string, t: Translate): Sh
     notForHair: product.notForHair,
     ...(per !== undefined && currency && { price: { price: money(per, currency, t.lang), unit: sizeUnit } }),
   };
-}
-
-function money(amount: number, currency: string, lang: string): string {
-  try {
-    return new Intl.NumberFormat(lang, { style: 'currency', currency }).format(amount);
-  } catch {
-    return `${amount.toFixed(2)} ${currency}`;
-  }
 }

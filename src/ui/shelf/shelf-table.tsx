@@ -2,9 +2,11 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { ShelfRow } from '../../contract/shelf.ts';
 import { answersByWeight } from '../../core/judge/finding.ts';
+import { money as amountOf } from '../describe/money.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import { Button } from '../parts/button.tsx';
+import { NumberField } from '../parts/field.tsx';
 import type { World } from '../world.ts';
 import './shelf-table.css';
 
@@ -55,7 +57,7 @@ export function ShelfTable({ world, otherwise = null }: { world: World; otherwis
   const read = rows.filter(({ state }) => state === 'read').length;
   const money = ({ per100, currency }: ShelfRow) => {
     if (per100 === undefined || !currency) return '';
-    return new Intl.NumberFormat(t.lang, { style: 'currency', currency }).format(per100);
+    return amountOf(per100, currency, t.lang);
   };
   return (
     <section class="shelf-table">
@@ -68,6 +70,7 @@ export function ShelfTable({ world, otherwise = null }: { world: World; otherwis
         )}
         <Button onClick={() => void shelf.save(shown)}>{t('shelf.save')}</Button>
       </div>
+      <PriceLimitField world={world} rows={rows} />
       <div class="scrolls">
         <table>
           <thead>
@@ -121,5 +124,33 @@ export function ShelfTable({ world, otherwise = null }: { world: World; otherwis
         </table>
       </div>
     </section>
+  );
+}
+
+/** The most that 100 ml or g may cost, in this shop's currency: a filter of every shelf. */
+function PriceLimitField({ world: { t, change, remembered }, rows }: { world: World; rows: ShelfRow[] }) {
+  const priced = rows.filter(({ per100, currency }) => per100 !== undefined && currency);
+  const [common] = [...Map.groupBy(priced, ({ currency }) => currency)].toSorted(
+    ([, a], [, b]) => b.length - a.length,
+  );
+  const currency = common?.[0];
+  if (!currency) return null;
+  const { shelfPrice } = remembered.settings;
+  return (
+    <NumberField
+      label={t('shelf.price')}
+      hint={t('shelf.price.hint')}
+      unit={currency}
+      min={0}
+      wrong={t('shelf.price.wrong')}
+      value={shelfPrice?.currency === currency ? shelfPrice.most : undefined}
+      onNumber={(most) =>
+        void change(
+          most === undefined
+            ? { do: 'set', settings: {}, unset: ['shelfPrice'] }
+            : { do: 'set', settings: { shelfPrice: { most, currency } } },
+        )
+      }
+    />
   );
 }

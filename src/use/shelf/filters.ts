@@ -11,6 +11,8 @@ export type Filtered = {
   checks: Check[];
   /** It is one of the things looked for. */
   granted: boolean;
+  /** 100 ml or g of it cost less than the reader's limit, in its currency. */
+  cheap: boolean;
 };
 
 const enough: ReadonlySet<Amount | 'unknown'> = new Set(['some', 'a-lot']);
@@ -25,6 +27,7 @@ export const shelfFilters: Record<string, (product: Filtered) => boolean> = {
   'no-large-stays': ({ sizes, staysOn }) => !(staysOn && sizes.has('large')),
   'some-moisture': ({ moisture }) => enough.has(moisture),
   wish: ({ granted }) => granted,
+  price: ({ cheap }) => cheap,
   suits: (product) => answerFor(product, 'head') === 'suits',
   'fits-day': (product) => answerFor(product, 'routine') === 'suits',
   'nothing-avoided': ({ checks }) =>
@@ -44,11 +47,15 @@ export const filtersFor = ({
   head,
   routine,
   wish,
+  price,
 }: {
   head: boolean;
   routine: boolean;
   wish: boolean;
-}): string[] =>
-  Object.keys(shelfFilters).filter((name) =>
-    asksHead.has(name) ? head : name === 'wish' ? wish : name !== 'fits-day' || routine,
+  price: boolean;
+}): string[] => {
+  const asked = { wish, price, 'fits-day': routine };
+  return Object.keys(shelfFilters).filter((name) =>
+    asksHead.has(name) ? head : (asked[name as keyof typeof asked] ?? true),
   );
+};

@@ -1,7 +1,8 @@
 import { type BringStep, type Brings, bringsOf } from '../../core/amounts/brings.ts';
 import type { Wish } from '../../core/plan/wish.ts';
+import { type ProductFacts, pricePer100 } from '../../core/product/product.ts';
 import { isProteinDose, type Reading } from '../../core/reading/reading.ts';
-import type { LabelMet } from '../../store/remembered.ts';
+import type { LabelMet, PriceLimit } from '../../store/remembered.ts';
 import { judgeMet } from '../judge-met.ts';
 import type { Check } from '../judge-product.ts';
 import type { Knowing } from '../knowing.ts';
@@ -56,8 +57,15 @@ export function knowProduct(knowing: Knowing, entry: LabelMet): ShelfProduct | u
           staysOn: known.use !== 'rinse-off',
           checks,
           granted: granted.length > 0,
+          cheap: isUnder(known.facts, knowing.remembered.settings.shelfPrice),
         }),
   };
+}
+
+/** A price in another currency is not compared, and one that is not known is under no limit. */
+export function isUnder(facts: ProductFacts, limit: PriceLimit | undefined): boolean {
+  const per = pricePer100(facts);
+  return limit !== undefined && per !== undefined && facts.currency === limit.currency && per <= limit.most;
 }
 
 /** A product of no known kind is taken for one that stays on, the careful reading. */
