@@ -6,9 +6,12 @@ const folder = join(import.meta.dirname, 'rows');
 
 // Invented labels, heads and days; what a stylist would answer: common practice.
 describe('rows of our own', () => {
-  it.each(['fits', 'days', 'adds', 'builds', 'moisture-order'])('%s are all answered as a stylist would', (table) => {
-    const { rows, marks } = scoreTable(table, folder)!;
-    expect(rows).toBeGreaterThan(15);
-    expect(marks.filter(({ right }) => !right).map(({ row, why }) => `${row}: ${why}`)).toEqual([]);
-  });
+  it.each(['fits', 'days', 'adds', 'builds', 'moisture-order'])(
+    '%s are all answered as a stylist would',
+    (table) => {
+      const { rows, marks } = scoreTable(table, folder)!;
+      expect(rows).toBeGreaterThan(15);
+      expect(marks.filter(({ right }) => !right).map(({ row, why }) => `${row}: ${why}`)).toEqual([]);
+    },
+  );
 });

@@ -20,7 +20,7 @@ export const costOf = (findings: readonly Finding[], { costs, unfinished }: Plan
 /**
  * What a day costs: its findings, the protein it brings beside what the hair takes, none at all where the hair
  * would use some, a hold too stiff for this hair with nothing soft beneath, tough films left on a day without any
- * wash, weight that nobody needs, and hold upon hold. Never below nought.
+ * wash, weight that the hair does not thirst for, and hold upon hold. Never below nought.
  */
 export function costOfDay(day: Day, plan: PlanPractice): number {
   const { judge, washDay } = day.practice;
@@ -36,9 +36,10 @@ export function costOfDay(day: Day, plan: PlanPractice): number {
   const uses = day.hair.numbers.every(({ tolerance }) => tolerance >= plan.usesFrom);
   const soft = day.steps.some(({ kind }) => plan.beneath.includes(kind));
   const bare = soft ? [] : day.steps.filter((step) => tooStiff(step, day));
-  const loads = day.steps.filter(
-    (step) => spare(step, day, plan) && weightAnswer(step, day.hair) === 'with-care',
-  );
+  const thirsty = day.hair.numbers.every(({ wants }) => wants >= plan.thirstyFrom);
+  const loads = thirsty
+    ? []
+    : day.steps.filter((step) => spare(step, day, plan) && weightAnswer(step, day.hair) === 'with-care');
   const holding = day.steps.filter(({ kind }) => washDay.kinds.holding.includes(kind));
   const washed = day.steps.some(({ kind }) => washDay.kinds.cleansing.includes(kind));
   const stuck = washed

@@ -19,6 +19,8 @@ export type PlanPractice = {
   /** What a day without protein costs, and the tolerance from which the hair would use some. */
   unused: number;
   usesFrom: number;
+  /** Softness wanted from which rich products beside the needed ones are welcome. */
+  thirstyFrom: number;
   /** What each product for hold after the first costs: most of what it is worth. */
   again: number;
   /** Kinds that keep a stiff hold off the hair. */
