@@ -12,7 +12,11 @@ export type Gain = (typeof gains)[number];
 /** What this step newly does for this head: only a product that suits it gains anything. */
 export function gainsOf(step: DayStep, before: Day, after: Day): Gain[] {
   const findings = aspectRules.flatMap((rule) => rule.ask(step, after.hair));
-  const against = findings.filter(({ answer, aspect }) => answer !== 'suits' && aspect !== 'cleansing');
+  // A little softness is still a gain.
+  const against = findings.filter(
+    ({ answer, aspect, reason }) =>
+      answer !== 'suits' && aspect !== 'cleansing' && reason.key !== 'rules.care.thin-somewhat',
+  );
   const treats = isKind(after, 'strengthening', step);
   // Treatments come with care of their own, by their rhythm and what follows them.
   if (
