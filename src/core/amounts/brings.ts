@@ -1,4 +1,3 @@
-import type { Allowance } from '../hair/head.ts';
 import type { MoistureRole, ProteinSize, Use } from '../names/entry.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
 import type { ReadFor } from '../product/read-as.ts';
@@ -43,8 +42,6 @@ export type BringsPractice = {
     moisture: [number, number, number];
     /** The same for all products of a wash day together. */
     day: { protein: [number, number, number]; moisture: [number, number, number] };
-    /** Most protein of a wash day that a tolerance takes. */
-    takes: Record<Allowance, BringStep>;
     /** Factor within which a usual share is taken to be known. */
     within: number;
     /** Share of a class of use that counts as protein or moisture; what is not named counts whole. */
@@ -164,6 +161,11 @@ export function together(all: readonly Together[], { brings: { day } }: BringsPr
       byRole: by(roles, (role) => sum(({ moisture }) => moisture.byRole[role], day.moisture)),
     },
   };
+}
+
+/** The step of a whole day that a dose of protein comes to: a dose is a percent of a cream that stays on. */
+export function stepOfDose(dose: number, { exposure: { cream }, brings }: BringsPractice): BringStep {
+  return stepOf(dose * cream.grams * cream.retention * 10, brings.day.protein);
 }
 
 /** What a product brings, where its kind is known and its label could be read. */
