@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { dayFelt } from '../../src/core/hair/day-feel.ts';
 import { tallyOf } from '../../src/core/hair/tally.ts';
 import { weatherRemark } from '../../src/core/hair/weather.ts';
+import { washDay } from '../../src/core/wash-day/add-up.ts';
 import type { Feel } from '../../src/core/wash-day/routine.ts';
 import { dayStep } from '../../src/core/wash-day/rules/day.ts';
-import { butter, fatty, glycerin, hand, logged, practice, silk, water, wheat } from './hand-read.ts';
+import { butter, day, fatty, glycerin, hand, logged, practice, silk, water, wheat } from './hand-read.ts';
 
 // Common practice: soft, not dry, defined and springy is balanced; stiff, rough, brittle is too much protein or
 // too little moisture; limp the reverse.
@@ -52,7 +53,17 @@ describe('what the good days share', () => {
     const row = (what: string) => tally.rows.find((one) => one.what === what);
     expect(row('small-protein')).toMatchObject({ good: 2, others: 0 });
     expect(row('large-protein')).toMatchObject({ good: 0, others: 1 });
-    expect(row('no-protein')).toMatchObject({ good: 1, others: 0 });
+    // How much a day brings: each day stands in one of the four steps.
+    const stepsOf = (what: string) => tally.rows.filter((each) => each.what.startsWith(`${what}.`));
+    for (const what of ['protein', 'moisture']) {
+      expect(stepsOf(what)).toHaveLength(4);
+      expect(stepsOf(what).reduce((all, { good }) => all + good, 0)).toBe(3);
+      expect(stepsOf(what).reduce((all, { others }) => all + others, 0)).toBe(1);
+    }
+    expect(row('protein.none')).toMatchObject({ good: 1, others: 0 });
+    const { step } = washDay(day([{ kind: 'gel', of: labels.wheat }])).stays.day.protein;
+    expect(step).not.toBe('none');
+    expect(row(`protein.${step}`)).toMatchObject({ others: 1 });
     expect(row('humectants-in-front')).toMatchObject({ good: 2, others: 0 });
     expect(row('rich-leave-on')).toMatchObject({ good: 1, others: 1 });
   });

@@ -1,20 +1,34 @@
+import { type BringStep, steps } from '../amounts/brings.ts';
 import type { Practice } from '../judge/practice.ts';
 import type { Reading } from '../reading/reading.ts';
+import { staysOf } from '../wash-day/retained.ts';
 import type { LogEntry } from '../wash-day/routine.ts';
 import { dayStep, staysOn } from '../wash-day/rules/day.ts';
 import { dayFelt } from './day-feel.ts';
 
-/** What a wash day may have in common with others: ids of words under `routine.tally.`. */
-export const tallied = [
-  'no-protein',
+type Brought = `${'protein' | 'moisture'}.${BringStep}`;
+
+/** What a wash day may have in common with others: how much the whole day brings in the four steps, and of what. */
+export type Tallied =
+  | Brought
+  | 'small-protein'
+  | 'large-protein'
+  | 'leave-on-protein'
+  | 'treatment'
+  | 'humectants-in-front'
+  | 'rich-leave-on';
+
+const brought = (what: 'protein' | 'moisture'): Brought[] => steps.map((step): Brought => `${what}.${step}`);
+const tallied: Tallied[] = [
+  ...brought('protein'),
   'small-protein',
   'large-protein',
   'leave-on-protein',
   'treatment',
+  ...brought('moisture'),
   'humectants-in-front',
   'rich-leave-on',
-] as const;
-export type Tallied = (typeof tallied)[number];
+];
 
 export type Tally = {
   /** Days that were told how they felt and whose labels were read, and the balanced ones among them. */
@@ -52,17 +66,17 @@ function sharesOf(
   readingOf: Parameters<typeof tallyOf>[1],
   practice: Practice,
 ): Set<Tallied> | undefined {
-  const steps = done.steps
+  const used = done.steps
     .filter(({ label }) => label !== undefined)
     .map((step) => dayStep(step, readingOf(step.label!, step), practice, true));
-  if (steps.length === 0 || steps.some(({ traits }) => traits.read === 'none')) return undefined;
-  const leaveOns = steps.filter(staysOn);
+  if (used.length === 0 || used.some(({ traits }) => traits.read === 'none')) return undefined;
+  const leaveOns = used.filter(staysOn);
+  const { protein, moisture } = staysOf(used, practice.washDay).day;
   const size = (which: 'small' | 'large') =>
-    steps.some(({ reading, traits }) =>
+    used.some(({ reading, traits }) =>
       traits.doses.some((at) => reading!.mentions[at]!.protein!.size === which),
     );
-  const is: Record<Tallied, boolean> = {
-    'no-protein': steps.every(({ traits }) => traits.protein === 'no'),
+  const is: Record<Exclude<Tallied, Brought>, boolean> = {
     'small-protein': size('small'),
     'large-protein': size('large'),
     'leave-on-protein': leaveOns.some(({ traits }) => traits.protein === 'yes'),
@@ -70,5 +84,6 @@ function sharesOf(
     'humectants-in-front': leaveOns.some(({ traits }) => traits.humectantsInFront.length > 0),
     'rich-leave-on': leaveOns.some(({ traits }) => traits.heavy.length > 0),
   };
-  return new Set(tallied.filter((what) => is[what]));
+  const others = (Object.keys(is) as (keyof typeof is)[]).filter((what) => is[what]);
+  return new Set<Tallied>([`protein.${protein.step}`, `moisture.${moisture.step}`, ...others]);
 }

@@ -1,12 +1,13 @@
 import { useMemo } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
-import { tallyOf } from '../../core/hair/tally.ts';
+import { type Tallied, tallyOf } from '../../core/hair/tally.ts';
 import { allowanceOf } from '../../core/hair/tolerance.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import type { LogEntry } from '../../core/wash-day/routine.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
+import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 
 /** What the days that felt balanced share, in plain counts, and how the feel moved the allowance. */
@@ -92,7 +93,7 @@ export function TallyCard({
                   .filter(({ good, others }) => good + others > 0)
                   .map(({ what, good, others }) => (
                     <tr key={what}>
-                      <th scope="row">{t(`log.tally.${what}`)}</th>
+                      <th scope="row">{tallyWords(what, t)}</th>
                       <td>{t('log.tally.of', { n: good, of: tally.good })}</td>
                       <td>{t('log.tally.of', { n: others, of: tally.days - tally.good })}</td>
                     </tr>
@@ -106,3 +107,9 @@ export function TallyCard({
     </Card>
   );
 }
+
+/** How much a day brings is said as everywhere. */
+const tallyWords = (what: Tallied, t: Translate) =>
+  what.startsWith('protein.') || what.startsWith('moisture.')
+    ? t(`page.brings.${what}`)
+    : t(`log.tally.${what}`);
