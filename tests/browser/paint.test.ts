@@ -70,7 +70,7 @@ describe('letters', () => {
       'double',
       'dashed',
       'dotted',
-      'solid',
+      'dotted',
     ]);
     await screens(page, 'paint-plain');
     await page.close();
@@ -268,7 +268,12 @@ describe('strip and card', () => {
   it('by keyboard: the shortcut, the names in order, their cards, Escape', async () => {
     const page = await open('plain');
     await jump(page);
-    expect(await focused(page)).toMatch(/^Strandline: /);
+    expect(
+      await until(
+        () => focused(page),
+        (now) => now !== '',
+      ),
+    ).toMatch(/^Strandline: /);
     // Past the strip's own controls to the names: one stop for all of them.
     for (let i = 0; i < 12 && !/^Cetearyl/.test(await focused(page)); i++) await page.keyboard.press('Tab');
     expect(await focused(page)).toMatch(/^Cetearyl Alcohol: /);

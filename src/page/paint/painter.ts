@@ -1,13 +1,12 @@
 import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
-import { native } from '../read/dom.ts';
+import { native, parentOf, tagOf } from '../read/dom.ts';
 import type { Letters } from '../read/letters.ts';
-import { selectorOf } from '../read/selector.ts';
 import { openCards } from './cards.ts';
 import { type Docking, dock } from './dock.ts';
 import { draw } from './draw.ts';
 import { follow } from './follow.ts';
 import { createHost } from './host.ts';
-import { paintList } from './painted-list.ts';
+import { type PaintedList, paintList } from './painted-list.ts';
 import { bottomEnd } from './places.ts';
 
 export type ListToPaint = { id: number; letters: Letters; order: PaintOrder };
@@ -21,6 +20,8 @@ export type Painter = {
   clear(): void;
 };
 
+const mostAtOnce = 12; // lists
+
 /** What painting needs from outside. */
 export type PainterWorld = {
   /** Hears what the reader chose on a strip. */
@@ -33,8 +34,8 @@ export type PainterWorld = {
 export function createPainter(mode: ShadowRootMode, { act, rule }: PainterWorld): Painter {
   const ruled = new Set<string>();
   const bringRules = (lists: ListToPaint[]) => {
-    const selectors = new Set(lists.flatMap(({ letters }) => selectorIn(letters.element) ?? []));
-    const missing = [...selectors].filter((each) => !ruled.has(each));
+    const selectors = new Set(lists.map(({ letters }) => selectorIn(letters.element)));
+    const missing = [...selectors].filter((each) => each && !ruled.has(each));
     for (const each of missing) ruled.add(each);
     if (missing[0]) rule(missing);
   };
@@ -83,9 +84,17 @@ function paint(
   };
   /** Whether our host could be brought where it is seen; all is taken back where it could not. */
   const attach = () => !signal.aborted && (host.attach(elements) || void undo());
+  const stale = new Set<PaintedList>();
+  /** Of many lists those far out of view wait until they come near: all in one frame would hold up the page. */
+  const place = (list: PaintedList, reshaped: boolean) => {
+    if (reshaped) stale.add(list);
+    const { top, bottom } = list.box();
+    if (painted.length > mostAtOnce && (bottom < -innerHeight || top > 2 * innerHeight)) return;
+    list.place(stale.delete(list));
+  };
   follow(elements, signal, (reshaped) => {
     if (!attach()) return;
-    for (const list of painted) list.place(reshaped);
+    for (const list of painted) place(list, reshaped);
     docked.update(reshaped);
     placeCard();
   });
@@ -94,7 +103,7 @@ function paint(
     for (const list of painted) {
       await turn();
       if (!attach()) return;
-      list.place(true);
+      place(list, true);
     }
     await turn();
     docked.update(true);
@@ -102,10 +111,16 @@ function paint(
   return { strip, stands: standing(), jump: docked.focus, undo };
 }
 
-/** Where an element stands; of what holds its tree where that is a shadow root, as rules of a document end there. */
-function selectorIn(element: Element | undefined): string | undefined {
+/** A selector that few elements but this one meet, for rules; of what holds its tree where that is a shadow root. */
+function selectorIn(element: Element | undefined): string {
   const root = element && native(element, 'getRootNode')();
-  return root instanceof ShadowRoot ? selectorIn(root.host) : element && selectorOf(element);
+  if (root instanceof ShadowRoot) return selectorIn(root.host);
+  let path = '';
+  for (let at = element ?? null, steps = 0; at && steps < 5; at = parentOf(at), steps++) {
+    const names = [...native(at, 'classList')].map((name) => `.${CSS.escape(name)}`);
+    path = `${CSS.escape(tagOf(at))}${names.join('')}${path && `>${path}`}`;
+  }
+  return path;
 }
 
 /** Lets the page have its turn. */
