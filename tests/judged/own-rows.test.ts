@@ -6,7 +6,7 @@ const folder = join(import.meta.dirname, 'rows');
 
 // Invented labels, heads and days; what a stylist would answer: common practice.
 describe('rows of our own', () => {
-  it.each(['fits', 'days', 'adds', 'builds', 'moisture-order'])(
+  it.each(['kinds', 'allergens', 'fits', 'days', 'adds', 'builds', 'moisture-order'])(
     '%s are all answered as a stylist would',
     (table) => {
       const { rows, marks } = scoreTable(table, folder)!;

@@ -55,10 +55,12 @@ function isKit(title: string, parts: readonly string[], find: KindFinder): boole
   if (find.names('notKit', title)) return false;
   if (parts.some((part) => find.names('kit', part))) return true;
   const joined = title.split(/ & | and | und | et | y | e | en | i | и | och | ja | ve | と /u);
+  // "Pre-shampoo" names no shampoo.
+  const before = find.has('preWash', title);
   const steps = joined.map((piece) =>
     find
       .nouns(` ${piece.trim()} `)
-      .filter(({ tier, kind }) => tier === 'step' && kind !== 'accessory')
+      .filter(({ tier, kind }) => tier === 'step' && kind !== 'accessory' && !(before && kind === 'cleanser'))
       .map(({ kind }) => kind),
   );
   const distinct = new Set(steps.filter((kinds) => kinds.length > 0).map((kinds) => kinds.at(-1)));
