@@ -34,6 +34,14 @@ export const newRoutine = (
   washEvery: 7,
 });
 
+/** The usual steps around a product of a kind, empty and free to stay so; its own step comes with the product. */
+export const stepsAround = (
+  making: Pick<Making, 'newId'>,
+  usual: readonly ProductKind[],
+  kind: ProductKind | undefined,
+): Step[] =>
+  usual.filter((each) => each !== kind).map((each) => ({ ...newStep(making, each), optional: true }));
+
 /** Keeps a routine; a new one is in use from then on. */
 export const keepRoutine = ({ routines }: Remembered, routine: Routine, say?: Said): Decided => ({
   changes: [

@@ -70,6 +70,8 @@ async function addToRoutine(id: string) {
     () => panel.getByRole('button', { name: 'Add to routine', exact: true }).isEnabled(),
     (can) => can,
   );
+  const around = panel.getByLabel(/^With the usual steps around it/);
+  if (await around.count()) await around.uncheck();
   const preview = ((await panel.locator('#adding').textContent()) ?? '').replace(/\s+/g, ' ');
   await press(/^Add to routine$/);
   await panel.locator('#adding').waitFor({ state: 'detached' });

@@ -252,6 +252,24 @@ describe('a product from a page', () => {
     expect(remembered().routines[0]!.steps[2]!.product).toBe(kept.id);
     expect(went.at(-1)).toEqual(['routine', undefined]);
   });
+  it('as the first of a routine comes with the usual steps around it, empty and free to stay so', async () => {
+    const { remembered } = await open([put('heads', head)], { detail });
+    await press('#adding button', /^Add to routine$/);
+    const { steps } = remembered().routines[0]!;
+    expect(steps.map(({ kind, product: of, optional }) => [kind, Boolean(of), optional])).toEqual([
+      ['cleanser', false, true],
+      ['conditioner', false, true],
+      ['leave-in', false, true],
+      ['cream', true, false],
+      ['gel', false, true],
+    ]);
+  });
+  it('or alone', async () => {
+    const { remembered } = await open([put('heads', head)], { detail });
+    await press('#adding label', /usual steps/);
+    await press('#adding button', /^Add to routine$/);
+    expect(kinds(remembered().routines[0])).toEqual(['cream']);
+  });
   it('of no known kind is asked about', async () => {
     await open(all, { detail: { add: { text: labels.silk, facts: { name: 'Met' } } } });
     expect(withWords('#adding button', /^Add to routine$/)).toHaveProperty('disabled', true);

@@ -47,6 +47,7 @@ export function RoutinePlace({ world }: { world: World }) {
             key={JSON.stringify(met)}
             world={world}
             routine={newRoutine(world, head.id, t('routine.first'))}
+            usual={usualSteps}
           />
         ) : (
           <Empty
@@ -75,9 +76,10 @@ export function RoutinePlace({ world }: { world: World }) {
 const addingFrom = ({ detail }: World) => (detail && 'add' in detail ? detail.add : undefined);
 
 /** What was sent here to be added, until it is added or left: then nothing is asked of this place any more. */
-function Adding({ world, routine }: { world: World; routine: Routine }) {
+function Adding(props: { world: World; routine: Routine; usual?: typeof usualSteps }) {
+  const { world } = props;
   const met = addingFrom(world);
-  return met && <AddPreview world={world} routine={routine} met={met} onDone={() => world.go('routine')} />;
+  return met && <AddPreview {...props} met={met} onDone={() => world.go('routine')} />;
 }
 
 function Planned({ world, routine }: { world: World; routine: Routine }) {

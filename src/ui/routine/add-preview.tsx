@@ -1,25 +1,39 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { worstOf } from '../../core/judge/finding.ts';
 import { type ProductKind, productKinds, usualUse } from '../../core/product/product.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { previewIn } from '../../use/judge-product.ts';
 import type { Met } from '../../use/knowing.ts';
 import { knownProduct } from '../../use/met-product.ts';
+import { stepsAround } from '../../use/routines.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
-import { Choice } from '../parts/choice.tsx';
+import { Check, Choice } from '../parts/choice.tsx';
 import { Note } from '../parts/note.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 import { Lines } from './said-lines.tsx';
 
 /** A product met on a page, before it joins the routine: what stacks, what it settles, what it displaces. */
-export function AddPreview(props: { world: World; routine: Routine; met: Met; onDone: () => void }) {
-  const { world, routine, met } = props;
+export function AddPreview(props: {
+  world: World;
+  routine: Routine;
+  met: Met;
+  /** Kinds of step to offer around the first product of a routine. */
+  usual?: readonly ProductKind[];
+  onDone: () => void;
+}) {
+  const { world, met, usual } = props;
   const { t, remembered } = world;
   const known = knownProduct(remembered, met);
   const [kind, setKind] = useState<ProductKind | undefined>(known.kind);
   const [how, setHow] = useState<'fill' | 'beside'>('fill');
+  const [around, setAround] = useState(true);
+  const steps = useMemo(
+    () => (usual && around ? stepsAround(world, usual, kind) : undefined),
+    [usual, around, kind],
+  );
+  const routine = steps ? { ...props.routine, steps } : props.routine;
   const use = kind === known.kind ? known.use : kind && usualUse[kind];
   const reading = world.reading(met.text, { kind, use, facts: met.facts });
   const preview =
@@ -62,6 +76,7 @@ export function AddPreview(props: { world: World; routine: Routine; met: Met; on
           ]}
         />
       )}
+      {usual && <Check label={t('plan.around')} checked={around} onChange={setAround} />}
       <div aria-live="polite" class="stack">
         {!kind && <p class="hint">{t('routine.add.kind-needed')}</p>}
         {kind && !reading && <p class="hint">{t('routine.reading')}</p>}
