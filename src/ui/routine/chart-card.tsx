@@ -79,7 +79,7 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
           </Button>
         </div>
       </Disclosure>
-      <HandOver world={world} routine={routine} day={day} />
+      <HandOver world={world} routine={routine} day={day} paper={sheet} />
       <PrintSheet world={world} routine={routine} day={day} sheet={sheet} />
     </Card>
   );

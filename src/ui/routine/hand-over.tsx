@@ -1,3 +1,4 @@
+import type { RefObject } from 'preact';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { planFileFor } from '../../use/plan-file.ts';
@@ -7,17 +8,25 @@ import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { KeptText } from '../parts/kept-text.tsx';
 import type { World } from '../world.ts';
-import { fileName, routineText } from './exports.ts';
+import { fileName, pngOf, routineText } from './exports.ts';
 import { printSheet } from './print-sheet.tsx';
 import { SheetSteps, SheetWatch } from './sheet.tsx';
+import { sheetPicture } from './sheet-picture.ts';
 import { sheetOf } from './sheet-words.ts';
 
 /** The sheet for a client or a follower: seen first, with a note of one's own, then printed, saved or sent. */
-export function HandOver({ world, routine, day }: { world: World; routine: Routine; day: WashDay }) {
+export function HandOver(props: {
+  world: World;
+  routine: Routine;
+  day: WashDay;
+  /** The sheet as it is printed. */
+  paper: RefObject<HTMLDivElement | null>;
+}) {
+  const { world, routine, day, paper } = props;
   const { t } = world;
   const sheet = sheetOf(world, routine, day);
   const { note: _, ...bare } = routine;
-  const save = (ending: string, type: string, content: string) =>
+  const save = (ending: string, type: string, content: string | Blob) =>
     world.save(fileName(routine.name, ending), type, content);
   return (
     <Disclosure summary={t('plan.hand-over')}>
@@ -39,6 +48,13 @@ export function HandOver({ world, routine, day }: { world: World; routine: Routi
       <div class="actions">
         <Button onClick={() => printSheet('A4')}>{t('routine.take.a4')}</Button>
         <Button onClick={() => printSheet('letter')}>{t('routine.take.letter')}</Button>
+        <Button
+          onClick={() =>
+            void pngOf(sheetPicture(paper.current!)).then((picture) => save('png', 'image/png', picture))
+          }
+        >
+          {t('plan.hand-over.png')}
+        </Button>
         <Button onClick={() => save('txt', 'text/plain', routineText(world, routine, day))}>
           {t('routine.take.text')}
         </Button>
