@@ -18,7 +18,7 @@ import { filtersFor } from '../../src/use/shelf/filters.ts';
 import { knowProduct } from '../../src/use/shelf/know-product.ts';
 import { labelsFor } from '../../src/use/shelf/labels-for.ts';
 import { rowOf } from '../../src/use/shelf/row.ts';
-import { labelOfPage, takePage } from '../../src/use/shelf/take-page.ts';
+import { labelsOfPage, type Taken, takePage } from '../../src/use/shelf/take-page.ts';
 import { originOf } from '../../src/use/sites.ts';
 import { withKind } from './kinds.ts';
 import type { Readings } from './knowing.ts';
@@ -42,10 +42,14 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
     cache,
     /** A label read on its product's own page: its shelf will know it. */
     async meet(list: FoundText, url: string): Promise<void> {
-      const met = labelOfPage(list, url, shelfFacts.addresses);
-      const before = met && (await cache.get([met.address])).get(met.address);
-      if (!met || (before?.text === met.text && same(before.product, met.product))) return;
-      await cache.put({ ...met, readOn: new Date().toISOString() });
+      const labels = labelsOfPage(list, url, shelfFacts.addresses);
+      const before = await cache.get(labels.map(({ address }) => address));
+      const isKnown = ({ address, text, product }: Taken) => {
+        const known = before.get(address);
+        return known?.text === text && same(known.product, product);
+      };
+      const readOn = new Date().toISOString();
+      for (const met of labels) if (!isKnown(met)) await cache.put({ ...met, readOn });
     },
     async draw({ cards, bar }: Sent<'shelf'>, site: string | undefined): Promise<ShelfDrawn> {
       const here = cards.filter(({ address }) => originOf(address) === site);

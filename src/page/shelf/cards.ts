@@ -2,6 +2,7 @@ import type { ShelfFacts } from '../../contract/shelf.ts';
 import { productAddress } from '../../find/product-address.ts';
 import { attribute, native, parentOf, tagOf, textOf } from '../read/dom.ts';
 import { shadowRootsIn } from '../read/shadow-roots.ts';
+import { type ProductLink, withoutShades } from './shades.ts';
 
 /** One product card of a shelf. */
 export type Card = {
@@ -32,16 +33,18 @@ export function cardsIn(
 ): Card[] {
   const own = productAddress(here, here, addresses)?.address;
   const named = namedInData(root.nodeType === 9 ? (root as Document) : undefined, here, addresses);
-  const links: { link: Element; address: string; saysProduct: boolean }[] = [];
+  const all: ProductLink[] = [];
   for (const tree of [root, ...shadowRootsIn(root)])
     for (const link of native(tree as Element, 'querySelectorAll')('a[href]')) {
-      if (links.length > facts.most * 12) break;
+      if (all.length > facts.most * 12) break;
       const href = attribute(link, 'href');
       if (!href || href.startsWith('#')) continue;
       const to = productAddress(href, here, addresses);
-      if (to && to.address !== own) links.push({ link, ...to });
+      if (to && to.address !== own) all.push({ link, ...to });
     }
-  if (links.length < facts.least) return [];
+  if (all.length < facts.least) return [];
+  const money = new RegExp(facts.money, 'iu');
+  const links = withoutShades(all, facts.deepest, money);
 
   // Which product an element shows: one address, or several.
   const shows = new Map<Element, string | null>();
@@ -58,7 +61,6 @@ export function cardsIn(
       if (shows.has(at) && shows.get(at) !== address) shows.set(at, null);
   }
 
-  const money = new RegExp(facts.money, 'iu');
   const found = new Map<Element, { card: Card; sure: boolean; says: boolean; shape: string }>();
   for (const { link, address, saysProduct } of links) {
     if (native(link, 'closest')(around)) continue;

@@ -37,19 +37,25 @@ export function takePage(
   };
 }
 
-/** The one list of a product's own page, under the product's address; undefined where it has none or no name. */
-export function labelOfPage(
+/**
+ * The one list of a product's own page: under the address it was met at, as a card may link to it, and under what
+ * the page calls its own. None where it has no name, or stands where nothing is sold.
+ */
+export function labelsOfPage(
   { text, product, elsewhere }: FoundText,
   url: string,
   facts: AddressFacts,
-): Taken | undefined {
-  if (!product?.name) return undefined;
-  // What a page calls its own address may lie on another host, or be the shop's front page.
-  const own = product.url && productAddress(product.url, url, facts);
-  const address = (own || productAddress(url, url, facts))?.address;
-  return address === undefined
-    ? undefined
-    : { address, text, product: { ...product, url: address }, ...(elsewhere && { elsewhere }) };
+): Taken[] {
+  if (!product?.name) return [];
+  const addresses = [url, ...(product.url ? [product.url] : [])].flatMap(
+    (href) => productAddress(href, url, facts)?.address ?? [],
+  );
+  return [...new Set(addresses)].map((address) => ({
+    address,
+    text,
+    product: { ...product, url: address },
+    ...(elsewhere && { elsewhere }),
+  }));
 }
 
 function whyNone(

@@ -1,6 +1,6 @@
 // Shelves in the ways open storefront templates build them, shops and products invented; and what only looks
 // like a shelf. Structures: a grid of list items, cards whose link is their title, two links a card, loops with a
-// basket link, data without prices, custom elements, carousels, swatches.
+// basket link, data without prices, custom elements, carousels, swatches, tables, links laid over cards.
 export type Shelf = { what: string; html: string; shown: string[]; here?: string };
 
 const names = [
@@ -51,6 +51,46 @@ export const shelves: Shelf[] = [
     what: 'two shelves on one page, a product on both',
     html: `<div class="a">${each((n, i) => `<div class="one"><a href="/p/${slug(n)}"><img><h4>${n}</h4></a>${price(i)}</div>`)}</div><div class="b">${each((n, i) => `<div class="two"><a href="/p/${slug(n)}"><img><h4>${n}</h4></a>${price(i)}</div>`, names.slice(0, 3))}</div>`,
     shown: [...names, ...names.slice(0, 3)].map((n) => `/p/${slug(n)}`),
+  },
+  {
+    what: 'dots under the picture lead to other shades of the same product',
+    html: `<ul class="rows">${each((n, i) => `<li class="tile"><a class="media" href="/products/${slug(n)}"><img alt="${n}"></a><ul class="dots">${['rose', 'mint', 'sand'].map((shade) => `<li><a href="/products/${slug(n)}-${shade}" aria-label="${shade}"><span style="background:${shade}"></span></a></li>`).join('')}</ul><h3><a href="/products/${slug(n)}">${n}</a></h3><p>${price(i)}</p></li>`)}</ul>`,
+    shown: names.map((n) => `/products/${slug(n)}`),
+  },
+  {
+    what: 'shades as little pictures, the first one is the card’s own product, names in a class of their own',
+    html: `<section>${each((n, i) => `<div class="cell"><a href="/p/${slug(n)}"><img src="/a.jpg"></a><div class="row">${['', '-dark', '-pale'].map((shade) => `<a href="/p/${slug(n)}${shade}"><img src="/dot.jpg" alt=""></a>`).join('')}</div><div class="product-name"><a href="/p/${slug(n)}">${n}</a></div><div>${i === 1 ? '' : price(i)}</div></div>`)}</section>`,
+    shown: names.map((n) => `/p/${slug(n)}`),
+  },
+  {
+    what: 'sizes named under each card, one link each',
+    html: `<div>${each((n, i) => `<article><a href="/goods/${slug(n)}"><img alt=""></a><h2><a href="/goods/${slug(n)}">${n}</a></h2><b>${price(i)}</b><p><a href="/goods/${slug(n)}-250-ml">250 ml</a> <a href="/goods/${slug(n)}-1000-ml">1 l</a></p></article>`)}</div>`,
+    shown: names.map((n) => `/goods/${slug(n)}`),
+  },
+  {
+    what: 'rows of two, with a title each: nobody is another’s shade',
+    html: `<div class="list">${[0, 2, 4].map((i) => `<div class="pair">${each((n, k) => `<div class="unit"><a href="/products/${slug(n)}"><img></a><h4><a href="/products/${slug(n)}">${n}</a></h4>${price(k)}</div>`, names.slice(i, i + 2))}</div>`).join('')}</div>`,
+    shown: names.map((n) => `/products/${slug(n)}`),
+  },
+  {
+    what: 'pictures and names without any title, prices beside them: nobody is another’s shade',
+    html: `<div class="list">${[0, 3].map((i) => `<div class="row">${each((n, k) => `<div class="unit"><a href="/products/${slug(n)}"><img alt="${n}"></a><a href="/products/${slug(n)}">${n}</a><i>${price(k)}</i></div>`, names.slice(i, i + 3))}</div>`).join('')}</div>`,
+    shown: names.map((n) => `/products/${slug(n)}`),
+  },
+  {
+    what: 'a table of products, a row each',
+    html: `<table>${each((n, i) => `<tr><td><a href="/artikel/${slug(n)}"><img alt=""></a></td><td><a href="/artikel/${slug(n)}">${n}</a></td><td>${price(i)}</td></tr>`)}</table>`,
+    shown: names.map((n) => `/artikel/${slug(n)}`),
+  },
+  {
+    what: 'a link laid over the card, microdata, a heart and a quick look beside it',
+    html: `<div class="grid">${each((n, i) => `<div class="c" itemscope itemtype="https://schema.org/Product"><a class="over" href="/shop/${slug(n)}" aria-label="${n}"></a><figure><img alt=""></figure><p itemprop="name">${n}</p><meta itemprop="priceCurrency" content="EUR"><span>${price(i)}</span><a href="/wishlist/add/${i}">♡</a><a href="/shop/${slug(n)}#quick">Quick look</a></div>`)}</div>`,
+    shown: names.map((n) => `/shop/${slug(n)}`),
+  },
+  {
+    what: 'hashed class names, divs only, the same product linked from picture, name and reviews',
+    html: `<div class="_1a">${each((n, i) => `<div class="_x${i}f"><div class="_b"><a class="_c" href="/p/${slug(n)}?queryID=${i}ab&position=${i}"><picture><source srcset="/a.avif"><img alt="${n}"></picture></a></div><div class="_d"><a href="/p/${slug(n)}">${n}</a><a href="/p/${slug(n)}#reviews">4.5 (31)</a><div>${price(i)}</div></div></div>`)}</div>`,
+    shown: names.map((n) => `/p/${slug(n)}`),
   },
 ];
 

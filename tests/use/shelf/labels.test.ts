@@ -8,7 +8,7 @@ import { translator } from '../../../src/ui/words/index.ts';
 import { knowProduct } from '../../../src/use/shelf/know-product.ts';
 import { labelsFor } from '../../../src/use/shelf/labels-for.ts';
 import { rowOf } from '../../../src/use/shelf/row.ts';
-import { labelOfPage } from '../../../src/use/shelf/take-page.ts';
+import { labelsOfPage } from '../../../src/use/shelf/take-page.ts';
 import { madeHead, madeProduct } from '../../keeping/made.ts';
 import { knowing } from '../knowing.ts';
 
@@ -22,29 +22,23 @@ const found = (product: FoundText['product']): FoundText => ({
 });
 
 describe('the label of a product’s own page', () => {
-  it.each<[string, FoundText['product'], string | undefined]>([
-    ['without variant and campaign', { name: 'Gel' }, 'https://shop.example/products/saltgrass-gel'],
+  const met = 'https://shop.example/products/saltgrass-gel';
+  it.each<[string, FoundText['product'], string[]]>([
+    ['without variant and campaign', { name: 'Gel' }, [met]],
     [
-      'under what the page calls its own address',
+      'under what the page calls its own address too',
       { name: 'Gel', url: 'https://shop.example/products/saltgrass?size=2' },
-      'https://shop.example/products/saltgrass',
+      [met, 'https://shop.example/products/saltgrass'],
     ],
-    [
-      'not under another shop’s',
-      { name: 'Gel', url: 'https://else.example/products/x' },
-      'https://shop.example/products/saltgrass-gel',
-    ],
-    [
-      'not the front page',
-      { name: 'Gel', url: 'https://shop.example/' },
-      'https://shop.example/products/saltgrass-gel',
-    ],
-    ['none without a name', undefined, undefined],
-  ])('%s', (_, product, address) =>
-    expect(labelOfPage(found(product), page, addresses)?.address).toBe(address),
+    ['once where both are one', { name: 'Gel', url: `${met}?variant=1` }, [met]],
+    ['not under another shop’s', { name: 'Gel', url: 'https://else.example/products/x' }, [met]],
+    ['not under the front page', { name: 'Gel', url: 'https://shop.example/' }, [met]],
+    ['none without a name', undefined, []],
+  ])('%s', (_, product, wanted) =>
+    expect(labelsOfPage(found(product), page, addresses).map(({ address }) => address)).toEqual(wanted),
   );
   it('a place of the shop that sells nothing is none', () =>
-    expect(labelOfPage(found({ name: 'Gel' }), 'https://shop.example/blogs/gel', addresses)).toBeUndefined());
+    expect(labelsOfPage(found({ name: 'Gel' }), 'https://shop.example/blogs/gel', addresses)).toEqual([]));
 });
 
 describe('labels of a shelf', () => {
