@@ -15,6 +15,7 @@ import { Disclosure } from '../parts/disclosure.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 import { askBuild, stopAsking } from './ask-plan.ts';
+import { PlanSteps } from './plan-steps.tsx';
 import { cadenceWords } from './step-editor.tsx';
 import { wishWords } from './suggestions.tsx';
 
@@ -110,14 +111,7 @@ function Plan(props: { world: World; routine: Routine; plan: BuiltPlan; first: b
   return (
     <section class="offer">
       <AnswerHead answer={plan.answer} title={carrierWords(world, plan)} look="row" />
-      <ol class="plain-list stack">
-        {plan.steps.map((step) => (
-          <li key={step.id}>
-            {t('plan.step', { kind: t(`routine.kind.${step.kind}`), name: nameOf(step.product) })}
-            {step.cadence.every !== 'wash' && <span class="hint"> {cadenceWords(t, step.cadence)}</span>}
-          </li>
-        ))}
-      </ol>
+      <PlanSteps world={world} steps={plan.steps} nameOf={nameOf} />
       <p class="hint">
         {t('plan.minutes', { n: plan.minutes })} {t(plan.best ? 'plan.best' : 'plan.not-proven')}
       </p>

@@ -7,7 +7,7 @@ import { Disclosure } from '../parts/disclosure.tsx';
 import { Field } from '../parts/field.tsx';
 import type { World } from '../world.ts';
 import { Fitted } from './fitted.tsx';
-import { cadenceWords } from './step-editor.tsx';
+import { PlanSteps } from './plan-steps.tsx';
 
 /** More bytes than any plan has: such a file is not even read. */
 const bytesAtMost = 4_000_000;
@@ -61,14 +61,7 @@ function Preview({ world, taken, onDone }: { world: World; taken: Taken; onDone:
     <div class="stack offer">
       <h4>{routine.name}</h4>
       {routine.note && <blockquote class="plan-note">{routine.note}</blockquote>}
-      <ol>
-        {routine.steps.map((step) => (
-          <li key={step.id}>
-            {t('plan.step', { kind: t(`routine.kind.${step.kind}`), name: nameOf(step.product) })}
-            {step.cadence.every !== 'wash' && <span class="hint"> {cadenceWords(t, step.cadence)}</span>}
-          </li>
-        ))}
-      </ol>
+      <PlanSteps world={world} steps={routine.steps} nameOf={nameOf} />
       <p class="hint">{t('plan.file.brings', { n: products.length })}</p>
       {had.length > 0 && <p class="hint">{t('plan.file.had', { names: had.join(', ') })}</p>}
       <Fitted
