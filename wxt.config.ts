@@ -52,7 +52,8 @@ const noFetching = {
 /** What our own pages may load and do: their own files, pictures made in them, and nothing from anywhere else. */
 const pagesMay = [
   "default-src 'none'",
-  "script-src 'self'",
+  // Compiled code of our own files: what reads print in pictures.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "worker-src 'self'",
   "style-src 'self'",
   "connect-src 'self'",
@@ -61,6 +62,14 @@ const pagesMay = [
   "form-action 'none'",
   "frame-ancestors 'none'",
 ].join('; ');
+
+/** What reads print in pictures, as its packages bring it; loaded by a page of ours when a picture is to be read. */
+const printReader = [
+  'tesseract.js/dist/worker.min.js',
+  'tesseract.js-core/tesseract-core-simd-lstm.js',
+  'tesseract.js-core/tesseract-core-simd-lstm.wasm',
+  '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',
+];
 
 /**
  * Two build modes. The shipped one asks for nothing beyond the permissions below and reads a page on a
@@ -74,6 +83,15 @@ export default defineConfig({
   modules: ['@wxt-dev/auto-icons'],
   autoIcons: { baseIconPath: 'src/assets/icon.svg', sizes: [16, 32, 48, 96, 128] },
   targetBrowsers: ['chrome', 'firefox'],
+  hooks: {
+    'build:publicAssets': (_, files) => {
+      for (const file of printReader)
+        files.push({
+          absoluteSrc: `${import.meta.dirname}/node_modules/${file}`,
+          relativeDest: `print-reader/${file.split('/').at(-1)}`,
+        });
+    },
+  },
   vite: ({ mode }) => ({
     plugins: [
       preact(),

@@ -24,9 +24,13 @@ function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
     void openPanel(tab.id, 'page');
     void reach.read(tab.id).catch(() => undefined);
   });
-  browser.contextMenus.onClicked.addListener(({ menuItemId, selectionText = '' }, tab) => {
+  browser.contextMenus.onClicked.addListener(({ menuItemId, selectionText = '', srcUrl, frameId }, tab) => {
     const id = tab?.id;
     if (id === undefined) return;
+    if (menuItemId === 'picture') {
+      void openPanel(id, 'page', { picture: { frame: frameId ?? 0, ...(srcUrl && { src: srcUrl }) } });
+      return;
+    }
     if (menuItemId !== 'selection') return void pickList(id, keeper);
     void openPanel(id, 'page');
     const page = { sendMessage: (message: unknown) => browser.tabs.sendMessage(id, message) };

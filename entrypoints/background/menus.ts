@@ -11,6 +11,7 @@ export async function makeMenus(keeper: Keeper): Promise<void> {
       contexts: ['selection'],
       title: t('page.menu.selection'),
     });
+    browser.contextMenus.create({ id: 'picture', contexts: ['image'], title: t('page.menu.picture') });
     browser.contextMenus.create({ id: 'pick', contexts: ['page'], title: t('page.menu.pick') });
   });
 }

@@ -1,12 +1,12 @@
 import { browser } from 'wxt/browser';
-import { type ListRef, panelGoKey } from '../../src/contract/messages.ts';
+import { type PanelGo, panelGoKey } from '../../src/contract/messages.ts';
 
 /** Firefox's own name for the panel. */
 type WithSidebar = { sidebarAction?: { open(): Promise<void> } };
 
 /** Called within the press that asks for it: the browser opens the panel only then. */
-export function openPanel(tab: number, place: string, list?: ListRef) {
+export function openPanel(tab: number, place: string, what: Pick<PanelGo, 'list' | 'picture'> = {}) {
   const opened = browser.sidePanel?.open({ tabId: tab }) ?? (browser as WithSidebar).sidebarAction?.open();
-  const go = { tab, place, nth: Date.now(), ...(list && { list }) };
+  const go = { tab, place, nth: Date.now(), ...what };
   return Promise.all([opened, browser.storage.session.set({ [panelGoKey]: go })]);
 }

@@ -20,7 +20,7 @@ export async function stripAct(
 ): Promise<Told> {
   const place = places[asked.action];
   // First of all: the panel opens only within the press.
-  const opened = place && openPanel(at.tab, place, { frame: at.frame, id: asked.list });
+  const opened = place && openPanel(at.tab, place, { list: { frame: at.frame, id: asked.list } });
   return tell(opened ? opened.then(() => ({ ok: true })) : act(asked, at, parts), parts);
 }
 

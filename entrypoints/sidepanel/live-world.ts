@@ -14,6 +14,7 @@ import { createDoing } from './doing.ts';
 import { openStore, save } from './files.ts';
 import { followStore } from './follow-store.ts';
 import { followTab, heldTab } from './follow-tab.ts';
+import { picturesOf } from './pictures.ts';
 import { readingCache } from './reading-cache.ts';
 import { shelfOf } from './shelf.ts';
 import { stateAt } from './state.ts';
@@ -62,8 +63,9 @@ export function openPanel(
     drawSoon();
   }
 
-  async function sent({ place, list: ref }: PanelGo) {
+  async function sent({ place, list: ref, picture }: PanelGo) {
     if (!isPlace(place)) return;
+    if (picture) return go(place, { picture });
     const list = state.page?.lists.find(({ id, frame = 0 }) => ref?.id === id && ref.frame === frame);
     const met = list && metOnPage(list, state.page);
     if (place === 'routine' && met) return go(place, { add: met });
@@ -107,6 +109,7 @@ export function openPanel(
     removed: removedOf(state.undos, state.remembered),
     store: openStore,
     ...(state.reach && { reach: state.reach }),
+    pictures: picturesOf(browser, () => state.tab?.id),
     ...(state.tab && {
       shelf: shelfOf(state.tab.id, asked, save),
     }),

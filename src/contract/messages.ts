@@ -79,8 +79,11 @@ export const tabPageKey = (tab: number) => `page:${tab}`;
 /** Which list of a tab's page: its number among the lists of its frame. */
 export type ListRef = { frame: number; id: number };
 
+/** A picture of a page, by the address it is shown from; without one, the largest in view. */
+export type PictureRef = { frame: number; src?: string };
+
 /** What the panel was opened for (storage.session, key `panelGoKey`); `nth` grows with each press. */
-export type PanelGo = { tab: number; place: string; list?: ListRef; nth: number };
+export type PanelGo = { tab: number; place: string; list?: ListRef; picture?: PictureRef; nth: number };
 export const panelGoKey = 'panel-go';
 
 /** What the page shows of an act: nothing, or its words with the buttons that take it back and close it. */

@@ -1,7 +1,7 @@
-import type { Acted, KnownName, ListRef, TabPage } from '../contract/messages.ts';
+import type { Acted, KnownName, ListRef, PictureRef, TabPage } from '../contract/messages.ts';
 import type { ShelfRow } from '../contract/shelf.ts';
 import type { Practice } from '../core/judge/practice.ts';
-
+import type { PictureProblem, PictureRead } from '../core/picture/check-names.ts';
 import type { Wish } from '../core/plan/wish.ts';
 import type { ReadFor } from '../core/product/read-as.ts';
 import type { Reading } from '../core/reading/reading.ts';
@@ -18,6 +18,8 @@ export type PlaceName = 'page' | 'compare' | 'routine' | 'products' | 'log' | 'h
 export type Detail =
   /** A list of the page in view: shown, or set beside what is pinned. */
   | { list: ListRef }
+  /** A picture of the page in view, to read. */
+  | { picture: PictureRef }
   /** A product to add to the routine. */
   | { add: Met }
   /** A kept product, or a wash day of the log, to open. */
@@ -47,6 +49,16 @@ export type Reach = {
   /** What closed parts of the page that look like an ingredient list are called. */
   closedParts?(): Promise<string[]>;
 };
+
+/** Print in pictures; what reads it is loaded when a picture is first read, and nothing of it is kept. */
+export type Pictures = {
+  read(
+    picture: PictureSource,
+    how: { signal: AbortSignal; onProgress(done: number): void },
+  ): Promise<PictureRead | PictureProblem>;
+};
+/** A file of the reader's, or a picture that the page in view shows. */
+export type PictureSource = { file: Blob } | { onPage: PictureRef };
 
 /**
  * All that a view may know or ask: views take it as a prop and touch neither browser nor storage.
@@ -92,6 +104,7 @@ export type World = {
   sources?: Record<string, { title: string }>;
   /** Absent where there is no browser to ask (a plain page, a test). */
   reach?: Reach;
+  pictures?: Pictures;
   /** The shelf of the page in view; absent where there is no browser to ask. */
   shelf?: {
     /** Its products as they stand; null where the page is no shelf. */

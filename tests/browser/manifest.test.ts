@@ -23,7 +23,7 @@ const both = {
   optional_host_permissions: ['https://*/*'],
   content_security_policy: {
     extension_pages:
-      "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; connect-src 'self'; img-src 'self' data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+      "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; worker-src 'self'; style-src 'self'; connect-src 'self'; img-src 'self' data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   },
   incognito: 'not_allowed',
   commands: {

@@ -38,6 +38,7 @@ describe('a damaged name is read, and said to be mended', () => {
     ['Aqua, Hydroxyethyl Celluose', ['Aqua', 'Hydroxyethylcellulose (spelling)']],
     ['Aqua, Niacinadmide', ['Aqua', 'Niacinamide (spelling)']],
     ['Aqua, Sodium Hydoxide', ['Aqua', 'Sodium Hydroxide (spelling)']],
+    ['Aqua, Octenidine HCI, Parfum', ['Aqua', 'Octenidine HCl (spelling)', 'Parfum']],
     ['Aqua, Cetrirnonium Chloride', ['Aqua', 'Cetrimonium Chloride (spelling)']],
     ['Aqua, C0camidopropyl Betaine', ['Aqua', 'Cocamidopropyl Betaine (spelling)']],
     ['Aqua, Glycerin Ψ, Panthenol 500 mg', ['Aqua', 'Glycerin (leftovers)', 'Panthenol (leftovers)']],

@@ -41,6 +41,7 @@ const none: Found = { how: 'none', close: [] };
 const reread = (raw: string) =>
   raw
     .replace(/^Cl(?=[ -]?\d{5}\b)/, 'CI')
+    .replace(/(?<=\b[A-Z]C)I\b/g, 'l') // chlorine in a formula
     .replace(/(?<=\p{Ll})[I1](?=\p{Ll}|\b)/gu, 'l')
     .replace(/(?<=\p{L})0(?=\p{L})|\b0(?=\p{L}{2})/gu, 'o');
 

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Use } from '../../core/names/entry.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
@@ -8,13 +8,23 @@ import type { World } from '../world.ts';
 
 export type Pasted = { name: string; text: string; use?: Use };
 
-/** A list typed or pasted by the reader: from a paper label, a message, a photo read by their phone. */
-export function Paste(props: { world: World; onRead: (pasted: Pasted) => void; word?: string }) {
+/** A list typed or pasted by the reader: from a paper label, a message, a photo read by their phone or here. */
+export function Paste(props: {
+  world: World;
+  onRead: (pasted: Pasted) => void;
+  word?: string;
+  /** Text that comes from elsewhere: it goes after what stands there. */
+  brought?: { text: string } | undefined;
+}) {
   const { t } = props.world;
   const [name, setName] = useState('');
   const [text, setText] = useState('');
   const [use, setUse] = useState<Use | 'unknown'>('unknown');
   const [tried, setTried] = useState(false);
+  const { brought } = props;
+  useEffect(() => {
+    if (brought) setText((there) => (there.trim() ? `${there.trim()},\n${brought.text}` : brought.text));
+  }, [brought]);
   return (
     <form
       class="stack"

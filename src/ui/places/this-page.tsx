@@ -6,7 +6,9 @@ import { hostOf } from '../../use/sites.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { LookUp } from '../page/look-up.tsx';
 import { Paste, type Pasted } from '../page/paste.tsx';
+import { Pictures } from '../page/pictures.tsx';
 import { ReachCard } from '../page/reach-card.tsx';
+import { usePictures } from '../page/use-pictures.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
@@ -21,6 +23,14 @@ const keyOf = ({ frame, id }: ListRef) => `${frame} ${id}`;
 export function ThisPagePlace({ world }: { world: World }) {
   const { t, page, reach, remembered } = world;
   const [pasted, setPasted] = useState<(Pasted & Pick<ProductFacts, 'kind'>) | undefined>();
+  const [taken, setTaken] = useState<{ text: string } | undefined>();
+  const inHand = usePictures(world);
+  const ofPage = world.detail && 'picture' in world.detail ? world.detail.picture : undefined;
+  useEffect(() => {
+    if (!ofPage) return;
+    setPasted(undefined);
+    inHand.add([{ name: t('panel.picture.on-page'), source: { onPage: ofPage } }]);
+  }, [ofPage]);
   const asked = world.detail && 'list' in world.detail ? world.detail.list : undefined;
   const [chosen, setChosen] = useState<string | undefined>(asked && keyOf(asked));
   const origin = reach?.origin;
@@ -113,8 +123,27 @@ export function ThisPagePlace({ world }: { world: World }) {
         />
       )}
       {list && <ShelfTable world={world} />}
-      <Disclosure summary={t('panel.paste.title')}>
-        <Paste world={world} onRead={setPasted} />
+      {world.pictures && (
+        <Disclosure summary={t('panel.picture.title')} open={inHand.items.length > 0}>
+          <Pictures
+            world={world}
+            inHand={inHand}
+            onTake={(text) => {
+              setTaken({ text });
+              world.say(t('panel.picture.taken'));
+            }}
+          />
+        </Disclosure>
+      )}
+      <Disclosure summary={t('panel.paste.title')} open={taken !== undefined}>
+        <Paste
+          world={world}
+          brought={taken}
+          onRead={(read) => {
+            setTaken(undefined);
+            setPasted(read);
+          }}
+        />
       </Disclosure>
       <Disclosure summary={t('panel.look-up.title')}>
         <LookUp world={world} />

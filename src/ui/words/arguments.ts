@@ -151,6 +151,11 @@ export type Arguments = {
   'panel.names.telling': { n: Value };
   'panel.names.unknown': { n: Value };
   'panel.none.closed': { n: number; names: Value };
+  'panel.picture.doubt.mended': { name: Value };
+  'panel.picture.doubtful': { n: number };
+  'panel.picture.name': { n: Value };
+  'panel.picture.reading': { name: Value };
+  'panel.picture.waiting': { n: number };
   'panel.reach.allowed.here': { host: Value };
   'panel.reach.paused-now': { host: Value };
   'panel.reach.resumed': { host: Value };

@@ -1,0 +1,84 @@
+import type { PictureRef } from '../../src/contract/messages.ts';
+import type { PictureProblem } from '../../src/core/picture/check-names.ts';
+import type { Box } from '../../src/core/picture/join-lines.ts';
+import type { PictureSource, Pictures } from '../../src/ui/world.ts';
+
+type Browser = Pick<typeof chrome, 'runtime' | 'scripting' | 'tabs'>;
+type ToRead = { file: Blob; part?: Box };
+
+/** Reads pictures in this window, with the code for them loaded when it is first asked for. */
+export const picturesOf = (browser: Browser, tab: () => number | undefined): Pictures => ({
+  async read(source, how) {
+    const [{ readPicture }, picture] = await Promise.all([
+      import('../../src/picture/read-picture.ts'),
+      pictureOf(browser, tab(), source),
+    ]);
+    if (typeof picture === 'string') return picture;
+    const { file, part } = picture;
+    return readPicture(file, browser.runtime.getURL('print-reader/'), { ...how, ...(part && { part }) });
+  },
+});
+
+async function pictureOf(
+  browser: Browser,
+  tab: number | undefined,
+  source: PictureSource,
+): Promise<ToRead | PictureProblem> {
+  if ('file' in source) return source;
+  if (tab === undefined) return 'not-let';
+  return captured(browser, tab, source.onPage).catch(() => 'not-let' as const);
+}
+
+/** What the tab shows of a picture, as it stands on the screen: no request is made for it. */
+async function captured(browser: Browser, tab: number, ref: PictureRef): Promise<ToRead | PictureProblem> {
+  const { active, windowId } = await browser.tabs.get(tab);
+  if (!active) return 'not-in-view';
+  const [told] = await browser.scripting.executeScript({
+    target: { tabId: tab, frameIds: [0] },
+    func: pictureInView,
+    args: [ref.frame === 0 ? (ref.src ?? null) : null],
+  });
+  const seen = told?.result;
+  if (!seen) return 'not-in-view';
+  const shot = await browser.tabs.captureVisibleTab(windowId, { format: 'png' });
+  const [, data = ''] = shot.split(',');
+  const file = new Blob([Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0))], {
+    type: 'image/png',
+  });
+  const whole = await createImageBitmap(file);
+  const scale = whole.width / seen.width;
+  whole.close();
+  const [left, top, right, bottom] = seen.box.map((each) => Math.round(each * scale)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  return { file, part: { left, top, right, bottom } };
+}
+
+/** Sent alone into the page: where the picture stands in the view, or the largest one. It changes nothing there. */
+function pictureInView(src: string | null): { box: number[]; width: number } | null {
+  const narrowest = 60;
+  const pictures: { box: number[]; size: number }[] = [];
+  const look = (root: Document | ShadowRoot) => {
+    for (const each of root.querySelectorAll('*')) {
+      if (each.shadowRoot) look(each.shadowRoot);
+      const isPicture = /^(?:img|canvas|svg|video|image)$/i.test(each.localName);
+      if (!isPicture || (src !== null && (each as HTMLImageElement).currentSrc !== src)) continue;
+      const { left, top, right, bottom } = each.getBoundingClientRect();
+      const box = [
+        Math.max(0, left),
+        Math.max(0, top),
+        Math.min(innerWidth, right),
+        Math.min(innerHeight, bottom),
+      ];
+      const [width, height] = [box[2]! - box[0]!, box[3]! - box[1]!];
+      if (width >= narrowest && height >= 12 && each.checkVisibility())
+        pictures.push({ box, size: width * height });
+    }
+  };
+  look(document);
+  const largest = pictures.sort((a, b) => b.size - a.size)[0];
+  return largest ? { box: largest.box, width: innerWidth } : null;
+}

@@ -1,0 +1,88 @@
+import type { Grey } from './grey.ts';
+
+const ink = 128; // of a levelled picture: darker is print
+const steepest = 6; // degrees a hand holds a bottle or a camera askew
+const widest = 700; // pixels are enough to see which way lines run
+
+/** Every nth pixel in both directions: the darkest of each square, so that thin print is not lost. */
+function smaller({ pixels, width, height }: Grey, n: number): Grey {
+  const [w, h] = [Math.floor(width / n), Math.floor(height / n)];
+  const out = new Uint8Array(w * h).fill(255);
+  for (let y = 0; y < h * n; y++)
+    for (let x = 0; x < w * n; x++) {
+      const at = Math.floor(y / n) * w + Math.floor(x / n);
+      const value = pixels[y * width + x]!;
+      if (value < out[at]!) out[at] = value;
+    }
+  return { pixels: out, width: w, height: h };
+}
+
+/** How much rows of print and rows between them differ when the picture is sheared by this. */
+function stripes({ pixels, width, height }: Grey, slope: number): number {
+  const rows = new Float64Array(height + Math.ceil(Math.abs(slope) * width) * 2 + 2);
+  const shift = Math.ceil(Math.abs(slope) * width);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++)
+      if (pixels[y * width + x]! < ink) rows[Math.round(y - x * slope) + shift]!++;
+  let sum = 0;
+  for (let i = 1; i < rows.length; i++) sum += (rows[i]! - rows[i - 1]!) ** 2;
+  return sum;
+}
+
+/** The angle at which lines of print run, in degrees, downwards to the right above zero. Expects a levelled picture. */
+export function slopeOf(grey: Grey): number {
+  const picture = smaller(grey, Math.max(1, Math.round(grey.width / widest)));
+  const best = (angles: number[]) =>
+    angles
+      .map((angle) => ({ angle, sum: stripes(picture, Math.tan((angle * Math.PI) / 180)) }))
+      .reduce((most, each) => (each.sum > most.sum ? each : most)).angle;
+  const around = (middle: number, step: number, reach: number) => {
+    const n = Math.round(reach / step);
+    // Straight first: of equals the first is taken.
+    return [middle, ...Array.from({ length: 2 * n + 1 }, (_, i) => middle + (i - n) * step)];
+  };
+  return best(around(best(around(0, 1, steepest)), 0.25, 0.75));
+}
+
+/** Height of lines of print in pixels, from the top of small letters to below; 0 where no lines are seen. */
+export function lineHeight({ pixels, width, height }: Grey): number {
+  const strips = 6;
+  const runs: number[] = [];
+  for (let strip = 0; strip < strips; strip++) {
+    const [left, right] = [Math.floor((strip * width) / strips), Math.floor(((strip + 1) * width) / strips)];
+    const rows = new Float64Array(height);
+    for (let y = 0; y < height; y++)
+      for (let x = left; x < right; x++) if (pixels[y * width + x]! < ink) rows[y]!++;
+    const filled = [...rows].filter((count) => count > 0).sort((a, b) => a - b);
+    const line = (filled[Math.floor(filled.length * 0.8)] ?? 0) * 0.3;
+    let run = 0;
+    for (const count of [...rows, 0])
+      if (line > 0 && count > line) run++;
+      else {
+        if (run > 2) runs.push(run);
+        run = 0;
+      }
+  }
+  runs.sort((a, b) => a - b);
+  return runs[Math.floor(runs.length / 2)] ?? 0;
+}
+
+/** How many pixels an edge of print takes, against the height of its lines: sharp print has edges of a pixel or two. */
+export function edgeWidth({ pixels, width, height }: Grey): number {
+  const steps = new Uint32Array(256);
+  let edges = 0;
+  for (let y = 0; y < height; y++)
+    for (let x = 1; x < width; x++) {
+      const step = Math.abs(pixels[y * width + x]! - pixels[y * width + x - 1]!);
+      if (step > 12) {
+        steps[step]!++;
+        edges++;
+      }
+    }
+  let left = edges * 0.05;
+  for (let step = 255; step > 0; step--) {
+    left -= steps[step]!;
+    if (left <= 0) return 255 / step;
+  }
+  return Number.POSITIVE_INFINITY;
+}

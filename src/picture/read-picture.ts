@@ -1,0 +1,83 @@
+import { createWorker, type Page, PSM } from 'tesseract.js';
+import type { PictureProblem, PictureRead } from '../core/picture/check-names.ts';
+import { type Box, joinLines } from '../core/picture/join-lines.ts';
+import { printedWord } from '../core/picture/misread-letters.ts';
+import { prepare } from './prepare.ts';
+
+export type HowToRead = {
+  signal: AbortSignal;
+  /** Told again and again how much is done, 0…1. */
+  onProgress(done: number): void;
+  /** The part of the picture to read. */
+  part?: Box;
+};
+
+const quality = 0.85;
+
+/**
+ * Print of a picture, read in a worker of our own files (`folder` in the extension); nothing is asked of anybody
+ * else. Stopped by the signal, it throws the signal's reason.
+ */
+export async function readPicture(
+  file: Blob,
+  folder: string,
+  how: HowToRead,
+): Promise<PictureRead | PictureProblem> {
+  const prepared = await prepare(file, how.part).catch(() => undefined);
+  how.signal.throwIfAborted();
+  if (!prepared) return 'no-picture';
+  const { seen, print, lineHeight, edge } = prepared;
+  const page = await read(print, folder, how);
+  const kept = await new Promise<Blob | null>((done) => seen.toBlob(done, 'image/jpeg', quality));
+  how.signal.throwIfAborted();
+  if (!page || !kept) return 'not-read';
+  const joined = joinLines(linesOf(page));
+  const { width, height } = seen;
+  return { ...joined, shown: URL.createObjectURL(kept), width, height, print: { lineHeight, edge } };
+}
+
+async function read(print: HTMLCanvasElement, folder: string, { signal, onProgress }: HowToRead) {
+  let fail = (_: unknown) => {};
+  const stopped = new Promise<never>((_, reject) => {
+    fail = reject;
+    signal.addEventListener('abort', () => reject(signal.reason), { once: true });
+  });
+  stopped.catch(() => undefined);
+  const starting = createWorker('eng', 1, {
+    workerPath: `${folder}worker.min.js`,
+    corePath: `${folder}tesseract-core-simd-lstm.js`,
+    langPath: folder.replace(/\/$/, ''),
+    workerBlobURL: false,
+    gzip: true,
+    cacheMethod: 'none',
+    logger: ({ status, progress }) => status === 'recognizing text' && onProgress(progress),
+    errorHandler: (problem: unknown) => fail(problem),
+  });
+  try {
+    const worker = await Promise.race([starting, stopped]);
+    await worker.setParameters({ tessedit_pageseg_mode: PSM.AUTO, user_defined_dpi: '300' });
+    const asked = worker.recognize(print, {}, { blocks: true, text: false });
+    return (await Promise.race([asked, stopped])).data;
+  } catch {
+    signal.throwIfAborted();
+    return undefined;
+  } finally {
+    void starting.then((worker) => worker.terminate()).catch(() => undefined);
+  }
+}
+
+/** Paragraphs as lines of words. */
+const linesOf = ({ blocks }: Page) =>
+  (blocks ?? []).flatMap(({ paragraphs }) =>
+    paragraphs.map(({ lines }) =>
+      lines.map(({ words }) =>
+        words
+          .map(({ text, confidence, bbox }) => ({
+            text: printedWord(text.trim()),
+            sure: confidence,
+            box: { left: bbox.x0, top: bbox.y0, right: bbox.x1, bottom: bbox.y1 },
+          }))
+          .filter(({ text }) => text !== ''),
+      ),
+    ),
+  );

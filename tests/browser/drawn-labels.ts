@@ -1,0 +1,96 @@
+// Pictures of labels, drawn by a browser: names of the dictionary in any font, size and light. Knows nothing of how
+// pictures are read.
+import type { Page } from 'playwright-core';
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { isProtein, readLabel } from '../../src/core/reading/reading.ts';
+import { seeded } from '../core/random-day.ts';
+
+const lookup = createLookup(entries, patterns, limits);
+const printable = entries.map(({ name }) => name).filter((name) => /^[\x20-\x7e]{3,60}$/.test(name));
+
+/** How labels are printed and photographed: CSS of the label, and what stands out of the ordinary. */
+export const ways = {
+  'sans, 12 px': 'font-size:12px',
+  'serif, 13 px': 'font-size:13px; font-family:DejaVu Serif,serif',
+  'condensed, 14 px': 'font-size:14px; font-stretch:condensed',
+  'capitals, 11 px': 'font-size:11px; text-transform:uppercase',
+  'bold, 16 px': 'font-size:16px; font-weight:700',
+  '9 px': 'font-size:9px',
+  'light on dark': 'font-size:12px; background:#3a2a3f; color:#f4e9d8',
+  'grey on beige': 'font-size:12px; background:#e9dcc4; color:#7a6a58',
+  'turned by 4°': 'font-size:13px; transform:rotate(4deg)',
+  'turned by −3°': 'font-size:13px; transform:rotate(-3deg)',
+  'blurred by 0.8 px': 'font-size:14px; filter:blur(0.8px)',
+  'two columns': 'font-size:12px; columns:2; column-gap:24px; width:720px',
+  'hyphens, narrow': 'font-size:13px; width:210px; hyphens:auto; text-align:justify',
+  'a name a line': 'font-size:12px; white-space:pre',
+  JPEG: 'font-size:12px',
+} as const;
+export type Way = keyof typeof ways;
+
+export type Drawn = { way: Way; names: string[]; text: string; picture: Buffer };
+
+export async function drawnLabel(page: Page, way: Way, seed: number): Promise<Drawn> {
+  const draw = seeded(seed * 7919 + way.length);
+  const names = [
+    ...new Set(Array.from({ length: 16 }, () => printable[Math.floor(draw() * printable.length)]!)),
+  ];
+  const text = way === 'a name a line' ? names.join('\n') : `Ingredients: ${names.join(', ')}.`;
+  await page.setViewportSize({ width: 860, height: 560 });
+  const ground = /background:(#\w+)/.exec(ways[way])?.[1] ?? '#fff';
+  await page.setContent(
+    `<body style="margin:0; background:${ground}; font-family:'DejaVu Sans',sans-serif; color:#222">
+      <div id="label" style="width:520px; margin:60px; line-height:1.35; ${ways[way]}" lang="en"></div></body>`,
+  );
+  await page.locator('#label').evaluate((label, words) => {
+    label.textContent = words;
+  }, text);
+  const picture = await page.screenshot(way === 'JPEG' ? { type: 'jpeg', quality: 35 } : { type: 'png' });
+  return { way, names, text, picture };
+}
+
+const said = (text: string) =>
+  readLabel(text, lookup).mentions.map(({ found, protein }) => ({
+    name: found.how === 'none' ? '' : found.name,
+    protein: isProtein({ ...(protein && { protein }) }) && found.how !== 'none',
+  }));
+
+/** Names of the label that were read as what they are, and proteins that stand nowhere on it. */
+export function scoreRead({ text }: Drawn, read: string) {
+  const truth = said(text);
+  const got = said(read);
+  const left = truth.map(({ name }) => name);
+  let right = 0;
+  const invented: string[] = [];
+  for (const { name, protein } of got) {
+    const at = left.indexOf(name);
+    if (name && at >= 0) {
+      left.splice(at, 1);
+      right++;
+    } else if (protein && !truth.some((each) => each.name === name)) invented.push(name);
+  }
+  return { right, of: truth.length, invented, missed: left };
+}
+
+/** Hands pictures to the open panel as a reader would; the text it takes from each, or what it says instead. */
+export async function readInPanel(
+  panel: Page,
+  pictures: readonly { name: string; mimeType: string; buffer: Buffer }[],
+) {
+  await panel.setInputFiles('input[type=file][multiple]', [...pictures]);
+  const read: string[] = [];
+  for (const _ of pictures) {
+    const card = panel.locator('.picture-check, .disclosed .note.care').first();
+    await card.waitFor({ timeout: 30_000 });
+    if (await panel.locator('.picture-check').count()) {
+      await panel.click('text=Use this list');
+      read.push(await panel.inputValue('textarea'));
+      await panel.fill('textarea', '');
+    } else {
+      read.push(`! ${await card.textContent()}`);
+      await panel.click('text=Put the picture away');
+    }
+  }
+  return read;
+}
