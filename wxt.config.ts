@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import preact from '@preact/preset-vite';
 import type {} from '@wxt-dev/auto-icons';
 import { minify } from 'terser';
@@ -49,6 +50,17 @@ const noFetching = {
     /\bpapaparse\b/.test(id) ? code.replace(/new XMLHttpRequest\b/g, 'null') : undefined,
 };
 
+/** Where a package would make code from text, which none of our pages may: what it is after stands there anyway. */
+const plainCode = (code: string) =>
+  code.replace(
+    /(?:new )?\bFunction\((["'])(?:return this|r\1, ?\1regeneratorRuntime = r)\1\)\(\w*\)/g,
+    'globalThis',
+  );
+const noMadeCode = {
+  name: 'no-made-code',
+  transform: (code: string, id: string) => (/regenerator-runtime/.test(id) ? plainCode(code) : undefined),
+};
+
 /** What our own pages may load and do: their own files, pictures made in them, and nothing from anywhere else. */
 const pagesMay = [
   "default-src 'none'",
@@ -85,16 +97,19 @@ export default defineConfig({
   targetBrowsers: ['chrome', 'firefox'],
   hooks: {
     'build:publicAssets': (_, files) => {
-      for (const file of printReader)
-        files.push({
-          absoluteSrc: `${import.meta.dirname}/node_modules/${file}`,
-          relativeDest: `print-reader/${file.split('/').at(-1)}`,
-        });
+      for (const file of printReader) {
+        const absoluteSrc = `${import.meta.dirname}/node_modules/${file}`;
+        const relativeDest = `print-reader/${file.split('/').at(-1)}`;
+        if (file.endsWith('worker.min.js'))
+          files.push({ contents: plainCode(readFileSync(absoluteSrc, 'utf8')), relativeDest });
+        else files.push({ absoluteSrc, relativeDest });
+      }
     },
   },
   vite: ({ mode }) => ({
     plugins: [
       preact(),
+      noMadeCode,
       mode === 'production' && plainStart,
       mode === 'production' && noMarkup,
       noFetching,
