@@ -50,15 +50,27 @@ const noFetching = {
     /\bpapaparse\b/.test(id) ? code.replace(/new XMLHttpRequest\b/g, 'null') : undefined,
 };
 
-/** Where a package would make code from text, which none of our pages may: what it is after stands there anyway. */
-const plainCode = (code: string) =>
-  code.replace(
-    /(?:new )?\bFunction\((["'])(?:return this|r\1, ?\1regeneratorRuntime = r)\1\)\(\w*\)/g,
-    'globalThis',
-  );
-const noMadeCode = {
-  name: 'no-made-code',
-  transform: (code: string, id: string) => (/regenerator-runtime/.test(id) ? plainCode(code) : undefined),
+/**
+ * What reads print, as we need it: it makes no code from text, which none of our pages may, knows no address of
+ * elsewhere, and asks only for its own files.
+ */
+const ownFilesOnly = (code: string) =>
+  code
+    .replace(
+      /(?:new )?\bFunction\((["'])(?:return this|r\1, ?\1regeneratorRuntime = r)\1\)\(\w*\)/g,
+      'globalThis',
+    )
+    .replaceAll('https://cdn.jsdelivr.net', '')
+    .replace(/\bXMLHttpRequest\b/g, 'undefined')
+    .replace('await fetch(image)', 'null');
+const printFromOwnFiles = {
+  name: 'print-from-own-files',
+  transform: (code: string, id: string) =>
+    /tesseract\.js.*spawnWorker/.test(id)
+      ? 'module.exports = ({ workerPath }) => new Worker(workerPath);'
+      : /regenerator-runtime|tesseract\.js\b/.test(id)
+        ? ownFilesOnly(code)
+        : undefined,
 };
 
 /** What our own pages may load and do: their own files, pictures made in them, and nothing from anywhere else. */
@@ -100,8 +112,8 @@ export default defineConfig({
       for (const file of printReader) {
         const absoluteSrc = `${import.meta.dirname}/node_modules/${file}`;
         const relativeDest = `print-reader/${file.split('/').at(-1)}`;
-        if (file.endsWith('worker.min.js'))
-          files.push({ contents: plainCode(readFileSync(absoluteSrc, 'utf8')), relativeDest });
+        if (file.endsWith('.js'))
+          files.push({ contents: ownFilesOnly(readFileSync(absoluteSrc, 'utf8')), relativeDest });
         else files.push({ absoluteSrc, relativeDest });
       }
     },
@@ -109,7 +121,7 @@ export default defineConfig({
   vite: ({ mode }) => ({
     plugins: [
       preact(),
-      noMadeCode,
+      printFromOwnFiles,
       mode === 'production' && plainStart,
       mode === 'production' && noMarkup,
       noFetching,

@@ -104,6 +104,42 @@ const allowed: { file: RegExp; around: RegExp; times: number; does: string }[] =
     does: 'a chart made into a picture, out of itself',
   },
   {
+    file: /^chunks\/read-picture-[\w-]+\.js$/,
+    around: /"node-fetch":`\^/,
+    times: 1,
+    does: 'a name in a list of packages',
+  },
+  {
+    file: /^chunks\/read-picture-[\w-]+\.js$/,
+    around: /workerPath:(\w+)\}\)=>new Worker\(\1\)/,
+    times: 1,
+    does: 'the worker that reads print, from the extension’s own files',
+  },
+  {
+    file: /^print-reader\/tesseract-core-simd-lstm\.js$/,
+    around: /fetch\(\w+,\{credentials:"same-origin"\}\)/,
+    times: 2,
+    does: 'its compiled part, which lies beside it',
+  },
+  {
+    file: /^print-reader\/worker\.min\.js$/,
+    around: /"webworker"===v\?fetch:I\.fetch\)\(O\)/,
+    times: 2,
+    does: 'what letters look like, from the folder it is given',
+  },
+  {
+    file: /^print-reader\/worker\.min\.js$/,
+    around: /gunzip:\w+,fetch:function\(\)\{\}/,
+    times: 1,
+    does: 'nothing',
+  },
+  {
+    file: /^print-reader\/worker\.min\.js$/,
+    around: /r\.g\.importScripts\(l\)/,
+    times: 1,
+    does: 'its core, from the path it is given',
+  },
+  {
     file: /^chunks\/welcome-[\w-]+\.js$/,
     around: /location\.assign\(chrome\.runtime\.getURL\(/,
     times: 1,
@@ -144,6 +180,14 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('%s', (build) => {
       expect(met.get(use) ?? 0, use.does).toBeLessThanOrEqual(use.times);
       if (use.file.source.includes('shelf')) expect(met.get(use), use.does).toBe(use.times);
     }
+  });
+
+  it('what reads print knows no address of elsewhere to ask', () => {
+    const reader = all.filter(({ name }) => /^print-reader\/|read-picture/.test(name));
+    expect(reader).toHaveLength(3);
+    const addresses = reader.flatMap(({ code }) => code.match(/(?:https?|wss?):\/\/[\w.-]+/g) ?? []);
+    // Of its packages' own description and of a note to developers.
+    expect(addresses.filter((each) => !/^(?:https:\/\/(?:github|opencollective)\.com|http:\/\/localhost)$/.test(each))).toEqual([]);
   });
 
   it('in pages of shops, only the script of shelves can', () => {
