@@ -187,7 +187,11 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('%s', (build) => {
     expect(reader).toHaveLength(3);
     const addresses = reader.flatMap(({ code }) => code.match(/(?:https?|wss?):\/\/[\w.-]+/g) ?? []);
     // Of its packages' own description and of a note to developers.
-    expect(addresses.filter((each) => !/^(?:https:\/\/(?:github|opencollective)\.com|http:\/\/localhost)$/.test(each))).toEqual([]);
+    expect(
+      addresses.filter(
+        (each) => !/^(?:https:\/\/(?:github|opencollective)\.com|http:\/\/localhost)$/.test(each),
+      ),
+    ).toEqual([]);
   });
 
   it('in pages of shops, only the script of shelves can', () => {
