@@ -81,7 +81,13 @@ function OneDay({ world, input, day }: { world: World; input: WashDayInput; day:
 /** The run as a whole: days between treatments, doses a month. */
 export function runWords({ t }: Pick<World, 't'>, { between, wanted, dosesAMonth }: Run): string[] {
   return [
-    ...(between ? [t('plan.run.between', between)] : []),
+    ...(between
+      ? [
+          between.least === between.most
+            ? t('plan.run.each', { n: between.least })
+            : t('plan.run.between', between),
+        ]
+      : []),
     ...(between && wanted !== undefined ? [t('plan.run.wanted', { n: wanted })] : []),
     t('plan.run.doses', { n: dosesAMonth }),
   ];

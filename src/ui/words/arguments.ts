@@ -200,6 +200,7 @@ export type Arguments = {
   'plan.people.found': { n: number };
   'plan.run.between': { least: number; most: number };
   'plan.run.doses': { n: number };
+  'plan.run.each': { n: number };
   'plan.run.wanted': { n: number };
   'plan.sheet.about': { amount: Value };
   'plan.sheet.is': { is: Value; what: Value };
