@@ -2,6 +2,7 @@ import { type Amount, shareBounds } from '../amounts/bounds.ts';
 import { type Likely, likelyShares } from '../amounts/likely.ts';
 import type { Market } from '../amounts/market.ts';
 import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
+import { statementsIn } from '../label/statements.ts';
 import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
 import type { Found, Law, Lookup } from '../names/lookup.ts';
 import type { ProductKind } from '../product/product.ts';
@@ -32,6 +33,8 @@ export type Mention = {
   printed?: number;
 } & Likely;
 
+export type Stated = { raw: string; from: number; to: number; allergens: Allergen[]; mayBe: Allergen[] };
+
 export type Reading = {
   mentions: Mention[];
   order: 'descending' | 'uninformative';
@@ -47,6 +50,8 @@ export type Reading = {
   market?: Market;
   /** A legal ceiling narrowed a share: true only of products that meet EU limits. */
   assumesLimits: boolean;
+  /** Families that a sentence beside the list names: surely in it, or maybe ("may contain traces of nuts"). */
+  statements?: Stated[];
   /** Set when the text was refused or cut short (word key under `reading.`). */
   refused?: 'too-long' | 'no-list';
 };
@@ -82,8 +87,10 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
   const assumesLimits = setShares(label.parts, mentions, order, lookup, options);
   const onePercentFrom = order === 'descending' ? freeFrom(mentions, lookup.thresholds.freeBelow) : undefined;
   const read = mentions.filter(({ found }) => found.how !== 'none').length / mentions.length;
+  const statements = statedIn(text, lookup);
   const partial: Omit<Reading, 'protein' | 'moisture'> = {
     mentions,
+    ...(statements.length > 0 && { statements }),
     order,
     ...(onePercentFrom === undefined ? {} : { onePercentFrom }),
     read,
@@ -175,6 +182,22 @@ function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
     share: { min: 0, max: 100 },
     ...(part.percent === undefined ? {} : { printed: part.percent }),
   };
+}
+
+/** What sentences beside the list say of allergen families; those that name none are left out. */
+function statedIn(text: string, lookup: Lookup): Stated[] {
+  return statementsIn(text).flatMap(({ raw, from, to, things }) => {
+    const told = things.map(({ name, sure }) => {
+      const { says, mayBe, not } = lookup.sourcesOf(name, { how: 'none', close: [] });
+      const named = says.filter((family) => !not.includes(family));
+      return sure ? { says: named, mayBe } : { says: [], mayBe: [...named, ...mayBe] };
+    });
+    const allergens = [...new Set(told.flatMap(({ says }) => says))];
+    const mayBe = [...new Set(told.flatMap((each) => each.mayBe))].filter(
+      (each) => !allergens.includes(each),
+    );
+    return allergens.length + mayBe.length > 0 ? [{ raw, from, to, allergens, mayBe }] : [];
+  });
 }
 
 /** Sets each mention's share in place; true when a legal ceiling narrowed one. */

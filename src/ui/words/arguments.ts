@@ -295,6 +295,7 @@ export type Arguments = {
   'rules.avoid-list.nearly': { name: Value };
   'rules.avoid-list.reacted': { family: string; name: Value };
   'rules.avoid-list.reacted-unread': { family: string; n: number; name: Value };
+  'rules.avoid-list.stated': { family: string; name: Value };
   'rules.build-up.nothing-lifts': { n: number };
   'rules.large-proteins-stay.build-up': { n: number };
   'rules.preview.displaces': { kind: string };

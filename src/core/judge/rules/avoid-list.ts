@@ -51,9 +51,13 @@ function askOf(product: Judged, { head }: Against): Finding[] {
         },
       );
     const held = where((mention) => holds(avoid, mention));
-    if (held.length > 0) return [say('does-not-suit', avoid.reacted ? 'reacted' : 'holds', held)];
+    const stated = (of: 'allergens' | 'mayBe') =>
+      avoid.family && reading.statements?.some((each) => each[of].includes(avoid.family!));
+    if (held.length > 0 || stated('allergens'))
+      return [say('does-not-suit', avoid.reacted ? 'reacted' : 'holds', held)];
     const may = where(({ mayBe }) => avoid.family !== undefined && mayBe.includes(avoid.family));
     if (may.length > 0) return [say('cannot-tell', 'may-be', may)];
+    if (stated('mayBe')) return [say('cannot-tell', 'stated', [])];
     const near = where((mention) => nearly(avoid, mention));
     if (near.length > 0) return [say('cannot-tell', 'nearly', near)];
     // After a reaction an unread name is no small thing; otherwise it is only said.
