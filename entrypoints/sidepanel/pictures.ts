@@ -36,15 +36,17 @@ async function captured(browser: Browser, tab: number, ref: PictureRef): Promise
   const [told] = await browser.scripting.executeScript({
     target: { tabId: tab, frameIds: [0] },
     func: pictureInView,
-    args: [ref.frame === 0 ? (ref.src ?? null) : null],
+    args: [ref.src ?? null],
   });
+  // Where a frame stands in the view is not told: then all that is in view is read.
   const seen = told?.result;
-  if (!seen) return 'not-in-view';
+  if (!seen && ref.frame === 0) return 'not-in-view';
   const shot = await browser.tabs.captureVisibleTab(windowId, { format: 'png' });
   const [, data = ''] = shot.split(',');
   const file = new Blob([Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0))], {
     type: 'image/png',
   });
+  if (!seen || ref.frame !== 0) return { file };
   const whole = await createImageBitmap(file);
   const scale = whole.width / seen.width;
   whole.close();
