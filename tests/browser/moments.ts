@@ -99,6 +99,7 @@ export async function browse({ page, panel, storeUrl, screens }: Stage) {
   await press(panel, '^Hair$');
   await press(panel, '^Coarse');
   await press(panel, '^Low');
+  await press(panel, '^None of these$');
   await says(panel, /rarely|sparing/i);
   await screens('panel', 'hair');
   await stripSays(page, /Not for/);
