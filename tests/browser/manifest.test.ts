@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
+import { weights } from '../bench/weight.ts';
 import { root } from '../run/steps.ts';
 
 const manifest = (build: string) =>
@@ -63,4 +64,10 @@ it('Firefox', () => {
     },
     sidebar_action: { default_panel: 'sidepanel.html', default_title: 'Strandline' },
   });
+});
+
+it('what a page has to load keeps its weight: 15 kB with a list, half of it before one', () => {
+  const { reader, painter } = weights();
+  expect(reader).toBeLessThanOrEqual(7500);
+  expect(reader + painter).toBeLessThanOrEqual(15_000);
 });
