@@ -87,8 +87,11 @@ const toViews = ({ shelves, keeper, readings, tabPages, acting, reach }: Parts):
   change: (changes) => acting.act({ act: 'change', changes }, crypto.randomUUID()),
   remembered: () => keeper.remembered(),
   forget: async () => {
-    await keeper.forget();
+    const open = await Promise.all((await tabPages.tabs()).map((tab) => tabPages.get(tab)));
+    // Before the store tells of its going: open pages are read again at once.
     await browser.storage.session.clear();
+    await shelves.deletedWith(open.flatMap((page) => page?.url ?? []));
+    await keeper.forget();
     await reach.forget();
     return null;
   },

@@ -31,6 +31,9 @@ export const shelfIn = (tab: number) => ({
   sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message, { frameId: 0 }),
 });
 
+/** Pages that were open when everything was deleted: read again, and not remembered again by themselves. */
+const deletedKey = 'open-when-deleted';
+
 /** What shelves are answered: marks by what was read before, labels of pages that came, acts on their cards. */
 export function createShelves(keeper: Keeper, readings: Readings, acting: Acting) {
   const cache = createShelfCache(browser.storage.local as unknown as Area, shelfFacts.remembered);
@@ -40,8 +43,12 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
 
   return {
     cache,
+    /** Everything was deleted while these pages were open. */
+    deletedWith: (urls: string[]) => browser.storage.session.set({ [deletedKey]: urls }),
     /** A label read on its product's own page: its shelf will know it. */
     async meet(list: FoundText, url: string): Promise<void> {
+      const { [deletedKey]: deleted } = await browser.storage.session.get(deletedKey);
+      if (Array.isArray(deleted) && deleted.includes(url)) return;
       const labels = labelsOfPage(list, url, shelfFacts.addresses);
       const before = await cache.get(labels.map(({ address }) => address));
       const isKnown = ({ address, text, product }: Taken) => {

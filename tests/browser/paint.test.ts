@@ -70,7 +70,7 @@ describe('letters', () => {
       'double',
       'dashed',
       'dotted',
-      'dotted',
+      'solid',
     ]);
     await screens(page, 'paint-plain');
     await page.close();
