@@ -44,7 +44,9 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
   return {
     cache,
     /** Everything was deleted while these pages were open. */
-    deletedWith: (urls: string[]) => browser.storage.session.set({ [deletedKey]: urls }),
+    async deletedWith(urls: string[]): Promise<void> {
+      if (urls.length > 0) await browser.storage.session.set({ [deletedKey]: urls });
+    },
     /** A label read on its product's own page: its shelf will know it. */
     async meet(list: FoundText, url: string): Promise<void> {
       const { [deletedKey]: deleted } = await browser.storage.session.get(deletedKey);
