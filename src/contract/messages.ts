@@ -206,9 +206,11 @@ export async function ask<N extends MessageName>(
     problem = why;
     return undefined;
   };
+  // A worker killed as it starts has no end either; of a tab that means that nobody is there.
+  const final = 'id' in runtime ? /invalidated/ : /end does not exist|invalidated/;
   let answered = await send().catch(hear);
   for (const ms of again) {
-    if (answered || /end does not exist|invalidated/.test(String(problem))) break;
+    if (answered || final.test(String(problem))) break;
     await new Promise((later) => setTimeout(later, ms));
     answered = await send().catch(hear);
   }
