@@ -1,8 +1,8 @@
 import { browser } from 'wxt/browser';
 import { type Answers, ask } from '../../src/contract/messages.ts';
 import { lineRules } from '../../src/ui/describe/line-rules.ts';
-import { mayRead } from '../../src/use/read-page.ts';
-import { siteOf } from '../../src/use/sites.ts';
+import { siteOf } from '../../src/use/acts/sites.ts';
+import { mayRead } from '../../src/use/judge/read-page.ts';
 import { siteOfSender } from './admit.ts';
 import { bring } from './bring.ts';
 import { closedParts } from './closed-parts.ts';

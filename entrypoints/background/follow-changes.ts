@@ -1,6 +1,6 @@
 import { keyParts } from '../../src/store/keys.ts';
-import { concerns, type Stored } from '../../src/use/concerns.ts';
-import { mayRead } from '../../src/use/read-page.ts';
+import { concerns, type Stored } from '../../src/use/judge/concerns.ts';
+import { mayRead } from '../../src/use/judge/read-page.ts';
 import { makeMenus } from './menus.ts';
 import type { Parts } from './parts.ts';
 

@@ -2,7 +2,7 @@ import { browser } from 'wxt/browser';
 import { defineBackground } from 'wxt/utils/define-background';
 import { answer, ask } from '../../src/contract/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
-import { createActing } from '../../src/use/acting.ts';
+import { createActing } from '../../src/use/acts/acting.ts';
 import { admit } from './admit.ts';
 import { createAnswers } from './answers.ts';
 import { followChanges } from './follow-changes.ts';

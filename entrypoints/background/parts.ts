@@ -1,5 +1,5 @@
 import type { Keeper } from '../../src/store/keeper.ts';
-import type { Acting } from '../../src/use/acting.ts';
+import type { Acting } from '../../src/use/acts/acting.ts';
 import type { Readings } from './knowing.ts';
 import type { Pages } from './pages.ts';
 import type { createReach } from './reach.ts';

@@ -1,6 +1,6 @@
 import type { WxtBrowser } from 'wxt/browser';
 import type { Site } from '../../src/store/remembered.ts';
-import { originOf, siteOf } from '../../src/use/sites.ts';
+import { originOf, siteOf } from '../../src/use/acts/sites.ts';
 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
 

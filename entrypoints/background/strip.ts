@@ -1,8 +1,8 @@
 import type { Acted, Messages, Told } from '../../src/contract/messages.ts';
 import type { Drawing, StripAction } from '../../src/contract/paint-order.ts';
 import { drawNotice } from '../../src/ui/describe/draw-notice.ts';
-import { metOnPage } from '../../src/use/met-product.ts';
-import { originOf } from '../../src/use/sites.ts';
+import { originOf } from '../../src/use/acts/sites.ts';
+import { metOnPage } from '../../src/use/judge/met-product.ts';
 import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
 import { wordsOf } from './words.ts';

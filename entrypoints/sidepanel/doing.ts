@@ -1,6 +1,6 @@
 import type { Acted, MessageName, Messages } from '../../src/contract/messages.ts';
-import type { Act } from '../../src/use/acts.ts';
-import { carrying } from '../../src/use/carry.ts';
+import type { Act } from '../../src/use/acts/acts.ts';
+import { carrying } from '../../src/use/acts/carry.ts';
 import type { State } from './state.ts';
 
 type Asked = <N extends MessageName>(

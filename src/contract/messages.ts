@@ -4,7 +4,7 @@ import type { NameHit } from '../core/names/search-names.ts';
 import type { ProductFacts } from '../core/product/product.ts';
 import type { Reading, ReadOptions } from '../core/reading/reading.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
-import type { Act } from '../use/acts.ts';
+import type { Act } from '../use/acts/acts.ts';
 import type { Drawing, PaintOrder, StripAction } from './paint-order.ts';
 import type { BarState, CardState, ShelfActed, ShelfDrawn, ShelfPage, ShelfRow, Unread } from './shelf.ts';
 

@@ -8,7 +8,7 @@ import type { Reading } from '../core/reading/reading.ts';
 import type { PanelStore } from '../store/panel-store.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Removed } from '../store/undo-stack.ts';
-import type { Act } from '../use/acts.ts';
+import type { Act } from '../use/acts/acts.ts';
 import type { Met } from '../use/knowing.ts';
 import type { Translate } from './words/index.ts';
 

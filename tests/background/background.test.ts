@@ -4,7 +4,7 @@ import { createReach } from '../../entrypoints/background/reach.ts';
 import { badgeOf, createTabPages } from '../../entrypoints/background/tab-pages.ts';
 import type { TabPage } from '../../src/contract/messages.ts';
 import type { Site } from '../../src/store/remembered.ts';
-import { siteOf } from '../../src/use/sites.ts';
+import { siteOf } from '../../src/use/acts/sites.ts';
 
 const site = (origin: string, rest: Partial<Site> = {}): Site => ({
   origin,

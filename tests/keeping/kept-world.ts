@@ -7,8 +7,8 @@ import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change, Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { World } from '../../src/ui/world.ts';
-import { decide } from '../../src/use/acts.ts';
-import { carrying } from '../../src/use/carry.ts';
+import { decide } from '../../src/use/acts/acts.ts';
+import { carrying } from '../../src/use/acts/carry.ts';
 import type { Decided } from '../../src/use/knowing.ts';
 import { slowArea } from './area.ts';
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { threeWay } from '../../src/store/three-way.ts';
-import { carrying } from '../../src/use/carry.ts';
+import { carrying } from '../../src/use/acts/carry.ts';
 import { slowArea } from './area.ts';
 import { madeHead, madeRoutine } from './made.ts';
 

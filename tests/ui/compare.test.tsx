@@ -8,7 +8,7 @@ import { settings as settingsSchema } from '../../src/store/schemas.ts';
 import { align, split, together } from '../../src/ui/compare/align.ts';
 import { ComparePlace } from '../../src/ui/places/compare.tsx';
 import type { World } from '../../src/ui/world.ts';
-import { comparedMet, type Pin, pinKey, pinnedProducts, pinOf } from '../../src/use/pins.ts';
+import { comparedMet, type Pin, pinKey, pinnedProducts, pinOf } from '../../src/use/acts/pins.ts';
 import { creamText, fakeWorld, gelText, nothing } from './fake-world.ts';
 
 const mention = (raw: string, name?: string, share = { min: 0, max: 10 }) =>

@@ -14,7 +14,7 @@ import { sumsOf } from '../../src/ui/describe/sums.ts';
 import { verdictOf } from '../../src/ui/describe/verdict.ts';
 import { glyphs } from '../../src/ui/glyphs/shapes.ts';
 import { english, translator } from '../../src/ui/words/index.ts';
-import type { Check } from '../../src/use/judge-product.ts';
+import type { Check } from '../../src/use/judge/judge-product.ts';
 
 const sources = ['common-practice'];
 const made = (name: string, rest: Partial<Entry> = {}): Entry => ({ name, sources, ...rest });

@@ -8,7 +8,7 @@ import { readLabel } from '../../src/core/reading/reading.ts';
 import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { Detail, PlaceName, World } from '../../src/ui/world.ts';
-import { decide } from '../../src/use/acts.ts';
+import { decide } from '../../src/use/acts/acts.ts';
 
 const protein = (
   kind: 'hydrolyzed' | 'amino-acid' | 'protein-bearing',

@@ -4,9 +4,9 @@ import type { TabPage } from '../../src/contract/messages.ts';
 import type { Head } from '../../src/core/hair/head.ts';
 import type { Product } from '../../src/core/product/product.ts';
 import type { Routine } from '../../src/core/wash-day/routine.ts';
-import { judgeMet } from '../../src/use/judge-met.ts';
-import { knownProduct, metOnPage } from '../../src/use/met-product.ts';
-import { readPage } from '../../src/use/read-page.ts';
+import { judgeMet } from '../../src/use/judge/judge-met.ts';
+import { knownProduct, metOnPage } from '../../src/use/judge/met-product.ts';
+import { readPage } from '../../src/use/judge/read-page.ts';
 import { done, knowing, lookup, nothing } from './knowing.ts';
 
 const text = 'Aqua, Glycerin, Hydrolyzed Wheat Protein, Cetearyl Alcohol, Phenoxyethanol';

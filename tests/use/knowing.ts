@@ -4,7 +4,7 @@ import { createLookup } from '../../src/core/names/lookup.ts';
 import { readAsOf } from '../../src/core/product/read-as.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { type Change, defaultSettings, type Remembered, type Thing } from '../../src/store/remembered.ts';
-import { type Act, decide } from '../../src/use/acts.ts';
+import { type Act, decide } from '../../src/use/acts/acts.ts';
 import type { Knowing } from '../../src/use/knowing.ts';
 
 export const lookup = createLookup(entries, patterns, limits);

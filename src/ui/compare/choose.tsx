@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Compared, comparedMet, type Pin, pinKey, pinOf } from '../../use/pins.ts';
+import { type Compared, comparedMet, type Pin, pinKey, pinOf } from '../../use/acts/pins.ts';
 import { Paste } from '../page/paste.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Select } from '../parts/select.tsx';

@@ -1,7 +1,7 @@
 import type { Reading } from '../../core/reading/reading.ts';
-import { judgeKept, judgeMet } from '../../use/judge-met.ts';
-import type { Check } from '../../use/judge-product.ts';
-import type { Compared } from '../../use/pins.ts';
+import type { Compared } from '../../use/acts/pins.ts';
+import { judgeKept, judgeMet } from '../../use/judge/judge-met.ts';
+import type { Check } from '../../use/judge/judge-product.ts';
 import type { World } from '../world.ts';
 
 /** One product of a comparison, as it is known, read and held against the head and the routine in use. */

@@ -1,6 +1,6 @@
 import { pricePer100 } from '../../core/product/product.ts';
 import { headInUse, routineInUse } from '../../use/in-use.ts';
-import type { Check } from '../../use/judge-product.ts';
+import type { Check } from '../../use/judge/judge-product.ts';
 import { notForHairWords, verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';

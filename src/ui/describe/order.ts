@@ -1,6 +1,6 @@
 import type { PaintOrder } from '../../contract/paint-order.ts';
 import type { Settings } from '../../store/remembered.ts';
-import type { ReadList } from '../../use/read-page.ts';
+import type { ReadList } from '../../use/judge/read-page.ts';
 import type { Translate } from '../words/index.ts';
 import { sayOnce } from './draw.ts';
 import { drawNotice } from './draw-notice.ts';

@@ -1,7 +1,7 @@
 import type { GlyphName, StripAction } from '../../contract/paint-order.ts';
 import type { Brings } from '../../core/amounts/brings.ts';
 import type { Reading } from '../../core/reading/reading.ts';
-import type { Check } from '../../use/judge-product.ts';
+import type { Check } from '../../use/judge/judge-product.ts';
 import type { Translate } from '../words/index.ts';
 import { type Part, partsOf, shortOf } from './sums.ts';
 import { notForHairWords, type VerdictWords, verdictOf } from './verdict.ts';

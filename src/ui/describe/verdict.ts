@@ -1,5 +1,5 @@
 import type { Answer, Finding, Said } from '../../core/judge/finding.ts';
-import type { Check } from '../../use/judge-product.ts';
+import type { Check } from '../../use/judge/judge-product.ts';
 import type { Translate } from '../words/index.ts';
 
 /** An answer in words, in the order in which they are shown. */

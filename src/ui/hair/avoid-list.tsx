@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Avoid, AvoidableRole, Head } from '../../core/hair/head.ts';
 import { type Allergen, allergens } from '../../core/names/entry.ts';
-import { keepHead } from '../../use/heads.ts';
+import { keepHead } from '../../use/acts/heads.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';

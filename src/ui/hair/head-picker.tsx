@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
-import { keepHead, newHead } from '../../use/heads.ts';
+import { keepHead, newHead } from '../../use/acts/heads.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
-import { keepHead } from '../../use/heads.ts';
+import { keepHead } from '../../use/acts/heads.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';

@@ -3,7 +3,7 @@ import type { Head, StretchTest } from '../../core/hair/head.ts';
 import { readStretch, type StretchReading } from '../../core/hair/stretch.ts';
 import { newestStretch } from '../../core/hair/tolerance.ts';
 import { daysBetween } from '../../core/wash-day/days.ts';
-import { keepHead } from '../../use/heads.ts';
+import { keepHead } from '../../use/acts/heads.ts';
 import { carryOut } from '../carry-out.ts';
 import { StretchCurve } from '../charts/stretch-curve.tsx';
 import { Button } from '../parts/button.tsx';

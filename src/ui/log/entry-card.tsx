@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { dayFelt } from '../../core/hair/day-feel.ts';
 import type { LogEntry } from '../../core/wash-day/routine.ts';
-import { removeEntry } from '../../use/log.ts';
+import { removeEntry } from '../../use/acts/log.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import type { LogEntry, Routine } from '../../core/wash-day/routine.ts';
-import { frozen, keepEntry } from '../../use/log.ts';
+import { frozen, keepEntry } from '../../use/acts/log.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { checkForHead, type Judged } from '../../use/judge-product.ts';
+import { checkForHead, type Judged } from '../../use/judge/judge-product.ts';
 import { titleOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';

@@ -1,6 +1,6 @@
 import { findSame } from '../../core/product/same-product.ts';
+import { comparedMet } from '../../use/acts/pins.ts';
 import type { Met } from '../../use/knowing.ts';
-import { comparedMet } from '../../use/pins.ts';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
 

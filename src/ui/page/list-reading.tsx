@@ -1,6 +1,6 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
-import { judgeMet } from '../../use/judge-met.ts';
+import { judgeMet } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';

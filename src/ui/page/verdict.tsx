@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { headInUse } from '../../use/in-use.ts';
-import type { Check, Judged } from '../../use/judge-product.ts';
+import type { Check, Judged } from '../../use/judge/judge-product.ts';
 import { verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Button } from '../parts/button.tsx';

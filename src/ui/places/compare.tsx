@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { bringsFor } from '../../core/amounts/brings.ts';
-import { metOnPage } from '../../use/met-product.ts';
-import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/pins.ts';
+import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/acts/pins.ts';
+import { metOnPage } from '../../use/judge/met-product.ts';
 import { AmountRows } from '../compare/amounts.tsx';
 import { Choose } from '../compare/choose.tsx';
 import { columnOf } from '../compare/column.ts';

@@ -4,7 +4,7 @@ import { allowanceOf } from '../../core/hair/tolerance.ts';
 import { Matrix } from '../charts/matrix.tsx';
 import { pictureFile } from '../charts/picture-file.ts';
 import '../hair/hair.css';
-import { keepHead, newHead } from '../../use/heads.ts';
+import { keepHead, newHead } from '../../use/acts/heads.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { carryOut } from '../carry-out.ts';
 import { AllowanceCard } from '../hair/allowance-card.tsx';

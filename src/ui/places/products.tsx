@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Product, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { headInUse } from '../../use/in-use.ts';
-import { judgeKept } from '../../use/judge-met.ts';
+import { judgeKept } from '../../use/judge/judge-met.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';

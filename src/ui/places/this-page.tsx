@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { FoundText, ListRef } from '../../contract/messages.ts';
 import { type ProductFacts, usualUse } from '../../core/product/product.ts';
-import { metOnPage } from '../../use/met-product.ts';
-import { hostOf } from '../../use/sites.ts';
+import { hostOf } from '../../use/acts/sites.ts';
+import { metOnPage } from '../../use/judge/met-product.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { LookUp } from '../page/look-up.tsx';
 import { Paste, type Pasted } from '../page/paste.tsx';

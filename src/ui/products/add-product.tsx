@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
-import { metOnPage } from '../../use/met-product.ts';
+import { metOnPage } from '../../use/judge/met-product.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';

@@ -1,6 +1,6 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import type { Product } from '../../core/product/product.ts';
-import { judgeKept } from '../../use/judge-met.ts';
+import { judgeKept } from '../../use/judge/judge-met.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { titleOf } from '../describe/verdict.ts';

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { copiedFor, keepCopy } from '../../use/plan-file.ts';
+import { copiedFor, keepCopy } from '../../use/acts/plan-file.ts';
 import { carryOut } from '../carry-out.ts';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Select } from '../parts/select.tsx';

@@ -5,7 +5,7 @@ import { type Suggestions, suggest } from '../../core/plan/suggest.ts';
 import type { Product } from '../../core/product/product.ts';
 import { washDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { candidatesOf, stillReading, washDayInput } from '../../use/wash-day-input.ts';
+import { candidatesOf, stillReading, washDayInput } from '../../use/judge/wash-day-input.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';

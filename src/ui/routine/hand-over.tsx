@@ -1,8 +1,8 @@
 import type { RefObject } from 'preact';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { planFileFor } from '../../use/plan-file.ts';
-import { keepRoutine } from '../../use/routines.ts';
+import { planFileFor } from '../../use/acts/plan-file.ts';
+import { keepRoutine } from '../../use/acts/routines.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';

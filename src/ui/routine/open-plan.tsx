@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import type { Said } from '../../core/judge/finding.ts';
-import { keepTaken, type Taken, takenAs } from '../../use/plan-file.ts';
+import { keepTaken, type Taken, takenAs } from '../../use/acts/plan-file.ts';
 import { carryOut } from '../carry-out.ts';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Field } from '../parts/field.tsx';

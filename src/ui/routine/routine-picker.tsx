@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import type { Said } from '../../core/judge/finding.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { copyOf, keepRoutine, newRoutine } from '../../use/routines.ts';
+import { copyOf, keepRoutine, newRoutine } from '../../use/acts/routines.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';

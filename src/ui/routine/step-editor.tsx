@@ -1,7 +1,7 @@
 import { productKinds, usualUse } from '../../core/product/product.ts';
 import type { Cadence, Step } from '../../core/wash-day/routine.ts';
-import { productById } from '../../use/products.ts';
-import { filled } from '../../use/routines.ts';
+import { productById } from '../../use/acts/products.ts';
+import { filled } from '../../use/acts/routines.ts';
 import { Button } from '../parts/button.tsx';
 import { Check, Choice } from '../parts/choice.tsx';
 import { NumberField } from '../parts/field.tsx';

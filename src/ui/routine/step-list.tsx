@@ -2,7 +2,14 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Finding, Said } from '../../core/judge/finding.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { copyOf, keepRoutine, movedStep, withNewStep, withoutStep, withStep } from '../../use/routines.ts';
+import {
+  copyOf,
+  keepRoutine,
+  movedStep,
+  withNewStep,
+  withoutStep,
+  withStep,
+} from '../../use/acts/routines.ts';
 import { carryOut } from '../carry-out.ts';
 import type { World } from '../world.ts';
 import { AddStep } from './add-step.tsx';

@@ -1,7 +1,7 @@
 import { type Finding, worstOf } from '../../core/judge/finding.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine, Step } from '../../core/wash-day/routine.ts';
-import { productById } from '../../use/products.ts';
+import { productById } from '../../use/acts/products.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';

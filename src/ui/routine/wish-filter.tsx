@@ -1,6 +1,6 @@
 import { fulfils, type Wish } from '../../core/plan/wish.ts';
 import type { Product } from '../../core/product/product.ts';
-import { readingOf } from '../../use/wash-day-input.ts';
+import { readingOf } from '../../use/judge/wash-day-input.ts';
 import { Button } from '../parts/button.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';

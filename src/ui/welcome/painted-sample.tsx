@@ -1,5 +1,5 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
-import { judgeProduct } from '../../use/judge-product.ts';
+import { judgeProduct } from '../../use/judge/judge-product.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { type VerdictWords, verdictOf } from '../describe/verdict.ts';

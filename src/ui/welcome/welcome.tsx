@@ -2,7 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import type { ProductKind } from '../../core/product/product.ts';
 import '../hair/hair.css';
-import { keepHead, newHead } from '../../use/heads.ts';
+import { keepHead, newHead } from '../../use/acts/heads.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { carryOut } from '../carry-out.ts';
 import { Questions } from '../hair/questions.tsx';

@@ -1,8 +1,8 @@
 import type { LabelMet } from '../../store/remembered.ts';
-import type { Act } from '../acts.ts';
+import type { Act } from '../acts/acts.ts';
 import { headInUse, routineInUse } from '../in-use.ts';
+import { knownProduct } from '../judge/met-product.ts';
 import type { Knowing } from '../knowing.ts';
-import { knownProduct } from '../met-product.ts';
 
 export const shelfActs = ['keep', 'add', 'pin'] as const;
 export type ShelfAct = (typeof shelfActs)[number];

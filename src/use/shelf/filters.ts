@@ -1,5 +1,5 @@
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
-import type { Check } from '../judge-product.ts';
+import type { Check } from '../judge/judge-product.ts';
 
 /** What filters look at in one product that was read. */
 export type Filtered = {

@@ -3,11 +3,11 @@ import type { Wish } from '../../core/plan/wish.ts';
 import { type ProductFacts, pricePer100 } from '../../core/product/product.ts';
 import { isProteinDose, type Reading } from '../../core/reading/reading.ts';
 import type { LabelMet, PriceLimit } from '../../store/remembered.ts';
-import { judgeMet } from '../judge-met.ts';
-import type { Check } from '../judge-product.ts';
+import { grantedBy } from '../acts/wishes.ts';
+import { judgeMet } from '../judge/judge-met.ts';
+import type { Check } from '../judge/judge-product.ts';
+import { factsOf, type KnownProduct } from '../judge/met-product.ts';
 import type { Knowing } from '../knowing.ts';
-import { factsOf, type KnownProduct } from '../met-product.ts';
-import { grantedBy } from '../wishes.ts';
 import { passesOf } from './filters.ts';
 
 /** One product of a shelf as it is known now: read anew, for the head and the routine in use. */

@@ -5,7 +5,7 @@ import type { ProductFacts } from '../../../src/core/product/product.ts';
 import { defaultSettings } from '../../../src/store/remembered.ts';
 import { drawShelfBar } from '../../../src/ui/describe/draw-shelf.ts';
 import { translator } from '../../../src/ui/words/index.ts';
-import { concerns } from '../../../src/use/concerns.ts';
+import { concerns } from '../../../src/use/judge/concerns.ts';
 import { filtersFor } from '../../../src/use/shelf/filters.ts';
 import { isUnder, knowProduct } from '../../../src/use/shelf/know-product.ts';
 import { knowing, nothing } from '../knowing.ts';

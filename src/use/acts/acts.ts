@@ -1,8 +1,8 @@
-import type { Said } from '../core/judge/finding.ts';
-import type { ProductKind } from '../core/product/product.ts';
-import type { ReadAs } from '../core/reading/reading.ts';
-import type { Change } from '../store/remembered.ts';
-import type { Decided, Knowing, Met } from './knowing.ts';
+import type { Said } from '../../core/judge/finding.ts';
+import type { ProductKind } from '../../core/product/product.ts';
+import type { ReadAs } from '../../core/reading/reading.ts';
+import type { Change } from '../../store/remembered.ts';
+import type { Decided, Knowing, Met } from '../knowing.ts';
 import { type Pin, pin, unpin } from './pins.ts';
 import { correctKind, keepProduct, mergeInto, removeProduct } from './products.ts';
 import { type Adding, addToRoutine, fillStep } from './routines.ts';

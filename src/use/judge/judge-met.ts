@@ -1,7 +1,7 @@
-import type { Product } from '../core/product/product.ts';
-import type { Reading } from '../core/reading/reading.ts';
+import type { Product } from '../../core/product/product.ts';
+import type { Reading } from '../../core/reading/reading.ts';
+import type { Knowing, Met } from '../knowing.ts';
 import { type Check, type Judged, judgeProduct } from './judge-product.ts';
-import type { Knowing, Met } from './knowing.ts';
 import { isNotForHair, type KnownProduct, knownProduct } from './met-product.ts';
 
 /** A product read as what it is known as, and held against the head and the routine in use. */

@@ -1,10 +1,10 @@
-import type { FoundText, TabPage } from '../contract/messages.ts';
-import type { Use } from '../core/names/entry.ts';
-import { type Product, type ProductFacts, type ProductKind, usualUse } from '../core/product/product.ts';
-import { findSame } from '../core/product/same-product.ts';
-import type { Remembered } from '../store/remembered.ts';
-import type { Met } from './knowing.ts';
-import { correctedKind } from './sites.ts';
+import type { FoundText, TabPage } from '../../contract/messages.ts';
+import type { Use } from '../../core/names/entry.ts';
+import { type Product, type ProductFacts, type ProductKind, usualUse } from '../../core/product/product.ts';
+import { findSame } from '../../core/product/same-product.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import { correctedKind } from '../acts/sites.ts';
+import type { Met } from '../knowing.ts';
 
 /** A list of a page with its product: at least a name, and where it was met. */
 export function metOnPage(

@@ -1,9 +1,9 @@
-import { type PlanFile, planFileOf } from '../core/plan/plan-file.ts';
-import type { Product } from '../core/product/product.ts';
-import { findSame, keepMet } from '../core/product/same-product.ts';
-import type { Routine, Step } from '../core/wash-day/routine.ts';
-import type { Remembered } from '../store/remembered.ts';
-import type { Decided } from './knowing.ts';
+import { type PlanFile, planFileOf } from '../../core/plan/plan-file.ts';
+import type { Product } from '../../core/product/product.ts';
+import { findSame, keepMet } from '../../core/product/same-product.ts';
+import type { Routine, Step } from '../../core/wash-day/routine.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import type { Decided } from '../knowing.ts';
 import { copyOf, type Making, momentOf } from './routines.ts';
 
 /** A plan of somebody else as it would stand here: what would be new, and its routine. */

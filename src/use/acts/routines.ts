@@ -1,10 +1,10 @@
-import type { Said } from '../core/judge/finding.ts';
-import { insertUsually } from '../core/plan/moves.ts';
-import { withProduct } from '../core/plan/preview.ts';
-import { type Product, type ProductKind, usualUse } from '../core/product/product.ts';
-import type { Routine, Step } from '../core/wash-day/routine.ts';
-import type { Remembered } from '../store/remembered.ts';
-import type { Decided, Knowing, Met } from './knowing.ts';
+import type { Said } from '../../core/judge/finding.ts';
+import { insertUsually } from '../../core/plan/moves.ts';
+import { withProduct } from '../../core/plan/preview.ts';
+import { type Product, type ProductKind, usualUse } from '../../core/product/product.ts';
+import type { Routine, Step } from '../../core/wash-day/routine.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import type { Decided, Knowing, Met } from '../knowing.ts';
 import { keepProduct, productById } from './products.ts';
 
 /** What something new needs from whoever makes it. */

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import type { MessageName, Messages } from '../contract/messages.ts';
-import { unreadReasons } from '../contract/shelf.ts';
-import { productKinds } from '../core/product/product.ts';
-import { change, met, pin, readAs, schemaOf } from '../store/schemas.ts';
+import type { MessageName, Messages } from '../../contract/messages.ts';
+import { unreadReasons } from '../../contract/shelf.ts';
+import { productKinds } from '../../core/product/product.ts';
+import { change, met, pin, readAs, schemaOf } from '../../store/schemas.ts';
 
 /** Who asks: a script of ours in a page, or a page of the extension itself. */
 export type Asker = 'page' | 'view';

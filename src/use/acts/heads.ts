@@ -1,7 +1,7 @@
-import type { Head } from '../core/hair/head.ts';
-import type { Said } from '../core/judge/finding.ts';
-import type { Remembered } from '../store/remembered.ts';
-import type { Decided } from './knowing.ts';
+import type { Head } from '../../core/hair/head.ts';
+import type { Said } from '../../core/judge/finding.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import type { Decided } from '../knowing.ts';
 import { type Making, momentOf } from './routines.ts';
 
 export const newHead = (making: Making, name: string): Head => ({

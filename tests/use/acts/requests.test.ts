@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { MessageName } from '../../src/contract/messages.ts';
-import { admitted, requests } from '../../src/use/requests.ts';
-import { madeProduct, madeRoutine } from '../keeping/made.ts';
+import type { MessageName } from '../../../src/contract/messages.ts';
+import { admitted, requests } from '../../../src/use/acts/requests.ts';
+import { madeProduct, madeRoutine } from '../../keeping/made.ts';
 
 const put = { do: 'put', thing: 'products', value: madeProduct() };
 const text = { text: 'Aqua', starts: [0], lengths: [4], parents: [0], elements: [{ tag: 'p', parent: -1 }] };
@@ -126,7 +126,10 @@ describe('refused whoever asks', () => {
 });
 
 it('every message the background answers has its door', () => {
-  const answers = readFileSync(join(import.meta.dirname, '../../entrypoints/background/answers.ts'), 'utf8');
+  const answers = readFileSync(
+    join(import.meta.dirname, '../../../entrypoints/background/answers.ts'),
+    'utf8',
+  );
   const names = [...answers.matchAll(/^ {2}'?([a-z-]+)'?: ?(?:async )?\(/gm)].map(([, name]) => name);
   expect(names.length).toBeGreaterThan(12);
   expect(names.filter((name) => !Object.hasOwn(requests, name!))).toEqual([]);

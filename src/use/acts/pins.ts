@@ -1,9 +1,9 @@
-import type { Product, ProductFacts } from '../core/product/product.ts';
-import { findSame } from '../core/product/same-product.ts';
-import type { Pin, Remembered } from '../store/remembered.ts';
-import type { Decided, Met } from './knowing.ts';
+import type { Product, ProductFacts } from '../../core/product/product.ts';
+import { findSame } from '../../core/product/same-product.ts';
+import type { Pin, Remembered } from '../../store/remembered.ts';
+import type { Decided, Met } from '../knowing.ts';
 
-export type { Pin } from '../store/remembered.ts';
+export type { Pin } from '../../store/remembered.ts';
 
 /** A product as it stands in a comparison, wherever it came from. */
 export type Compared = Omit<ProductFacts, 'variant' | 'image' | 'category'> & { pin: Pin; text: string };

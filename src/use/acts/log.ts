@@ -1,6 +1,6 @@
-import type { LogEntry, Routine } from '../core/wash-day/routine.ts';
-import type { Remembered } from '../store/remembered.ts';
-import type { Decided } from './knowing.ts';
+import type { LogEntry, Routine } from '../../core/wash-day/routine.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import type { Decided } from '../knowing.ts';
 import { productById } from './products.ts';
 
 /** The routine as it was done, frozen: names and labels as they are now, whatever becomes of the products. */

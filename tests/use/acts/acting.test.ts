@@ -1,13 +1,13 @@
 // Acts of several windows and of a worker that is stopped: decided in the writer's turn, each done once.
 import { describe, expect, it } from 'vitest';
-import { practice } from '../../dictionary/practice.ts';
-import { createKeeper } from '../../src/store/keeper.ts';
-import { undosIn } from '../../src/store/undo-stack.ts';
-import { createActing } from '../../src/use/acting.ts';
-import type { Act } from '../../src/use/acts.ts';
-import { slowArea } from '../keeping/area.ts';
-import { madeRoutine } from '../keeping/made.ts';
-import { runs } from '../run/fuzz-runs.ts';
+import { practice } from '../../../dictionary/practice.ts';
+import { createKeeper } from '../../../src/store/keeper.ts';
+import { undosIn } from '../../../src/store/undo-stack.ts';
+import { createActing } from '../../../src/use/acts/acting.ts';
+import type { Act } from '../../../src/use/acts/acts.ts';
+import { slowArea } from '../../keeping/area.ts';
+import { madeRoutine } from '../../keeping/made.ts';
+import { runs } from '../../run/fuzz-runs.ts';
 
 const now = () => '2026-03-01T12:00:00.000Z';
 const met = (name = 'Foam') => ({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Site } from '../../src/store/remembered.ts';
-import { done, nothing } from './knowing.ts';
+import type { Site } from '../../../src/store/remembered.ts';
+import { done, nothing } from '../knowing.ts';
 
 const url = 'https://shop.example/goods/1';
 const site = (rest: Partial<Site> = {}): Site => ({

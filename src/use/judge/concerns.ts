@@ -1,13 +1,13 @@
-import type { TabPage } from '../contract/messages.ts';
-import { isSameProduct } from '../core/product/same-product.ts';
-import { parsed } from '../store/contents.ts';
-import { keyParts } from '../store/keys.ts';
-import { defaultSettings, type Remembered, type Settings } from '../store/remembered.ts';
-import { schemaOf } from '../store/schemas.ts';
-import { same } from '../store/three-way.ts';
-import { headInUse, routineInUse } from './in-use.ts';
+import type { TabPage } from '../../contract/messages.ts';
+import { isSameProduct } from '../../core/product/same-product.ts';
+import { parsed } from '../../store/contents.ts';
+import { keyParts } from '../../store/keys.ts';
+import { defaultSettings, type Remembered, type Settings } from '../../store/remembered.ts';
+import { schemaOf } from '../../store/schemas.ts';
+import { same } from '../../store/three-way.ts';
+import { originOf } from '../acts/sites.ts';
+import { headInUse, routineInUse } from '../in-use.ts';
 import { metOnPage } from './met-product.ts';
-import { originOf } from './sites.ts';
 
 /** What the browser tells of stored values, by key. */
 export type Stored = Record<string, { oldValue?: unknown; newValue?: unknown }>;

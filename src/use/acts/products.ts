@@ -1,8 +1,8 @@
-import { type Product, type ProductKind, usualUse } from '../core/product/product.ts';
-import { type Kept, keepMet, mergeProducts } from '../core/product/same-product.ts';
-import type { Change, Remembered } from '../store/remembered.ts';
-import type { Decided, Met } from './knowing.ts';
-import { knownProduct } from './met-product.ts';
+import { type Product, type ProductKind, usualUse } from '../../core/product/product.ts';
+import { type Kept, keepMet, mergeProducts } from '../../core/product/same-product.ts';
+import type { Change, Remembered } from '../../store/remembered.ts';
+import { knownProduct } from '../judge/met-product.ts';
+import type { Decided, Met } from '../knowing.ts';
 import { isPinOf, type Pin, pinOf } from './pins.ts';
 import { kindOnPage } from './sites.ts';
 

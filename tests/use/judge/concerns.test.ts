@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { TabPage } from '../../src/contract/messages.ts';
-import { defaultSettings, type Remembered } from '../../src/store/remembered.ts';
-import { concerns, type Stored } from '../../src/use/concerns.ts';
-import { madeHead, madeLog, madeProduct, madeRoutine } from '../keeping/made.ts';
-import { nothing } from './knowing.ts';
+import type { TabPage } from '../../../src/contract/messages.ts';
+import { defaultSettings, type Remembered } from '../../../src/store/remembered.ts';
+import { concerns, type Stored } from '../../../src/use/judge/concerns.ts';
+import { madeHead, madeLog, madeProduct, madeRoutine } from '../../keeping/made.ts';
+import { nothing } from '../knowing.ts';
 
 const page: TabPage = {
   url: 'https://shop.example/tidepool?size=2',

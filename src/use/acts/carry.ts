@@ -1,4 +1,4 @@
-import type { Change, Remembered } from '../store/remembered.ts';
+import type { Change, Remembered } from '../../store/remembered.ts';
 
 /** Changes that say what they change: with each value goes what it was when it was shown. */
 export const carrying = (remembered: Remembered, changes: readonly Change[]): Change[] =>

@@ -1,14 +1,14 @@
-import type { FoundText, TabPage } from '../contract/messages.ts';
-import { type Brings, bringsFor } from '../core/amounts/brings.ts';
-import type { Lookup } from '../core/names/lookup.ts';
-import type { Wish } from '../core/plan/wish.ts';
-import { isProtein, type Reading } from '../core/reading/reading.ts';
+import type { FoundText, TabPage } from '../../contract/messages.ts';
+import { type Brings, bringsFor } from '../../core/amounts/brings.ts';
+import type { Lookup } from '../../core/names/lookup.ts';
+import type { Wish } from '../../core/plan/wish.ts';
+import { isProtein, type Reading } from '../../core/reading/reading.ts';
+import { markOfText, siteOf } from '../acts/sites.ts';
+import { grantedBy } from '../acts/wishes.ts';
+import type { Knowing } from '../knowing.ts';
 import { judgeMet } from './judge-met.ts';
 import type { Check } from './judge-product.ts';
-import type { Knowing } from './knowing.ts';
 import { type KnownProduct, metOnPage } from './met-product.ts';
-import { markOfText, siteOf } from './sites.ts';
-import { grantedBy } from './wishes.ts';
 
 /** One cosmetic list of a page, read and judged. */
 export type ReadList = {

@@ -1,7 +1,7 @@
-import type { ProductFacts, ProductKind } from '../core/product/product.ts';
-import { bareName, pageOf } from '../core/product/same-product.ts';
-import type { Change, Remembered, Site } from '../store/remembered.ts';
-import type { Decided, Met } from './knowing.ts';
+import type { ProductFacts, ProductKind } from '../../core/product/product.ts';
+import { bareName, pageOf } from '../../core/product/same-product.ts';
+import type { Change, Remembered, Site } from '../../store/remembered.ts';
+import type { Decided, Met } from '../knowing.ts';
 
 /** What is remembered of the site of an address. */
 export const siteOf = (sites: readonly Site[], url: string): Site | undefined => {

@@ -1,9 +1,9 @@
-import type { Acted } from '../contract/messages.ts';
-import type { Practice } from '../core/judge/practice.ts';
-import type { Keeper } from '../store/keeper.ts';
-import { createUndoStack, type Session } from '../store/undo-stack.ts';
+import type { Acted } from '../../contract/messages.ts';
+import type { Practice } from '../../core/judge/practice.ts';
+import type { Keeper } from '../../store/keeper.ts';
+import { createUndoStack, type Session } from '../../store/undo-stack.ts';
+import type { Decided } from '../knowing.ts';
 import { type Act, decide } from './acts.ts';
-import type { Decided } from './knowing.ts';
 
 type Options = {
   keeper: Pick<Keeper, 'change'>;

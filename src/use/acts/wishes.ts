@@ -1,8 +1,8 @@
-import { fulfils, type Wish } from '../core/plan/wish.ts';
-import type { ProductKind } from '../core/product/product.ts';
-import type { Reading } from '../core/reading/reading.ts';
-import type { Remembered } from '../store/remembered.ts';
-import type { Decided, Knowing } from './knowing.ts';
+import { fulfils, type Wish } from '../../core/plan/wish.ts';
+import type { ProductKind } from '../../core/product/product.ts';
+import type { Reading } from '../../core/reading/reading.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import type { Decided, Knowing } from '../knowing.ts';
 
 const same = (a: Wish, b: Wish) => JSON.stringify(a) === JSON.stringify(b);
 

@@ -1,13 +1,13 @@
-import type { Head } from '../core/hair/head.ts';
-import type { Answer, Finding } from '../core/judge/finding.ts';
-import { answerOf, fitProduct } from '../core/judge/fit.ts';
-import type { Use } from '../core/names/entry.ts';
-import { type Preview, previewAdd } from '../core/plan/preview.ts';
-import { type ProductKind, usualUse } from '../core/product/product.ts';
-import type { Reading } from '../core/reading/reading.ts';
-import type { Routine } from '../core/wash-day/routine.ts';
-import { allowanceFor, headInUse, routineInUse } from './in-use.ts';
-import type { Knowing } from './knowing.ts';
+import type { Head } from '../../core/hair/head.ts';
+import type { Answer, Finding } from '../../core/judge/finding.ts';
+import { answerOf, fitProduct } from '../../core/judge/fit.ts';
+import type { Use } from '../../core/names/entry.ts';
+import { type Preview, previewAdd } from '../../core/plan/preview.ts';
+import { type ProductKind, usualUse } from '../../core/product/product.ts';
+import type { Reading } from '../../core/reading/reading.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
+import { allowanceFor, headInUse, routineInUse } from '../in-use.ts';
+import type { Knowing } from '../knowing.ts';
 import { washDayInput } from './wash-day-input.ts';
 
 /** Against what a product was held (a head, a routine), as `who` is named, and what the rules said. */

@@ -1,12 +1,12 @@
-import type { Candidate } from '../core/plan/suggest.ts';
-import { type Product, usualUse } from '../core/product/product.ts';
-import type { ReadFor } from '../core/product/read-as.ts';
-import type { Reading } from '../core/reading/reading.ts';
-import type { WashDayInput } from '../core/wash-day/add-up.ts';
-import type { Routine } from '../core/wash-day/routine.ts';
-import { allowanceFor } from './in-use.ts';
-import type { Knowing } from './knowing.ts';
-import { productById } from './products.ts';
+import type { Candidate } from '../../core/plan/suggest.ts';
+import { type Product, usualUse } from '../../core/product/product.ts';
+import type { ReadFor } from '../../core/product/read-as.ts';
+import type { Reading } from '../../core/reading/reading.ts';
+import type { WashDayInput } from '../../core/wash-day/add-up.ts';
+import type { Routine } from '../../core/wash-day/routine.ts';
+import { productById } from '../acts/products.ts';
+import { allowanceFor } from '../in-use.ts';
+import type { Knowing } from '../knowing.ts';
 
 /** The newest label of a product, read for a kind and use; undefined while it is read or where there is none. */
 export function readingOf(knowing: Knowing, product: Product | undefined, as: ReadFor): Reading | undefined {
