@@ -9,7 +9,7 @@ import { closedParts } from './closed-parts.ts';
 import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
-import { shelfIn } from './shelf.ts';
+import { shelfIn } from './shelf/tab.ts';
 import { type StripAt, stripAct, stripUndo } from './strip.ts';
 
 type Sender = chrome.runtime.MessageSender;

@@ -10,7 +10,7 @@ import { createReadings, practice } from './knowing.ts';
 import { listenToBrowser } from './listen.ts';
 import { createPages } from './pages.ts';
 import { createReach } from './reach.ts';
-import { createShelves } from './shelf.ts';
+import { createShelves } from './shelf/shelves.ts';
 import { createTabPages } from './tab-pages.ts';
 
 /** Tells our script in a tab. */

@@ -3,7 +3,7 @@ import type { Acting } from '../../src/use/acts/acting.ts';
 import type { Readings } from './knowing.ts';
 import type { Pages } from './pages.ts';
 import type { createReach } from './reach.ts';
-import type { Shelves } from './shelf.ts';
+import type { Shelves } from './shelf/shelves.ts';
 import type { TabPages } from './tab-pages.ts';
 
 /** What the background is made of: each answers one question, the wiring hands them round. */

@@ -54,3 +54,5 @@ export function createShelfCache(area: Area, bounds: ShelfFacts['remembered']) {
     clear: async () => area.remove(await keys()),
   };
 }
+
+export type ShelfCache = ReturnType<typeof createShelfCache>;
