@@ -47,6 +47,11 @@ const tails = `
 , humectant, softens, fine lines
 . Restorative treatment mask
 . (F.I.L. C12345/1)
+. *issu de l'agriculture biologique **transformé à partir d'ingrédients biologiques
+. **obtenus à partir d’ingrédients biologiques
+. *aus kbA
+. *składnik pochodzący z upraw ekologicznych
+. *ingredienti provenienti da agricoltura biologica
 `
   .split('\n')
   .filter(Boolean);
