@@ -112,3 +112,20 @@ it.each([
   expect(mentions.map(({ found }) => found.how)).toEqual(Array.from({ length: count }, () => 'alias'));
   expect(mentions.some(({ protein }) => protein?.kind === kind)).toBe(true);
 });
+
+// INCI names a copolymer by its monomers with slashes between them (Personal Care Products Council, naming conventions; from memory).
+it.each([
+  'Glycerin/Oxybutylene Copolymer Stearyl Ether',
+  'Linalool/Zyraxyl Copolymer',
+  'Glycerin/Zyraxyl Crosspolymer',
+])('no polymer is read as the first of its monomers: %s', (name) => {
+  const [, mention] = readLabel(`Aqua, ${name}, Parfum`, lookup).mentions;
+  expect(mention).toMatchObject({ raw: name });
+  expect(mention!.moisture ?? []).toEqual([]);
+  expect(mention!.found.how).not.toMatch(/exact|alias/);
+});
+
+it('one name in two languages is still read by either', () => {
+  const [first, second] = readLabel('Aqua/Eau/Zyraxyl, Glycerin / Acrylates Copolymer', lookup).mentions;
+  expect([first!.found.how, second!.found.how]).not.toContain('none');
+});

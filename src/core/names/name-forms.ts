@@ -31,7 +31,7 @@ export function nameForms(printed: string): string[] {
     forms.push(whole.replace(/[[\](){}]/g, ' '), before);
     for (const text of inside) if (after) forms.push(`${text} ${after}`);
   }
-  forms.push(...pieces(bare, /\s*[/|\\]\s*/));
+  if (!isPolymer(bare)) forms.push(...pieces(bare, /\s*[/|\\]\s*/));
   for (const text of inside) forms.push(text, ...pieces(text, /\s*[/|\\,=;]\s*/));
   forms.push(...pieces(bare, /\s+[-–—=:]\s+|:\s+/), bare.replace(origin, ''));
   forms.push(bare.replace(turned, '$2 $1')); // "Extract of Nettle"
@@ -46,6 +46,12 @@ const tidy = (name: string) =>
     .replace(/\(?\b(?:cas(?: no\.?)?:? ?)?\d{2,7}-\d{2}-\d\b\)?/gi, ' ') // CAS registry numbers
     .replace(/\s+/g, ' ')
     .replace(/^[\s.,;:•·*†‡#/-]+|[\s.,;:•·*†‡#/-]+$/g, '');
+
+/** "Glycerin/Oxybutylene Copolymer Stearyl Ether": one polymer of all that its slashes join, no choice of names. */
+const isPolymer = (name: string) =>
+  !/\s\/|\/\s/.test(name) &&
+  /\/[^/]*\b(?:co|cross)polymer\b/i.test(name) &&
+  !/polym[eè]re?\b.*\//i.test(name);
 
 function pieces(text: string, at: RegExp): string[] {
   const found = text.split(at);
