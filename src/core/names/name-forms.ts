@@ -48,10 +48,16 @@ const tidy = (name: string) =>
     .replace(/^[\s.,;:•·*†‡#/-]+|[\s.,;:•·*†‡#/-]+$/g, '');
 
 /** "Glycerin/Oxybutylene Copolymer Stearyl Ether": one polymer of all that its slashes join, no choice of names. */
-const isPolymer = (name: string) =>
-  !/\s\/|\/\s/.test(name) &&
-  /\/[^/]*\b(?:co|cross)polymer\b/i.test(name) &&
-  !/polym[eè]re?\b.*\//i.test(name);
+function isPolymer(name: string): boolean {
+  const before = name.split('/');
+  const last = before.pop()!;
+  return (
+    before.length > 0 &&
+    /\b(?:co|cross)polymer\b/i.test(last) &&
+    !/\s\/|\/\s/.test(name) &&
+    !before.some((piece) => /polym[eè]re?\b/i.test(piece))
+  );
+}
 
 function pieces(text: string, at: RegExp): string[] {
   const found = text.split(at);
