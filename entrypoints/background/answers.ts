@@ -6,10 +6,10 @@ import { mayRead } from '../../src/use/judge/read-page.ts';
 import { siteOfSender } from './admit.ts';
 import { bring } from './bring.ts';
 import { closedParts } from './closed-parts.ts';
+import { inTab } from './in-tab.ts';
 import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
-import { shelfIn } from './shelf/tab.ts';
 import { type StripAt, stripAct, stripUndo } from './strip.ts';
 
 type Sender = chrome.runtime.MessageSender;
@@ -78,7 +78,7 @@ const toViews = ({ shelves, keeper, readings, tabPages, acting, reach }: Parts):
     return null;
   },
   'press-shelf': async ({ tab }) => {
-    await ask(shelfIn(tab), 'read-shelf', null);
+    await ask(inTab(tab, 0), 'read-shelf', null);
     return null;
   },
   'tab-page': ({ tab }) => tabPages.get(tab),

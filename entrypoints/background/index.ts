@@ -6,6 +6,7 @@ import { createActing } from '../../src/use/acts/acting.ts';
 import { admit } from './admit.ts';
 import { createAnswers } from './answers.ts';
 import { followChanges } from './follow-changes.ts';
+import { inTab } from './in-tab.ts';
 import { createReadings, practice } from './knowing.ts';
 import { listenToBrowser } from './listen.ts';
 import { createPages } from './pages.ts';
@@ -14,10 +15,8 @@ import { createShelves } from './shelf/shelves.ts';
 import { createTabPages } from './tab-pages.ts';
 
 /** Tells our script in a tab. */
-const tell = async (tab: number, name: 'again' | 'stop' | 'jump') => {
-  const page = { sendMessage: (message: unknown) => browser.tabs.sendMessage(tab, message) };
-  return name === 'again' ? ask(page, name, {}) : ask(page, name, null);
-};
+const tell = async (tab: number, name: 'again' | 'stop' | 'jump') =>
+  name === 'again' ? ask(inTab(tab), name, {}) : ask(inTab(tab), name, null);
 
 export default defineBackground(() => {
   const keeper = createKeeper();

@@ -1,5 +1,6 @@
 import { browser } from 'wxt/browser';
 import { ask } from '../../src/contract/messages.ts';
+import { inTab } from './in-tab.ts';
 import { makeMenus } from './menus.ts';
 import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
@@ -33,8 +34,7 @@ function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
     }
     if (menuItemId !== 'selection') return void pickList(id, keeper);
     void openPanel(id, 'page');
-    const page = { sendMessage: (message: unknown) => browser.tabs.sendMessage(id, message) };
-    void reach.read(id).then(() => ask(page, 'read-selection', { text: selectionText }));
+    void reach.read(id).then(() => ask(inTab(id), 'read-selection', { text: selectionText }));
   });
   browser.commands.onCommand.addListener((command, tab) => {
     const id = tab?.id;

@@ -1,5 +1,5 @@
 import { ask, type Messages } from '../../../src/contract/messages.ts';
-import type { ShelfDrawn, ShelfRow } from '../../../src/contract/shelf.ts';
+import type { CardState, ShelfDrawn, ShelfRow } from '../../../src/contract/shelf.ts';
 import type { Keeper } from '../../../src/store/keeper.ts';
 import type { Remembered } from '../../../src/store/remembered.ts';
 import { drawShelfBar, drawShelfMark, drawUnread } from '../../../src/ui/describe/draw-shelf.ts';
@@ -10,15 +10,28 @@ import { filtersFor } from '../../../src/use/shelf/filters.ts';
 import { knowProduct } from '../../../src/use/shelf/know-product.ts';
 import type { labelsFor } from '../../../src/use/shelf/labels-for.ts';
 import { rowOf } from '../../../src/use/shelf/row.ts';
+import { inTab } from '../in-tab.ts';
 import type { Readings } from '../knowing.ts';
 import { wordsOf } from '../words.ts';
-import { shelfIn } from './tab.ts';
 
 /** What is known of the products behind addresses, by address. */
 type LabelsOf = (addresses: string[], remembered: Remembered) => Promise<ReturnType<typeof labelsFor>>;
 
 /** What a shelf shows by what was read before: marks and bar in the page, rows in the panel. */
 export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: LabelsOf) {
+  /** Tells of a card what is known of its product. */
+  async function knowing(cards: CardState[], remembered: Remembered) {
+    const entries = await labelsOf(
+      cards.map(({ address }) => address),
+      remembered,
+    );
+    const by = readings.knowing(remembered);
+    return ({ address }: CardState) => {
+      const entry = entries.get(address);
+      return entry && knowProduct(by, entry);
+    };
+  }
+
   return {
     async draw({ cards, bar }: Messages['shelf']['request'], site: string | undefined): Promise<ShelfDrawn> {
       const here = cards.filter(({ address }) => originOf(address) === site);
@@ -26,15 +39,10 @@ export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: Label
       if (bar.running && !remembered.settings.shelfTold)
         void keeper.change([{ do: 'set', settings: { shelfTold: true } }]);
       const t = await wordsOf(remembered);
-      const entries = await labelsOf(
-        here.map(({ address }) => address),
-        remembered,
-      );
-      const knowing = readings.knowing(remembered);
+      const knownOf = await knowing(here, remembered);
       const head = headInUse(remembered);
       const marks = here.map((card) => {
-        const entry = entries.get(card.address);
-        const known = entry && knowProduct(knowing, entry);
+        const known = knownOf(card);
         return known ? drawShelfMark(saysOf(known, card.name, t), t) : drawUnread(card, t);
       });
       return {
@@ -56,18 +64,11 @@ export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: Label
     },
     /** The shelf a tab shows, product by product; null where it shows none. */
     async rows(tab: number): Promise<ShelfRow[] | null> {
-      const page = shelfIn(tab);
-      const cards = await ask(page, 'shelf-cards', null).catch(() => null);
+      const cards = await ask(inTab(tab, 0), 'shelf-cards', null).catch(() => null);
       if (!cards) return null;
-      const remembered = await keeper.remembered();
-      const knowing = readings.knowing(remembered);
-      const entries = await labelsOf(
-        cards.map(({ address }) => address),
-        remembered,
-      );
+      const knownOf = await knowing(cards, await keeper.remembered());
       return cards.map((card) => {
-        const entry = entries.get(card.address);
-        const known = entry && knowProduct(knowing, entry);
+        const known = knownOf(card);
         return known ? rowOf(known, card.name) : card;
       });
     },

@@ -11,11 +11,11 @@ import type { Acting } from '../../../src/use/acts/acting.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
 import { type ShelfAct, shelfAct, shelfActs } from '../../../src/use/shelf/act.ts';
 import { labelsFor } from '../../../src/use/shelf/labels-for.ts';
+import { inTab } from '../in-tab.ts';
 import type { Readings } from '../knowing.ts';
 import { wordsOf } from '../words.ts';
 import { drawnShelves } from './drawn.ts';
 import { metLabels } from './met.ts';
-import { shelfIn } from './tab.ts';
 
 /** What shelves are answered: marks by what was read before, labels of pages that came, acts on their cards. */
 export function createShelves(keeper: Keeper, readings: Readings, acting: Acting) {
@@ -30,7 +30,7 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
     ...drawnShelves(keeper, readings, labelsOf),
     /** A press from the keyboard: reads the shelf a tab shows, and looks for one first where nothing was read yet. */
     async press(tab: number, read: (tab: number) => Promise<void>): Promise<void> {
-      const page = shelfIn(tab);
+      const page = inTab(tab, 0);
       const isShelf = () => ask(page, 'shelf-cards', null).catch(() => null);
       if (!(await isShelf())) await read(tab);
       for (let n = 0; n < 12 && !(await isShelf()); n++) await new Promise((next) => setTimeout(next, 250));
