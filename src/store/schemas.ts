@@ -235,7 +235,10 @@ export const schemaOf = { heads: head, products: product, routines: routine, log
 /** A name of the dictionary, or what the reader said it is. */
 export const readAs = z.union([text, z.object({ as: z.enum(toldKinds) })]);
 
-export const photo = text.check(z.startsWith('data:image/'));
+/** Pixels alone: an SVG could hold a script, and what is no base64 could hold anything. */
+export const photo = z
+  .string()
+  .check(z.regex(/^data:image\/(?:png|jpeg|webp|gif|avif);base64,[A-Za-z0-9+/]+={0,2}$/));
 
 const put = <T extends Thing, S extends z.ZodMiniType>(thing: T, value: S) =>
   z.object({ do: z.literal('put'), thing: z.literal(thing), value, was: z.exactOptional(value) });
