@@ -70,7 +70,7 @@ const scorers: Record<string, Scorer> = {
       ...wordsOf(row.must_say).map((word) => ({
         ...at,
         of: 'must say',
-        right: says.includes(word),
+        right: eitherOf(word).some((one) => says.includes(one)),
         why: `${word} is not said (${says.join(', ')})`,
       })),
       ...barred(row, says).map(({ words }) => ({

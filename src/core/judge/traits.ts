@@ -73,9 +73,11 @@ type Worn = { kind: ProductKind; use: Use };
 export function traitsOf(reading: Reading | undefined, { kind, use }: Worn, practice: Practice): Traits {
   const { judge, matter, washDay } = practice;
   const mentions = reading?.mentions ?? [];
-  // Without water it is an oil by another name, and taken by the drop.
+  // Without water it is an oil by another name, and taken by the drop or the fingertip.
   const byTheDrop =
-    kind === 'leave-in' && mentions.length > 0 && !mentions.some(({ roles }) => roles.includes('water'));
+    (kind === 'leave-in' || kind === 'cream') &&
+    mentions.length > 0 &&
+    !mentions.some(({ roles }) => roles.includes('water'));
   const worn = judge.worn[byTheDrop ? 'oil' : use === usualUse[kind] ? kind : judge.otherUse[use]];
   const each = mentions.map((mention, index) => ({
     mention,

@@ -1,0 +1,24 @@
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { scoreTable } from './score.ts';
+
+const folder = join(import.meta.dirname, 'fresh');
+const unmet = [
+  // Nothing but a foam or a mist is called light on the finest, sparsest, oiliest waves.
+  'V01 · A18 · Isododecane dries off; little stays.',
+  // Two hundredths above what medium strands carry.
+  'V06 · A15 · Dense, dry, porous curls want it.',
+];
+
+// Heads, labels and days are invented, the answers written before the rules were looked at: common practice.
+describe('rows written before the program was asked', () => {
+  it.each(['fits', 'days', 'adds'])(
+    '%s are answered as a stylist would, but for what is told here',
+    (table) => {
+      const { rows, marks } = scoreTable(table, folder)!;
+      expect(rows).toBeGreaterThan(25);
+      const wrong = marks.filter(({ right }) => !right).map(({ row }) => row);
+      expect(wrong.filter((row) => !unmet.includes(row))).toEqual([]);
+    },
+  );
+});
