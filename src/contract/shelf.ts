@@ -79,6 +79,16 @@ export const unreadReasons = [
 ] as const;
 export type Unread = (typeof unreadReasons)[number];
 
+/** Why a press ended before its last page. */
+export const endings = [
+  'cancelled',
+  'shop-busy',
+  'offline',
+  'unreachable', // robots.txt, or several pages in a row
+  'unanswered', // the extension itself: it was updated, say
+] as const;
+export type EndedWhy = (typeof endings)[number];
+
 /** How one product of a shelf stands for the page; what was read, and when, the background knows. */
 export type CardState = { address: string; name: string; state: 'met' | 'reading' | 'failed'; why?: Unread };
 
@@ -105,7 +115,7 @@ export type BarState = {
   failed: Partial<Record<Unread, number>>;
   /** While a press runs: asked for so far, of how many. */
   running?: { done: number; of: number };
-  ended?: 'cancelled' | 'shop-busy';
+  ended?: EndedWhy;
   /** Moment before which the shop does not want to be asked, ms since 1970. */
   again?: number;
   /** The reader was told what a press does, and pressed before. */

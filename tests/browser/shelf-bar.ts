@@ -1,7 +1,7 @@
 // The bar of a shelf and our buttons, as any driven browser finds and presses them.
 import { until } from './harness.ts';
 
-type Driven = {
+export type Driven = {
   evaluate<R, A>(read: (given: A) => R, given: A): Promise<R>;
   mouse: { click(x: number, y: number): Promise<unknown> };
 };
@@ -15,6 +15,23 @@ export const shelfBar = (page: Pick<Driven, 'evaluate'>): Promise<string> =>
       .map(({ dataset }) => dataset.t)
       .join(' ');
   }, null);
+
+/** Marks that are shown on cards, in the order they were drawn. */
+export const shelfMarks = (
+  page: Pick<Driven, 'evaluate'>,
+): Promise<{ label: string; read: boolean; left: number; top: number }[]> =>
+  page.evaluate(
+    () =>
+      [...document.documentElement.children]
+        .flatMap(({ shadowRoot }) => [...(shadowRoot?.querySelectorAll<HTMLElement>('.mark') ?? [])])
+        .filter(({ hidden }) => !hidden)
+        .map((mark) => {
+          const { left, top } = mark.getBoundingClientRect();
+          const label = mark.getAttribute('aria-label') ?? '';
+          return { label, read: mark.classList.contains('read'), left, top };
+        }),
+    null,
+  );
 
 /** Presses one of our buttons with the mouse. */
 export async function pressOurs(page: Driven, words: string): Promise<void> {

@@ -1,4 +1,4 @@
-import type { Manners, Unread } from '../../contract/shelf.ts';
+import type { EndedWhy, Manners, Unread } from '../../contract/shelf.ts';
 import { type Asked, askShop, type Line } from './ask-shop.ts';
 import { askRobots, type Robots } from './robots.ts';
 
@@ -10,19 +10,27 @@ export type ShelfLine = Line & {
   take(address: string, came: { page: string; address: string }): Promise<Unread | undefined>;
 };
 
+/** Why a press ended before its last page: the reader, the line, our own background, or the shop until a moment (ms since 1970). */
+export type Ended = { why: Exclude<EndedWhy, 'shop-busy'> } | { why: 'shop-busy'; again: number };
+
 export type Progress = {
   /** Addresses by how they stand. */
   reading: string[];
   read: string[];
   failed: Map<string, Unread>;
+  /** Of the press that runs, or ran last: products that had their answer, of how many. */
+  done: number;
+  of: number;
   /** Not asked for yet in this press. */
   waiting: string[];
-  /** Why the press ended before its last page: the reader, or the shop until a moment (ms since 1970). */
-  ended?: { why: 'cancelled' } | { why: 'shop-busy'; again: number };
+  ended?: Ended;
 };
 
 /** What may be asked again by a later press; everything else had its answer. */
 const mayAskAgain: ReadonlySet<Unread> = new Set(['offline', 'too-slow', 'cancelled', 'shop-busy']);
+
+/** So many pages in a row that could not be reached: it is not the pages. */
+const lostAfter = 3;
 
 /**
  * Reads products of a shelf by asking the shop for their pages: so many a press, so many at a time, so far apart.
@@ -38,15 +46,18 @@ export function createShelfReading(
   const failed = new Map<string, Unread>();
   const reading = new Set<string>();
   let waiting: string[] = [];
+  let of = 0;
   let robots: Promise<Robots> | undefined;
   let running: AbortController | undefined;
   let notBefore = 0;
 
-  const say = (ended?: Progress['ended']) =>
+  const say = (ended?: Ended) =>
     tell({
       reading: [...reading],
       read: [...read],
       failed: new Map(failed),
+      done: of - waiting.length - reading.size,
+      of,
       waiting: [...waiting],
       ...(ended && { ended }),
     });
@@ -63,60 +74,80 @@ export function createShelfReading(
     const stop = new AbortController();
     running = stop;
     waiting = [...new Set(addresses)].filter((address) => !isOver(address)).slice(0, manners.perPress);
+    of = waiting.length;
     for (const address of waiting) failed.delete(address);
     say();
-    let busy: number | undefined;
-    const later = (again: number | undefined) => {
-      if (again === undefined) return;
-      busy = Math.max(busy ?? 0, again);
-      notBefore = Math.min(busy, line.now() + manners.waitAtMostMinutes * 60_000);
+    let ended: Ended | undefined;
+    const isOff = () => stop.signal.aborted || ended !== undefined;
+    const busyUntil = (again: number) => {
+      notBefore = Math.max(
+        ended?.why === 'shop-busy' ? notBefore : 0,
+        Math.min(again, line.now() + manners.waitAtMostMinutes * 60_000),
+      );
+      ended = { why: 'shop-busy', again: notBefore };
     };
 
     if (waiting.length > 0) {
       robots ??= askRobots(origin, manners, line, stop.signal);
-      const { allows, again } = await robots;
-      // A press ended midway, or a shop that is busy, has not said anything about its rules.
-      if (again !== undefined || stop.signal.aborted) robots = undefined;
-      later(again);
-      if (!stop.signal.aborted && busy === undefined) {
+      const { allows, again, why } = await robots;
+      // A press ended midway, or a shop that is busy or out of reach, has not said anything about its rules.
+      if (again !== undefined || why || stop.signal.aborted) robots = undefined;
+      if (again !== undefined) busyUntil(again);
+      else if (why) ended = { why };
+      if (!isOff()) {
         for (const address of waiting.filter((each) => !allows(each))) failed.set(address, 'robots');
         waiting = waiting.filter(allows);
       }
     }
 
-    /** When the next request may start: requests take their turn, and keep their distance. */
-    let next = line.now() + manners.gapMs;
+    /** Requests take their turn: each keeps its distance from when the one before really began. */
+    let began = line.now();
+    let turn = Promise.resolve();
+    const mayBegin = () => {
+      turn = turn.then(async () => {
+        await line.wait(Math.max(0, began + manners.gapMs - line.now()), stop.signal);
+        began = line.now();
+      });
+      return turn;
+    };
+    let unreached: string[] = [];
     async function hand(): Promise<void> {
-      while (waiting.length > 0 && !stop.signal.aborted && busy === undefined) {
+      while (waiting.length > 0 && !isOff()) {
         const address = waiting.shift()!;
         reading.add(address);
-        const start = next;
-        next = Math.max(next, line.now()) + manners.gapMs;
-        await line.wait(Math.max(0, start - line.now()), stop.signal);
-        if (stop.signal.aborted || busy !== undefined) {
+        await mayBegin();
+        if (isOff()) {
           reading.delete(address);
           waiting.unshift(address);
           return;
         }
         say();
         const came = await askShop(address, manners, line, stop.signal);
-        const why = await outcomeOf(address, came);
-        if ('again' in came) later(came.again);
+        // The page came, and nobody of ours is there to read it: an update, or a worker that does not wake.
+        const why = await outcomeOf(address, came).catch(() => 'unanswered' as const);
         reading.delete(address);
-        if (why) failed.set(address, why);
-        else read.push(address);
+        unreached = 'page' in came || why !== 'elsewhere' ? [] : [...unreached, address];
+        if (why === 'unanswered') {
+          waiting.unshift(address);
+          ended ??= { why };
+        } else if (!why) read.push(address);
+        else failed.set(address, why);
+        if ('again' in came && came.again !== undefined) busyUntil(came.again);
+        if (why === 'offline') ended ??= { why };
+        if (unreached.length >= lostAfter) {
+          for (const each of unreached) failed.delete(each);
+          waiting.unshift(...unreached);
+          unreached = [];
+          ended ??= { why: 'unreachable' };
+        }
         say();
       }
     }
     await Promise.all(Array.from({ length: manners.atOnce }, hand));
     running = undefined;
-    say(
-      stop.signal.aborted
-        ? { why: 'cancelled' }
-        : busy === undefined
-          ? undefined
-          : { why: 'shop-busy', again: notBefore },
-    );
+    if (stop.signal.aborted && !ended)
+      return say(stop.signal.reason === left ? undefined : { why: 'cancelled' });
+    say(ended);
   }
 
   async function outcomeOf(address: string, came: Asked): Promise<Unread | undefined> {
@@ -127,8 +158,12 @@ export function createShelfReading(
     press,
     /** Ends the press that runs; what came until then stays. */
     cancel: () => running?.abort(),
+    /** The reader went on to another shelf: the press for this one ends, and nothing is said of it there. */
+    leave: () => running?.abort(left),
     isRunning: () => running !== undefined,
     /** Those of the addresses that a press now would ask for. */
     left: (addresses: readonly string[]) => [...new Set(addresses)].filter((address) => !isOver(address)),
   };
 }
+
+const left = 'left';

@@ -9,11 +9,13 @@ export type Robots = {
   allows(address: string): boolean;
   /** Set when the shop asked to be left alone for now. */
   again?: number;
+  /** Set when the file could not be had, so that its rules are not known: nothing is asked. */
+  why?: 'offline' | 'unreachable';
 };
 
 /**
  * What the shop asks of programs, by RFC 9309: no such file (4xx) allows everything, a file that cannot be had
- * (5xx, no line) forbids everything. Asked once for all pages of a press.
+ * (5xx, no line) forbids everything until it can. Asked once for all pages of a press.
  */
 export async function askRobots(
   origin: string,
@@ -28,5 +30,8 @@ export async function askRobots(
     return { allows: (address) => robots.isAllowed(address, ourName) !== false };
   }
   const allowed = ['not-found', 'refused', 'login', 'no-page'].includes(answer.why);
-  return { allows: () => allowed, ...(answer.again !== undefined && { again: answer.again }) };
+  const { why, again } = answer;
+  if (again !== undefined) return { allows: () => false, again };
+  if (allowed || why === 'cancelled') return { allows: () => allowed };
+  return { allows: () => false, why: why === 'offline' ? why : 'unreachable' };
 }

@@ -57,7 +57,7 @@ export function startShelf(world: ShelfWorld): Shelf {
   const drawn = new Map<string, string>();
   let cards: Card[] = [];
   let view: { overlay: ReturnType<typeof createOverlay>; bar: HTMLElement; host: Host } | undefined;
-  let progress: Progress = { reading: [], read: [], failed: new Map(), waiting: [] };
+  let progress: Progress = { reading: [], read: [], failed: new Map(), done: 0, of: 0, waiting: [] };
   let [open, told, hides] = [false, world.told, false];
   let filters: string[] = [];
   let turn = 0;
@@ -107,11 +107,13 @@ export function startShelf(world: ShelfWorld): Shelf {
     const all = products();
     const read = all.filter(({ address }) => marks.get(address)?.read).length;
     const failed: BarState['failed'] = {};
-    for (const why of progress.failed.values()) failed[why] = (failed[why] ?? 0) + 1;
+    for (const { address } of all) {
+      const why = progress.failed.get(address);
+      if (why) failed[why] = (failed[why] ?? 0) + 1;
+    }
     const passing: Record<string, number> = {};
     for (const { address } of all)
       for (const filter of marks.get(address)?.passes ?? []) passing[filter] = (passing[filter] ?? 0) + 1;
-    const done = progress.read.length + progress.failed.size;
     return {
       open,
       products: all.length,
@@ -119,7 +121,7 @@ export function startShelf(world: ShelfWorld): Shelf {
       left: toAsk().length,
       failed,
       ...(reading.isRunning() && {
-        running: { done, of: done + progress.reading.length + progress.waiting.length },
+        running: { done: progress.done, of: progress.of },
       }),
       ...(progress.ended && { ended: progress.ended.why }),
       ...(progress.ended && 'again' in progress.ended && { again: progress.ended.again }),

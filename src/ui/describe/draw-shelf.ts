@@ -210,8 +210,9 @@ export function drawShelfBar(
       'div',
       { role: 'status' },
       p(t('shelf.count', { n, read })),
-      ...(ended === 'cancelled' ? [p(t('shelf.stopped'))] : []),
-      ...(ended === 'shop-busy' ? [p(t('shelf.busy', { time }))] : []),
+      ...(ended
+        ? [p(ended === 'shop-busy' ? t('shelf.ended.shop-busy', { time }) : t(`shelf.ended.${ended}`))]
+        : []),
       ...(left === 0 && !running && read > 0 ? [p(t('shelf.all-read'))] : []),
     ],
     ...(running

@@ -336,12 +336,12 @@ export type Arguments = {
   'settings.sites.unlearnt': { host: Value };
   'settings.sites.withdrawn': { host: Value };
   'settings.stays.of': { percent: Value };
-  'shelf.busy': { time: Value };
   'shelf.card.moisture': { amount: Value };
   'shelf.card.price': { price: Value; unit: Value };
   'shelf.card.protein': { amount: Value };
   'shelf.card.read-on': { date: Value };
   'shelf.count': { n: number; read: number };
+  'shelf.ended.shop-busy': { time: Value };
   'shelf.filter.price': { price: Value };
   'shelf.filter.with-count': { filter: Value; n: number };
   'shelf.go-on': { n: number };

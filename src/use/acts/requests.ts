@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import type { MessageName, Messages } from '../../contract/messages.ts';
-import { unreadReasons } from '../../contract/shelf.ts';
+import { endings, unreadReasons } from '../../contract/shelf.ts';
 import { productKinds } from '../../core/product/product.ts';
 import { change, met, pin, readAs, schemaOf } from '../../store/schemas.ts';
 
@@ -103,7 +103,7 @@ const bar = z.object({
   left: whole,
   failed: z.partialRecord(why, whole),
   running: z.exactOptional(z.object({ done: whole, of: whole })),
-  ended: z.exactOptional(z.enum(['cancelled', 'shop-busy'])),
+  ended: z.exactOptional(z.enum(endings)),
   again: z.exactOptional(z.number()),
   told: z.boolean(),
   filters: few(word, 30),

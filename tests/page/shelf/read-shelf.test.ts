@@ -53,7 +53,7 @@ function shop(
         fails,
         hangs,
       } = replies[path] ?? (path === '/robots.txt' ? { status: 404 } : {});
-      await new Promise((next) => setTimeout(next));
+      for (let n = 0; n < 4; n++) await new Promise((next) => setTimeout(next)); // longer than the next one waits
       if (hangs) await new Promise((_, fail) => init.signal!.addEventListener('abort', fail));
       atOnce--;
       if (fails) throw new TypeError('Failed to fetch');
@@ -95,6 +95,28 @@ describe('manners', () => {
     const paths = asked.map(({ path }) => path);
     expect(new Set(paths).size).toBe(paths.length);
     expect(paths).toHaveLength(61);
+  });
+
+  it('keeps its distance from a request that began late', async () => {
+    const made = shop({});
+    const { wait, now } = made.line;
+    let n = 0;
+    made.line.wait = async (ms, signal) => {
+      await wait(ms, signal);
+      if (ms > 0 && n++ % 2 === 0) made.setNow(now() + 300); // a timer of a busy machine
+    };
+    await made.reading.press(products(10));
+    const starts = made.asked.map(({ at }) => at);
+    for (const [i, at] of starts.entries())
+      if (i > 0) expect(at - starts[i - 1]!).toBeGreaterThanOrEqual(500);
+  });
+
+  it('counts each press by itself', async () => {
+    const { reading, told } = shop({});
+    await reading.press(products(30));
+    await reading.press(products(30));
+    expect(told.filter(({ of }) => of === 6).map(({ done }) => done)).toContain(0);
+    expect(told.at(-1)).toMatchObject({ done: 6, of: 6 });
   });
 
   it('sends no cookies and no referrer, and never follows off the shop', async () => {
@@ -193,7 +215,7 @@ describe('what goes wrong ends in a clear state', () => {
     const { reading, asked, last } = shop({ '/products/4': { hangs: true } });
     const pressed = reading.press(products(10));
     while (!asked.some(({ path }) => path === '/products/4')) await new Promise((next) => setTimeout(next));
-    await new Promise((next) => setTimeout(next, 5));
+    await new Promise((next) => setTimeout(next, 20));
     reading.cancel();
     await pressed;
     expect(last().ended).toEqual({ why: 'cancelled' });
@@ -203,11 +225,67 @@ describe('what goes wrong ends in a clear state', () => {
     expect(left.length + last().read.length).toBe(10);
   });
 
-  it('off-line nothing is asked', async () => {
+  it('off-line nothing is asked, and nothing is held against the shop', async () => {
     const { reading, asked, last, line } = shop({});
     line.online = () => false;
     await reading.press(products(2));
     expect(asked).toEqual([]);
-    expect(last().read).toEqual([]);
+    expect(last()).toMatchObject({ read: [], ended: { why: 'offline' } });
+    line.online = () => true;
+    await reading.press(products(2));
+    expect(last().read).toHaveLength(2);
+  });
+
+  it('the line going midway ends the press; what came stays, and the next press goes on', async () => {
+    const { reading, asked, last, line } = shop({});
+    line.online = () => asked.length < 6;
+    await reading.press(products(20));
+    expect(last().ended).toEqual({ why: 'offline' });
+    expect(last().read).toHaveLength(5);
+    expect(asked).toHaveLength(6);
+    line.online = () => true;
+    await reading.press(products(20));
+    expect(last().read).toHaveLength(20);
+    expect(new Set(asked.map(({ path }) => path)).size).toBe(asked.length);
+  });
+
+  it('a shop out of reach three times in a row ends the press, one page that leads away does not', async () => {
+    const lost = Object.fromEntries([4, 5, 6].map((n) => [`/products/${n}`, { fails: true }]));
+    const { reading, asked, last } = shop({ '/products/1': { fails: true }, ...lost });
+    await reading.press(products(20));
+    expect(last().ended).toEqual({ why: 'unreachable' });
+    expect([...last().failed]).toEqual([[`${origin}/products/1`, 'elsewhere']]);
+    expect(asked.length).toBeLessThanOrEqual(9);
+    expect(reading.left(products(20))).toContain(`${origin}/products/4`);
+  });
+
+  it('rules that could not be asked for are not made up', async () => {
+    const replies = { '/robots.txt': { fails: true } };
+    const { reading, asked, last } = shop(replies);
+    await reading.press(products(2));
+    expect(last()).toMatchObject({ ended: { why: 'unreachable' }, failed: new Map() });
+    replies['/robots.txt'].fails = false;
+    await reading.press(products(2));
+    expect(asked).toHaveLength(4);
+  });
+
+  it('nobody of ours to read a page that came: said, and the press is over', async () => {
+    const { reading, last } = shop({}, () => {
+      throw new Error('Extension context invalidated.');
+    });
+    await reading.press(products(9));
+    expect(last()).toMatchObject({ ended: { why: 'unanswered' }, read: [], failed: new Map() });
+    expect(reading.isRunning()).toBe(false);
+    expect(reading.left(products(9))).toHaveLength(9);
+  });
+
+  it('left for another shelf, nothing is said of it', async () => {
+    const { reading, asked, last } = shop({ '/products/4': { hangs: true } });
+    const pressed = reading.press(products(10));
+    while (!asked.some(({ path }) => path === '/products/4')) await new Promise((next) => setTimeout(next));
+    await new Promise((next) => setTimeout(next, 20));
+    reading.leave();
+    await pressed;
+    expect(last().ended).toBeUndefined();
   });
 });
