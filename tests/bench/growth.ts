@@ -8,6 +8,7 @@ import { listsIn } from '../../src/find/lists-in.ts';
 import { looseText } from '../../src/find/page-text.ts';
 import { factsOf } from '../../src/find/product-facts.ts';
 import { readFile } from '../../src/store/read-file.ts';
+import { noClues } from '../find/no-clues.ts';
 
 const steepest = 1.2;
 const least = 8; // ms: below it noise is all there is to see
@@ -38,17 +39,8 @@ const shapes: Record<string, (n: number) => string> = {
   prose: (n) => 'a word of plain text about glycerin and sodium here. '.repeat(n / 52),
 };
 const nested = (n: number) => `${'{"@graph":['.repeat(n / 13)}${']}'.repeat(n / 13)}`;
-const clues = (data: string) => ({
-  base: 'https://shop.example/',
-  heading: 'Goods',
-  title: 'Goods',
-  said: {},
-  data: [data],
-  properties: [],
-  chosen: [],
-  near: '',
-  crumbs: '',
-});
+const clues = (data: string) =>
+  noClues({ base: 'https://shop.example/', heading: 'Goods', title: 'Goods', data: [data] });
 
 type Case = [name: string, run: (text: string) => unknown, shapes: Record<string, (n: number) => string>];
 const cases: Case[] = [

@@ -150,14 +150,20 @@ it('from the first profile to the same state after a wipe', async () => {
     () => panel.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? ''),
     (name) => name.startsWith('Move the gel, place 2'),
   );
-  // And by dragging.
+  // And by dragging, once the rows stand where the new order's findings leave them.
   const handle = panel.getByRole('button', { name: /^Move the gel, place 2/ });
+  const lowest = panel.locator('.step-row').last();
   await handle.scrollIntoViewIfNeeded();
-  const from = (await handle.boundingBox())!;
-  const last = (await panel.locator('.step-row').last().boundingBox())!;
-  await panel.mouse.move(from.x + 5, from.y + 10);
+  await lowest.scrollIntoViewIfNeeded();
+  const stood: string[] = [];
+  const boxes = () => Promise.all([handle.boundingBox(), lowest.boundingBox()]);
+  const [from, last] = await until(boxes, (now) => {
+    stood.push(JSON.stringify(now));
+    return stood.length > 8 && new Set(stood.slice(-8)).size === 1;
+  });
+  await panel.mouse.move(from!.x + 5, from!.y + 10);
   await panel.mouse.down();
-  await panel.mouse.move(from.x + 5, last.y + last.height - 4, { steps: 6 });
+  await panel.mouse.move(from!.x + 5, last!.y + last!.height - 4, { steps: 6 });
   await panel.mouse.up();
   await until(remembered, ({ routines }) => routines[0]?.steps.at(-1)?.kind === 'gel');
   expect((await remembered()).routines[0]?.steps.map(({ kind }) => kind)).toEqual([

@@ -4,22 +4,12 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { MessageName } from '../../../src/contract/messages.ts';
 import { admitted, requests } from '../../../src/use/acts/requests.ts';
+import { noClues } from '../../find/no-clues.ts';
 import { madeProduct, madeRoutine } from '../../keeping/made.ts';
 
 const put = { do: 'put', thing: 'products', value: madeProduct() };
 const text = { text: 'Aqua', starts: [0], lengths: [4], parents: [0], elements: [{ tag: 'p', parent: -1 }] };
-const clues = {
-  base: '',
-  heading: '',
-  title: '',
-  said: {},
-  data: [],
-  properties: [],
-  chosen: [],
-  near: '',
-  crumbs: '',
-};
-const lists = { url: 'https://shop.example/', title: '', texts: [text], clues, canPaint: false };
+const lists = { url: 'https://shop.example/', title: '', texts: [text], clues: noClues(), canPaint: false };
 const met = { text: 'Aqua', facts: { name: 'Foam' } };
 
 describe('a script in a page', () => {

@@ -7,6 +7,7 @@ import type { KindWords } from '../../../src/core/product/kind-words.ts';
 import type { ProductFacts } from '../../../src/core/product/product.ts';
 import type { ListIn } from '../../../src/find/lists-in.ts';
 import { takePage } from '../../../src/use/shelf/take-page.ts';
+import { noClues } from '../../find/no-clues.ts';
 
 const address = 'https://shop.example/products/saltgrass-gel';
 const page = (more: Partial<ShelfPage> = {}): ShelfPage => ({
@@ -14,17 +15,7 @@ const page = (more: Partial<ShelfPage> = {}): ShelfPage => ({
   name: 'Saltgrass Gel',
   at: address,
   texts: [],
-  clues: {
-    base: address,
-    heading: '',
-    title: '',
-    said: {},
-    data: [],
-    properties: [],
-    chosen: [],
-    near: '',
-    crumbs: '',
-  },
+  clues: noClues({ base: address }),
   letters: 5000,
   asksPassword: false,
   ...more,
