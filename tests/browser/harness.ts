@@ -8,12 +8,16 @@ import { root } from '../run/steps.ts';
 import { serveStore } from '../store/serve.ts';
 import { type Options, openChromium } from './chromium.ts';
 
-/** Asks until the answer is the one wanted; the last answer comes back either way. */
+/** Asks until the answer is the one wanted. Throws with the last answer where it never is. */
 export async function until<T>(ask: () => Promise<T>, good: (answer: T) => boolean, ms = 8000): Promise<T> {
   const end = Date.now() + ms;
   for (;;) {
     const answer = await ask();
-    if (good(answer) || Date.now() > end) return answer;
+    if (good(answer)) return answer;
+    if (Date.now() > end) {
+      const last = JSON.stringify(answer) ?? String(answer);
+      throw new Error(`Waited ${ms} ms for ${good}; the last answer: ${last.slice(0, 2000)}`);
+    }
     await new Promise((next) => setTimeout(next, 60));
   }
 }

@@ -76,6 +76,7 @@ async function addToRoutine(id: string) {
   await press(/^Add to routine$/);
   await panel.locator('#adding').waitFor({ state: 'detached' });
   await page.close();
+  await panel.bringToFront();
   return preview;
 }
 
@@ -99,6 +100,7 @@ it('from the first profile to the same state after a wipe', async () => {
   await press('Keep');
   await until(remembered, ({ products }) => products.length === 3);
   await kept.close();
+  await panel.bringToFront();
 
   // The preview says what stacks before anything is changed; then the finding stands by its step.
   const preview = await addToRoutine('isinglass-gel');

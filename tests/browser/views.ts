@@ -33,6 +33,8 @@ export const tabOf = async (shop: Harness, page: Page): Promise<number> =>
 
 /** Goes to a place of the panel, looking at a tab, and waits until nothing is being read. */
 export async function look(shop: Harness, page: Page, place: PlaceName, tab = -1) {
+  // A tab behind another draws once a second, and each press waits for two drawings.
+  await page.bringToFront();
   // A new document each time, whatever stood there.
   await page.goto('about:blank');
   await page.goto(`chrome-extension://${shop.id}/sidepanel.html?tab=${tab}#${place}`);
