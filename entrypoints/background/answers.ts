@@ -33,14 +33,18 @@ const toPages = (parts: Parts): Answers => ({
   },
   'bring-shelf': async (_, sender) => {
     const { tab, frame, site = '' } = at(sender);
-    const { keeper, tabPages } = parts;
-    const remembered = await keeper.remembered();
+    const remembered = await parts.keeper.remembered();
     if (frame !== 0 || !mayRead({ remembered }, site)) return null;
     await bring({ tabId: tab, frameIds: [0] }, 'shelf.js');
-    await tabPages.isShelf(tab, { url: sender.tab?.url ?? site, title: sender.tab?.title ?? '' });
     return { told: remembered.settings.shelfTold ?? false };
   },
-  shelf: (asked, sender) => parts.shelves.draw(asked, at(sender).site),
+  shelf: async (asked, sender) => {
+    const { tab, site } = at(sender);
+    const { url = site ?? '', title = '' } = sender.tab ?? {};
+    // Each time: a page's own script may have led from one shelf to another.
+    await parts.tabPages.isShelf(tab, { url, title });
+    return parts.shelves.draw(asked, site);
+  },
   'shelf-page': (page, sender) => parts.shelves.take(page, at(sender).site),
   'shelf-act': (asked, sender) =>
     // First of all: the panel opens only within the press.
@@ -78,7 +82,7 @@ const toViews = ({ shelves, keeper, readings, tabPages, acting, reach }: Parts):
     return null;
   },
   'press-shelf': async ({ tab }) => {
-    await ask(inTab(tab, 0), 'read-shelf', null);
+    await ask(inTab(tab, 0), 'read-shelf', { told: true });
     return null;
   },
   'tab-page': ({ tab }) => tabPages.get(tab),

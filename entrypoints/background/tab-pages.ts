@@ -41,7 +41,9 @@ export function createTabPages(session: Session) {
     /** The page of this tab is a shelf, with a list of its own or none. */
     isShelf: (tab: number, page: Pick<TabPage, 'url' | 'title'>) =>
       inTurn(async () => {
-        const known = (await get(tab)) ?? { ...page, lists: [] };
+        const before = await get(tab);
+        if (before?.shelf && before.url === page.url) return;
+        const known = before?.url === page.url ? before : { ...page, lists: [] };
         await session.set({ [tabPageKey(tab)]: { ...known, shelf: true } });
       }),
     drop: (tab: number) => inTurn(() => session.remove(tabPageKey(tab))),

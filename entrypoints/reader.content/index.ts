@@ -23,6 +23,11 @@ export default defineContentScript({
       if (ctx.isInvalid) ctx.abort();
       throw problem;
     };
+    let shelf: Shelf | undefined;
+    const bringShelf = async () => {
+      const brought = await ask(browser.runtime, 'bring-shelf', null).catch(gone);
+      shelf = brought ? ours.shelf?.(ctx.signal, brought.told) : undefined;
+    };
     const reader = startReader({
       window,
       signal: ctx.signal,
@@ -48,13 +53,10 @@ export default defineContentScript({
             void ask(browser.runtime, 'line-rules', { seed: ours.seed, selectors }).catch(gone),
         }),
       isHere: () => ctx.isValid,
+      ...(window === window.top && {
+        stirred: seekShelf(ctx.signal, () => void bringShelf().catch(() => undefined)),
+      }),
     });
-    let shelf: Shelf | undefined;
-    const bringShelf = async () => {
-      const brought = await ask(browser.runtime, 'bring-shelf', null).catch(gone);
-      shelf = brought ? ours.shelf?.(ctx.signal, brought.told) : undefined;
-    };
-    if (window === window.top) seekShelf(ctx.signal, () => void bringShelf().catch(() => undefined));
     const heard = (does: () => void) => () => {
       if (ctx.isValid) does();
       return null;
@@ -65,7 +67,7 @@ export default defineContentScript({
         shelf?.again();
         return heard(reader.again)();
       },
-      'read-shelf': heard(() => shelf?.read()),
+      'read-shelf': ({ told }) => heard(() => shelf?.read(told))(),
       'shelf-cards': () => shelf?.table() ?? null,
       jump: heard(reader.jump),
       stop: heard(() => ctx.abort()),

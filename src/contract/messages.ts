@@ -160,8 +160,8 @@ export type Messages = {
   again: { request: { taught?: boolean }; reply: null };
   stop: { request: null; reply: null };
   jump: { request: null; reply: null };
-  /** Background → content script: reads on the shelf of this page. */
-  'read-shelf': { request: null; reply: null };
+  /** Background → content script: reads on the shelf of this page; `told` where the reader was just told what that does. */
+  'read-shelf': { request: { told: boolean }; reply: null };
   /** Background → content script: the products of the shelf in view; null where there is none. */
   'shelf-cards': { request: null; reply: CardState[] | null };
   'read-selection': { request: { text: string }; reply: null };

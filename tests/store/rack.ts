@@ -25,9 +25,17 @@ export type RackAnswer = {
 const goodAt = (n: number) => goods[n % goods.length]!;
 const nameAt = (n: number) => `${goodAt(n).name} ${n}`;
 
+/** What the card of a number shows. */
+export const rackRow = (n: number) => ({
+  link: `${faults[n as keyof typeof faults] === 'robots' ? `/rack/private/${n}` : `/rack/p/${n}`}?utm_source=rack`,
+  picture: `/pictures/${goodAt(n).id}.svg`,
+  name: nameAt(n),
+  cost: `€${(goodAt(n).price + (n % 7)).toFixed(2)}`,
+});
+
 const cardAt = (n: number) => {
-  const path = faults[n as keyof typeof faults] === 'robots' ? `/rack/private/${n}` : `/rack/p/${n}`;
-  return `<li class="card"><a href="${path}?utm_source=rack"><img src="/pictures/${goodAt(n).id}.svg" alt="" width="320" height="400"><b>${plain(nameAt(n))}</b><br><span class="cost">€${(goodAt(n).price + (n % 7)).toFixed(2)}</span></a></li>`;
+  const { link, picture, name, cost } = rackRow(n);
+  return `<li class="card"><a href="${link}"><img src="${picture}" alt="" width="320" height="400"><b>${plain(name)}</b><br><span class="cost">${cost}</span></a></li>`;
 };
 
 /** `/rack?n=24`: the rack; `more` cards come when the reader scrolls, `sort` turns the order round. */

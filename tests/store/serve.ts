@@ -4,6 +4,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { goodOf, goods } from './goods.ts';
+import { gridPage, roomPart } from './grids.ts';
 import { plain } from './html.ts';
 import { categoryPage, pageOf, productPage } from './layout.ts';
 import { pictureOf, sign } from './pictures.ts';
@@ -41,6 +42,8 @@ const html = (body: string, withPolicy = false): Answer => ({ type: 'text/html',
 function partOf(path: string[]): Answer | undefined {
   const [what, which] = path;
   const json = (body: unknown): Answer => ({ type: 'application/json', body: JSON.stringify(body) });
+  const room = what === 'rooms' && roomPart(which ?? '');
+  if (room) return json(room);
   if (what === 'shelf' && !which)
     return json([
       { tag: 'h1', words: 'The shelf' },
@@ -84,7 +87,7 @@ function answer(url: URL, elsewhere: string): Answer | undefined {
   const silent = silentPages[url.pathname];
   if (silent) return html(pageOf(silent));
   if (first === '') return html(categoryPage());
-  if (first === 'shop.css' || first === 'shop.js')
+  if (first === 'shop.css' || first === 'shop.js' || first === 'grids.js')
     return { type: first.endsWith('css') ? 'text/css' : 'text/javascript', body: file(first) };
   if (first === 'hostile' && /^[a-z]+\.css$/.test(rest[0] ?? ''))
     return { type: 'text/css', body: file(`hostile/${rest[0]}`) };
@@ -100,6 +103,10 @@ function answer(url: URL, elsewhere: string): Answer | undefined {
     return rest.length === 0
       ? html(rackPage(url))
       : rackAnswer(rest, url.searchParams.get('elsewhere') ?? elsewhere);
+  if (first === 'grids' || first === 'rooms') {
+    const page = gridPage(first, rest[0] ?? '', Number(url.searchParams.get('n') ?? 120));
+    return page === undefined ? undefined : html(page);
+  }
   if (first === 'goods') {
     const good = goodOf(rest[0] ?? '');
     if (!good) return undefined;

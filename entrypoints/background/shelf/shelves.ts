@@ -34,7 +34,7 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
       const isShelf = () => ask(page, 'shelf-cards', null).catch(() => null);
       if (!(await isShelf())) await read(tab);
       for (let n = 0; n < 12 && !(await isShelf()); n++) await new Promise((next) => setTimeout(next, 250));
-      await ask(page, 'read-shelf', null);
+      await ask(page, 'read-shelf', { told: false });
     },
     async act(
       { address, act, id }: Messages['shelf-act']['request'],

@@ -24,6 +24,8 @@ export type ReaderWorld = {
   painter(): Painter | undefined;
   /** Whether the extension still stands behind this script: an update leaves it alone in the page. */
   isHere(): boolean;
+  /** Something came into the page, or it moved on. */
+  stirred?(): void;
 };
 
 /**
@@ -94,6 +96,7 @@ export function startReader(world: ReaderWorld) {
 
   const watching = watch(win, signal, (came) => {
     if (!world.isHere()) return;
+    world.stirred?.();
     const left = came === 'moved-on' && address !== win.location.href;
     if (left) selected = undefined;
     // The browser forgot what this tab shows while another page was in its place.

@@ -11,28 +11,18 @@ export function maybeShelf(document: Document): boolean {
   return /[€$£¥₹₺₩₽]\s?\d|\d\s?(?:[€£¥₹₺₩₽]|[A-Z]{3}\b|zł|Kč|kr|lei|Ft|лв|руб|円|원)|ItemList/.test(words);
 }
 
-const patience = [0, 700, 2000, 5000, 12000]; // ms after which a page that builds its shelf by script is asked again
-
-/** Calls once, when the page has time and turns out to be a shelf, or becomes one later. */
-export function seekShelf(signal: AbortSignal, found: () => void): void {
-  let asked = 0;
+/**
+ * Calls once, when the page has time and turns out to be a shelf, or becomes one later.
+ * @returns looks again: the page has stirred
+ */
+export function seekShelf(signal: AbortSignal, found: () => void): () => void {
+  let isFound = false;
   const look = () => {
-    if (signal.aborted) return;
-    if (maybeShelf(document)) return found();
-    const next = patience[++asked];
-    if (next !== undefined) setTimeout(idle, next);
+    if (isFound || signal.aborted || !maybeShelf(document)) return;
+    isFound = true;
+    found();
   };
-  const idle = () => ('requestIdleCallback' in window ? requestIdleCallback(look) : setTimeout(look, 50));
-  idle();
-  // A route of the shop's own script starts the asking anew.
-  const { navigation } = window as Window & { navigation?: EventTarget };
-  navigation?.addEventListener(
-    'navigatesuccess',
-    () => {
-      if (asked < patience.length) return;
-      asked = 0;
-      idle();
-    },
-    { signal },
-  );
+  if ('requestIdleCallback' in window) requestIdleCallback(look);
+  else setTimeout(look, 50);
+  return look;
 }

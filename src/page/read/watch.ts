@@ -106,6 +106,11 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
   });
 
   return {
+    /** Something changed that is not heard here: looks when things have settled. */
+    stir() {
+      changed = true;
+      schedule();
+    },
     /** Hears every change of letters within these elements too, and their going; replaces those marked before. */
     mark(elements: Iterable<Element>) {
       const before = marked;

@@ -10,6 +10,9 @@ export type Card = {
   address: string;
   /** The largest element that shows this product alone. */
   element: Element;
+  /** What leads to the product, and its address as it stood there: a grid may hand both to another product. */
+  link: Element;
+  href: string;
   /** Where a mark may stand: the card's picture. */
   picture: Element;
   name: string;
@@ -72,7 +75,7 @@ export function cardsIn(
     if (!picture || !name) continue;
     const words = textOf(inside, 600);
     found.set(element, {
-      card: { address, element, picture, name },
+      card: { address, element, link, href: attribute(link, 'href'), picture, name },
       sure: named.has(address) || (money.test(words) && /\d/.test(words)),
       says: saysProduct,
       shape: shapeOf(element),

@@ -6,6 +6,7 @@ import { draw, fill, put } from '../paint/draw.ts';
 import type { Host } from '../paint/host.ts';
 import { isOurs } from '../paint/visibility.ts';
 import type { Card } from './cards.ts';
+import { isHandedOn } from './follow-cards.ts';
 
 /** How far outside the view marks are kept ready, in pixels. */
 const ahead = '300px';
@@ -70,11 +71,13 @@ export function createOverlay(host: Host, signal: AbortSignal) {
       picture: of.card.picture.getBoundingClientRect(),
     }));
     const { x, y, scale } = host.frame();
-    const shown = at.filter(({ of, card }) => of.mark && card.width > 0 && of.card.element.isConnected);
+    const shown = at.filter(
+      ({ of, card }) => of.mark && card.width > 0 && of.card.element.isConnected && !isHandedOn(of.card),
+    );
     for (const { of, picture, card } of shown)
       of.corner ??= freeCorner(picture.width > 0 ? picture : card, of.card);
     for (const { of, card, picture } of at) {
-      if (!of.mark || card.width === 0) {
+      if (!of.mark || card.width === 0 || isHandedOn(of.card)) {
         hide(of);
         continue;
       }
@@ -209,6 +212,7 @@ export function createOverlay(host: Host, signal: AbortSignal) {
         }
         of?.button?.remove();
         of?.veil?.remove();
+        if (of && open === of) close();
         placed.set(card.element, { card, mark });
         seen.observe(card.element);
       }
@@ -234,8 +238,12 @@ export function createOverlay(host: Host, signal: AbortSignal) {
       fill(line, said, []);
       placePopped();
     },
+    /** Takes marks off what shows another product by now; what it shows is marked once it is known. */
+    check() {
+      for (const of of placed.values()) if (isHandedOn(of.card)) hide(of);
+      ask();
+    },
     close,
-    ask,
   };
 }
 

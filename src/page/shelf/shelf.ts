@@ -15,6 +15,7 @@ import { readClues } from '../read/product.ts';
 import { watch } from '../read/watch.ts';
 import { type Card, cardsIn } from './cards.ts';
 import { dockBar } from './dock-bar.ts';
+import { followCards } from './follow-cards.ts';
 import { createOverlay } from './overlay.ts';
 import { createShelfReading, type Progress, type ShelfLine } from './read-shelf.ts';
 
@@ -39,8 +40,8 @@ export type ShelfWorld = {
 export type Shelf = {
   /** What is remembered has changed: everything is drawn anew. */
   again(): void;
-  /** A press that came from the panel or a shortcut. */
-  read(): void;
+  /** A press that came from the panel, which says what it does, or a shortcut, which does not. */
+  read(wasTold: boolean): void;
   /** The products of this page, for a table of them; null where there are none. */
   table(): CardState[] | null;
 };
@@ -55,8 +56,15 @@ export function startShelf(world: ShelfWorld): Shelf {
   const marks = new Map<string, ShelfMark>();
   /** How each product was last drawn; what changed is drawn again. */
   const drawn = new Map<string, string>();
+  /** What cards call their products: a virtual grid may show others when a page comes. */
+  const names = new Map<string, string>();
   let cards: Card[] = [];
-  let view: { overlay: ReturnType<typeof createOverlay>; bar: HTMLElement; host: Host } | undefined;
+  let view:
+    | { overlay: ReturnType<typeof createOverlay>; bar: HTMLElement; host: Host; ending: AbortController }
+    | undefined;
+  let isUnwanted = false;
+  let path = win.location.pathname;
+  let pressedOn = path;
   let progress: Progress = { reading: [], read: [], failed: new Map(), done: 0, of: 0, waiting: [] };
   let [open, told, hides] = [false, world.told, false];
   let filters: string[] = [];
@@ -71,7 +79,7 @@ export function startShelf(world: ShelfWorld): Shelf {
       ...world.line,
       take: async (address, came) => {
         const page = new win.DOMParser().parseFromString(came.page, 'text/html');
-        const name = cards.find((card) => card.address === address)?.name ?? '';
+        const name = names.get(address) ?? '';
         const texts = [locate(page)?.sent ?? []].flat();
         const { why } = await world.take({
           address,
@@ -159,9 +167,10 @@ export function startShelf(world: ShelfWorld): Shelf {
   }
 
   function show({ lang, dir, bar }: ShelfDrawn) {
-    if (cards.length === 0) return;
+    if (cards.length === 0 || isUnwanted) return;
     view ??= make();
-    if (!view.host.attach([])) return stop();
+    isUnwanted = !view.host.attach([]);
+    if (isUnwanted) return stop();
     view.bar.lang = lang;
     view.overlay.popped.lang = lang;
     view.overlay.popped.dir = dir;
@@ -183,14 +192,16 @@ export function startShelf(world: ShelfWorld): Shelf {
   function make() {
     const host = world.host();
     host.attach([]);
-    const overlay = createOverlay(host, signal);
+    const ending = new AbortController();
+    const until = AbortSignal.any([signal, ending.signal]);
+    const overlay = createOverlay(host, until);
     const bar = draw(['section', { class: 'bar', popover: 'manual', tabindex: -1 }]);
     host.root.append(bar);
     bar.showPopover();
-    win.addEventListener('resize', () => dockBar(bar, win), { signal, passive: true });
+    win.addEventListener('resize', () => dockBar(bar, win), { signal: until, passive: true });
     for (const element of [bar, overlay.popped])
-      element.addEventListener('click', (event) => event.isTrusted && press(event), { signal });
-    return { overlay, bar, host };
+      element.addEventListener('click', (event) => event.isTrusted && press(event), { signal: until });
+    return { overlay, bar, host, ending };
   }
 
   function press(event: Event) {
@@ -219,6 +230,7 @@ export function startShelf(world: ShelfWorld): Shelf {
   function read() {
     told = true;
     open = true;
+    pressedOn = win.location.pathname;
     const left = new Set(toAsk());
     const first = (view?.overlay.inView() ?? []).filter((address) => left.has(address));
     return reading.press([...first, ...left]);
@@ -232,9 +244,22 @@ export function startShelf(world: ShelfWorld): Shelf {
         ({ element, address }, i) => element === cards[i]!.element && address === cards[i]!.address,
       );
     cards = found;
+    for (const { address, name } of found) names.set(address, name);
+    following.now(found);
+    moveOn();
     if (found.length === 0) return clear();
+    view?.overlay.show(cards, marks);
     if (!same) void update();
-    else view?.overlay.ask();
+  }
+
+  /** The page's own script led to another shelf: what was asked for the one before is not asked on, nor spoken of. */
+  function moveOn() {
+    const { pathname } = win.location;
+    if (pathname !== path && progress.ended?.why !== 'shop-busy') delete progress.ended;
+    path = pathname;
+    if (!reading.isRunning() || pathname === pressedOn) return;
+    const asked = new Set([...progress.waiting, ...progress.reading]);
+    if (!cards.some(({ address }) => asked.has(address))) reading.leave();
   }
 
   function redraw() {
@@ -242,6 +267,7 @@ export function startShelf(world: ShelfWorld): Shelf {
     if (cards.length > 0) void update();
   }
   function clear() {
+    view?.ending.abort();
     view?.host.remove();
     view = undefined;
   }
@@ -249,7 +275,11 @@ export function startShelf(world: ShelfWorld): Shelf {
     reading.cancel();
     clear();
   }
-  watch(win, signal, () => look());
+  const watching = watch(win, signal, () => look());
+  const following = followCards(doc, signal, () => {
+    view?.overlay.check();
+    watching.stir();
+  });
   // A product opened in another tab may have been read there.
   doc.addEventListener('visibilitychange', () => doc.visibilityState === 'visible' && redraw(), { signal });
   signal.addEventListener('abort', stop);
@@ -257,9 +287,9 @@ export function startShelf(world: ShelfWorld): Shelf {
 
   return {
     again: redraw,
-    read() {
+    read(wasTold) {
       if (cards.length === 0) return;
-      if (told) return void read();
+      if (told || wasTold) return void read();
       open = true; // the bar says first what a press does
       void update();
     },
