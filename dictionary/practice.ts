@@ -8,10 +8,12 @@ import type {
   Practice,
   WashDayPractice,
 } from '../src/core/judge/practice.ts';
+import type { LearnPractice } from '../src/core/learn/learn-practice.ts';
 import type { PlanPractice } from '../src/core/plan/build/plan-practice.ts';
 import allowance from './allowance.json' with { type: 'json' };
 import markets from './amounts/markets.json' with { type: 'json' };
 import judge from './judge.json' with { type: 'json' };
+import learn from './learn.json' with { type: 'json' };
 import matter from './matter.json' with { type: 'json' };
 import plan from './plan.json' with { type: 'json' };
 import washDay from './wash-day.json' with { type: 'json' };
@@ -23,4 +25,5 @@ export const practice: Practice = {
   matter: matter as MatterPractice,
   judge: judge as JudgePractice,
   plan: plan as PlanPractice,
+  learn: learn as LearnPractice,
 };

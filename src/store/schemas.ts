@@ -143,6 +143,7 @@ const logEntry = z.object({
   feel: z.object({ soft: feel, springy: feel, defined: feel, dry: feel, elastic: feel }),
   notes: text,
   photo: z.exactOptional(text),
+  answered: z.exactOptional(z.enum(['changed', 'left'])),
 });
 
 const site = z.object({

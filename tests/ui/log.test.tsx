@@ -134,6 +134,77 @@ describe('what the good days share', () => {
   });
 });
 
+describe('the one change a wash day speaks for', () => {
+  const cream = madeProduct({
+    id: 'wheat',
+    name: 'Marram Cream',
+    labels: [
+      {
+        text: 'Aqua, Cetearyl Alcohol, Glycerin, Behentrimonium Methosulfate, Hydrolyzed Wheat Protein, Hydrolyzed Silk, Phenoxyethanol, Panthenol, Parfum',
+        seen: '2026-01-02T10:00:00.000Z',
+      },
+    ],
+  });
+  const step = { ...madeRoutine().steps[0]!, product: 'wheat' };
+  const start = [
+    put('heads', head),
+    put('products', {
+      ...madeProduct(),
+      labels: [{ ...cream.labels[0]!, text: cream.labels[0]!.text.replace(/Hydrolyzed[^,]+, /g, '') }],
+    }),
+    put('products', cream),
+    put('routines', madeRoutine({ steps: [step] })),
+    put('log', {
+      ...entry('2026-02-22', { soft: -2 }),
+      done: { name: 'Sunday', steps: [{ ...step, productName: 'Marram Cream' }] },
+    }),
+  ];
+  it('is shown with its reason before it is done, done in one press, and taken back', async () => {
+    const { remembered, world, said } = await open(start);
+    expect(text()).toContain('The wash day felt rough or brittle. One day is little to go by');
+    expect(text()).toContain(
+      'Protein at every wash can make hair rough or brittle. One change to try in Sunday:',
+    );
+    expect(document.querySelector('#lesson strong')!.textContent).toContain('Tidepool Curl Cream');
+    expect(remembered().routines[0]!.steps[0]!.product).toBe('wheat');
+    await press('button', 'Make this change');
+    expect(remembered().routines[0]!.steps[0]!.product).toBe('p1');
+    expect(said.at(-1)).toBe('Sunday is changed. See how the next wash day feels.');
+    expect(document.querySelector('#lesson')).toBeNull();
+    expect(text()).toContain('Something was changed after this day.');
+    await act(async () => void (await world().undo()));
+    await settle();
+    expect(remembered().routines[0]!.steps[0]!.product).toBe('wheat');
+    expect(document.querySelector('#lesson')).not.toBeNull();
+  });
+  it('is left on a press, and asked again where the day is told otherwise', async () => {
+    const { remembered } = await open(start);
+    await press('button', 'Leave it as it is');
+    expect(remembered().log[0]!.answered).toBe('left');
+    expect(remembered().routines[0]!.steps[0]!.product).toBe('wheat');
+    expect(document.querySelector('#lesson')).toBeNull();
+    const more = document.querySelector<HTMLDetailsElement>('.log-entry details')!;
+    await act(() => {
+      more.open = true;
+      more.dispatchEvent(new Event('toggle'));
+    });
+    await press('.log-entry button', /^Change$/);
+    await pick('brittle');
+    await press('button', /^Keep$/);
+    expect(remembered().log[0]).not.toHaveProperty('answered');
+    expect(document.querySelector('#lesson')).not.toBeNull();
+  });
+  it('says what was otherwise than the time before', async () => {
+    await open([...start, put('log', entry('2026-02-15', { soft: 1 }))]);
+    expect(text()).toContain('Not as the time before');
+    expect(text()).toContain('Marram Cream instead of Tidepool Curl Cream (cream)');
+  });
+  it('nothing of it while the day felt well', async () => {
+    await open([...start.slice(0, 4), put('log', entry('2026-02-22', { soft: 2 }))]);
+    expect(document.querySelector('#lesson')).toBeNull();
+  });
+});
+
 it('says the feel in words', () => {
   expect(feelWords(translator('en'), { soft: 2, springy: -1, defined: 0, dry: -2 })).toBe(
     'very soft, limp, very greasy',

@@ -1,6 +1,7 @@
 import type { BringsPractice } from '../amounts/brings.ts';
 import type { Markets } from '../amounts/market.ts';
 import type { Allowance, DamageKind, Density, Porosity, Scalp, Shape, Thickness } from '../hair/head.ts';
+import type { LearnPractice } from '../learn/learn-practice.ts';
 import type { ProteinSize, Range, Use } from '../names/entry.ts';
 import type { PlanPractice } from '../plan/build/plan-practice.ts';
 import type { ProductKind } from '../product/product.ts';
@@ -258,4 +259,6 @@ export type Practice = {
   judge: JudgePractice;
   /** dictionary/plan.json */
   plan: PlanPractice;
+  /** dictionary/learn.json */
+  learn: LearnPractice;
 };

@@ -49,4 +49,6 @@ export type LogEntry = {
   notes: string;
   /** Key of a local photo, if any. */
   photo?: string;
+  /** What this day spoke for was done, or left alone: it is not proposed again. */
+  answered?: 'changed' | 'left';
 };

@@ -48,6 +48,7 @@ export function EntryCard({
       </p>
       {words && <p>{words}</p>}
       {entry.notes && <p class="log-notes">{entry.notes}</p>}
+      {entry.answered && <p class="hint">{t(`log.learn.answered.${entry.answered}`)}</p>}
       <Disclosure
         summary={t('log.as-done', { name: entry.done.name, n: entry.done.steps.length })}
         open={open}

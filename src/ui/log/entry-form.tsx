@@ -51,6 +51,9 @@ export function EntryForm(props: {
       feel,
       notes,
       ...(entry?.photo && { photo: entry.photo }),
+      // Told otherwise, the day may speak for something else.
+      ...(entry?.answered &&
+        JSON.stringify(feel) === JSON.stringify(entry.feel) && { answered: entry.answered }),
     };
     if (await carryOut(world, keepEntry(kept, photo, world.newId()))) props.onDone();
   };

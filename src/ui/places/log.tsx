@@ -5,6 +5,7 @@ import { EntryCard } from '../log/entry-card.tsx';
 import { EntryForm } from '../log/entry-form.tsx';
 import '../log/log.css';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
+import { LessonCard } from '../log/lesson-card.tsx';
 import { TallyCard } from '../log/tally-card.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
@@ -62,6 +63,7 @@ export function LogPlace({ world }: { world: World }) {
           <p>{t('log.empty.why')}</p>
         </Empty>
       )}
+      {!at && <LessonCard world={world} />}
       <TallyCard world={world} head={head} entries={entries} />
       {entries.length > 0 && (
         <WindowList items={entries} keyOf={({ id }) => id} label={t('log.entries')} estimate={110}>

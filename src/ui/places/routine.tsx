@@ -15,6 +15,7 @@ import { ChartCard } from '../routine/chart-card.tsx';
 import { DaySummary } from '../routine/day-summary.tsx';
 import '../routine/routine.css';
 import { keepRoutine, newRoutine } from '../../use/acts/routines.ts';
+import { LessonCard } from '../log/lesson-card.tsx';
 import { OpenPlan } from '../routine/open-plan.tsx';
 import { RoutinePicker } from '../routine/routine-picker.tsx';
 import { RunCard } from '../routine/run-card.tsx';
@@ -108,6 +109,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
           <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
         </>
       )}
+      <LessonCard world={world} routine={routine.id} onChanged={setChanged} />
       <StepList
         world={world}
         routine={routine}
