@@ -1,12 +1,8 @@
-import type { Acted, MessageName, Messages } from '../../src/contract/messages.ts';
+import type { Acted } from '../../src/contract/messages.ts';
 import type { Act } from '../../src/use/acts/acts.ts';
 import { carrying } from '../../src/use/acts/carry.ts';
+import type { Asked } from './asked.ts';
 import type { State } from './state.ts';
-
-type Asked = <N extends MessageName>(
-  name: N,
-  request: Messages[N]['request'],
-) => Promise<Messages[N]['reply']>;
 
 /** What the panel has done: the background does it, the panel says what came of it. */
 export function createDoing(
@@ -60,3 +56,5 @@ export function createDoing(
     },
   };
 }
+
+export type Doing = ReturnType<typeof createDoing>;

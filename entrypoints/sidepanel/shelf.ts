@@ -1,10 +1,5 @@
-import type { MessageName, Messages } from '../../src/contract/messages.ts';
 import type { World } from '../../src/ui/world.ts';
-
-type Asked = <N extends MessageName>(
-  name: N,
-  request: Messages[N]['request'],
-) => Promise<Messages[N]['reply']>;
+import type { Asked } from './asked.ts';
 
 /** The shelf of the tab in view. */
 export const shelfOf = (tab: number, asked: Asked, save: World['save']): NonNullable<World['shelf']> => ({

@@ -1,0 +1,41 @@
+import { type Answers, ask } from '../../src/contract/messages.ts';
+import { closedParts } from './closed-parts.ts';
+import { forgetAll } from './forget.ts';
+import { inTab } from './in-tab.ts';
+import type { Parts } from './parts.ts';
+import { pickList } from './pick.ts';
+
+/** What panel and pages of the extension are answered. */
+export const toViews = (parts: Parts): Answers => {
+  const { shelves, keeper, readings, tabPages, acting, reach } = parts;
+  return {
+    read: (texts) => texts.map(({ text, ...as }) => readings.read(text, as)),
+    'look-up': (typed) => readings.lookUp(typed),
+    close: (names) => names.map((name) => readings.lookup.close(name, 3)),
+    'shelf-rows': ({ tab }) => shelves.rows(tab),
+    'labels-met': () => shelves.cache.count(),
+    'forget-labels': async () => {
+      await shelves.cache.clear();
+      return null;
+    },
+    'press-shelf': async ({ tab }) => {
+      await ask(inTab(tab, 0), 'read-shelf', { told: true });
+      return null;
+    },
+    'tab-page': ({ tab }) => tabPages.get(tab),
+    act: ({ act, id }) => acting.act(act, id),
+    undo: ({ key }) => acting.undo(key),
+    change: (changes) => acting.act({ act: 'change', changes }, crypto.randomUUID()),
+    remembered: () => keeper.remembered(),
+    forget: () => forgetAll(parts),
+    'read-tab': async ({ tab }) => {
+      await reach.read(tab);
+      return null;
+    },
+    'closed-parts': ({ tab }) => closedParts(tab, readings.finder),
+    'pick-list': async ({ tab }) => {
+      await pickList(tab, keeper);
+      return null;
+    },
+  };
+};

@@ -1,0 +1,37 @@
+import type { PanelGo } from '../../src/contract/messages.ts';
+import { isPlace } from '../../src/ui/shell.tsx';
+import type { Detail, PlaceName } from '../../src/ui/world.ts';
+import { comparedMet } from '../../src/use/acts/pins.ts';
+import { metOnPage } from '../../src/use/judge/met-product.ts';
+import type { Doing } from './doing.ts';
+import type { State } from './state.ts';
+
+/** Where the panel was left, at once and without asking anybody. */
+const leftAt = 'place';
+
+/** The place the panel opens at: the one its address asks for, or the one it was left at. */
+export function firstPlace(): PlaceName {
+  const wanted = location.hash.slice(1) || (localStorage.getItem(leftAt) ?? undefined);
+  return isPlace(wanted) ? wanted : 'page';
+}
+
+/** Going from place to place, by the reader's hand or sent from a page. */
+export function createGoing(state: State, doing: Doing, drawSoon: () => void) {
+  function go(to: PlaceName, what?: Detail) {
+    state.place = to;
+    state.detail = what;
+    localStorage.setItem(leftAt, to);
+    drawSoon();
+  }
+
+  async function sent({ place, list: ref, picture }: PanelGo) {
+    if (!isPlace(place)) return;
+    if (picture) return go(place, { picture });
+    const list = state.page?.lists.find(({ id, frame = 0 }) => ref?.id === id && ref.frame === frame);
+    const met = list && metOnPage(list, state.page);
+    if (place === 'routine' && met) return go(place, { add: met });
+    if (place === 'compare' && met) await doing.act({ act: 'pin', pin: comparedMet(met).pin });
+    go(place, ref && { list: ref });
+  }
+  return { go, sent };
+}
