@@ -8,6 +8,13 @@ import { startShelf } from '../src/page/shelf/shelf.ts';
 
 const mode = import.meta.env.MODE === 'localhost' ? 'open' : 'closed';
 
+/** Asks the background; an update leaves this script in the page without one, and then all of ours goes. */
+const asks: typeof ask = (runtime, name, request) =>
+  ask(runtime, name, request).catch((problem: unknown) => {
+    if (!browser.runtime?.id) ours.reader?.abort();
+    throw problem;
+  });
+
 export default defineUnlistedScript(() => {
   ours.shelf = (signal, told) =>
     startShelf({
@@ -29,8 +36,8 @@ export default defineUnlistedScript(() => {
             });
           }),
       },
-      draw: (cards, bar) => ask(browser.runtime, 'shelf', { cards, bar }),
-      take: (page) => ask(browser.runtime, 'shelf-page', page),
-      act: (address, act, id) => ask(browser.runtime, 'shelf-act', { address, act, id }),
+      draw: (cards, bar) => asks(browser.runtime, 'shelf', { cards, bar }),
+      take: (page) => asks(browser.runtime, 'shelf-page', page),
+      act: (address, act, id) => asks(browser.runtime, 'shelf-act', { address, act, id }),
     });
 });

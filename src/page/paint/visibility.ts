@@ -41,9 +41,10 @@ export function isCovered({ endContainer }: StaticRangeInit, x: number, y: numbe
   return !!hit && !isOurs(hit) && !holds(holder, hit) && !holds(hit, holder);
 }
 
-/** Whether the page keeps something fixed (a sticky header) at a point. */
-export function isFixedAt(x: number, y: number): boolean {
+/** What the page keeps fixed (a sticky header) at a point. */
+export function fixedAt(x: number, y: number): Element | undefined {
   let at = doc.elementsFromPoint(x, y).find((each) => !isOurs(each));
-  for (; at; at = around(at)) if (/fixed|sticky/.test(getComputedStyle(at).position)) return true;
-  return false;
+  for (; at; at = around(at)) if (/fixed|sticky/.test(getComputedStyle(at).position)) return at;
+  return undefined;
 }
+export const isFixedAt = (x: number, y: number) => fixedAt(x, y) !== undefined;

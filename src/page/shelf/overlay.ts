@@ -33,6 +33,7 @@ export function createOverlay(host: Host, signal: AbortSignal) {
   const near = new Set<Element>();
   let filters: string[] = [];
   let asked = false;
+  let isReturning = false;
   let open: Placed | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -119,10 +120,16 @@ export function createOverlay(host: Host, signal: AbortSignal) {
       button.addEventListener(type, (event) => event.isTrusted && does(event), { signal });
     hear('pointerenter', () => later(() => show(of), open ? 60 : 160));
     hear('pointerleave', () => later(() => popped.matches(':hover') || close(), 260));
-    hear('focus', () => button.matches(':focus-visible') && show(of));
+    hear('focus', () => !isReturning && button.matches(':focus-visible') && show(of));
+    hear('blur', (event) => {
+      const to = (event as FocusEvent).relatedTarget as Node | null;
+      if (open === of && !popped.contains(to) && !popped.matches(':hover')) close();
+    });
     hear('click', (event) => {
       event.preventDefault();
       show(of);
+      // From the keyboard: on into the card, which else would come after all marks.
+      if ((event as MouseEvent).detail === 0) buttonsOf(popped)[0]?.focus();
     });
     return button;
   }
@@ -141,16 +148,41 @@ export function createOverlay(host: Host, signal: AbortSignal) {
     close();
     open = of;
     fill(popped, of.mark.card, []);
+    outOfOrder(popped);
     popped.dataset.address = of.card.address;
     popped.showPopover();
     if (of.button) of.button.ariaDescribedByElements = [popped];
     placePopped();
   }
-  /** Draws the open card anew; what came of an act on it stays said. */
+  /** Draws the open card anew; what came of an act on it stays said, and who was in it by the keyboard stays in it. */
   function refill(mark: ShelfMark) {
     const said = popped.querySelector('.said');
+    const held = focusIn();
     fill(popped, mark.card, []);
     if (said) popped.append(said);
+    outOfOrder(popped);
+    if (held)
+      (buttonsOf(popped).find((each) => each.dataset.which === held) ?? buttonsOf(popped)[0])?.focus();
+  }
+  /** Which button of the open card has the focus, if any. */
+  const focusIn = () => {
+    const { activeElement } = popped.getRootNode() as ShadowRoot;
+    return popped.contains(activeElement) ? (activeElement as HTMLElement).dataset.which : undefined;
+  };
+  /** From button to button; over either end the keyboard is back at the card's mark, and goes on from there. */
+  function goByTab(event: KeyboardEvent) {
+    if (!event.isTrusted || event.key !== 'Tab') return;
+    const all = buttonsOf(popped);
+    const to = all[all.findIndex((each) => each.dataset.which === focusIn()) + (event.shiftKey ? -1 : 1)];
+    if (to) to.focus();
+    else goBack();
+    // The browser itself goes on from the mark to the next.
+    if (to || event.shiftKey) event.preventDefault();
+  }
+  function goBack() {
+    isReturning = true;
+    open?.button?.focus();
+    isReturning = false;
   }
   function placePopped() {
     const at = open?.button?.getBoundingClientRect();
@@ -165,10 +197,13 @@ export function createOverlay(host: Host, signal: AbortSignal) {
     if (popped.matches(':popover-open')) popped.hidePopover();
   }
   popped.addEventListener('pointerleave', ({ isTrusted }) => isTrusted && close(), { signal });
-  doc.addEventListener('keydown', ({ key, isTrusted }) => isTrusted && key === 'Escape' && close(), {
-    signal,
-    capture: true,
-  });
+  popped.addEventListener('keydown', goByTab, { signal });
+  const onEscape = ({ key, isTrusted }: KeyboardEvent) => {
+    if (!isTrusted || key !== 'Escape' || !open) return;
+    if (focusIn()) goBack();
+    close();
+  };
+  doc.addEventListener('keydown', onEscape, { signal, capture: true });
   doc.addEventListener(
     'pointerdown',
     ({ target, isTrusted }) => isTrusted && !isOurs(target as Element) && close(),
@@ -236,6 +271,7 @@ export function createOverlay(host: Host, signal: AbortSignal) {
       popped.querySelector('.said')?.remove();
       popped.append(line);
       fill(line, said, []);
+      outOfOrder(line);
       placePopped();
     },
     /** Takes marks off what shows another product by now; what it shows is marked once it is known. */
@@ -246,6 +282,12 @@ export function createOverlay(host: Host, signal: AbortSignal) {
     close,
   };
 }
+
+const buttonsOf = (of: Element) => [...of.querySelectorAll<HTMLElement>('button')];
+/** Out of the page's order: the card is entered from its mark, not after all marks. */
+const outOfOrder = (of: Element) => {
+  for (const each of buttonsOf(of)) each.tabIndex = -1;
+};
 
 const isInView = (element: Element) => {
   const { top, bottom, left, right } = element.getBoundingClientRect();

@@ -16,6 +16,7 @@ import { watch } from '../read/watch.ts';
 import { type Card, cardsIn } from './cards.ts';
 import { dockBar } from './dock-bar.ts';
 import { followCards } from './follow-cards.ts';
+import { heldIn } from './hold-focus.ts';
 import { createOverlay } from './overlay.ts';
 import { createShelfReading, type Progress, type ShelfLine } from './read-shelf.ts';
 
@@ -105,7 +106,7 @@ export function startShelf(world: ShelfWorld): Shelf {
     return why ? { address, name, state: 'failed', why } : { address, name, state: 'met' };
   };
   /** How it stands, and whether its page came since: that changes what the background answers. */
-  const keyOf = (card: Card) => `${JSON.stringify(stateOf(card))}${progress.read.includes(card.address)}`;
+  const stageOf = (card: Card) => `${JSON.stringify(stateOf(card))}${progress.read.includes(card.address)}`;
 
   const products = () => [...new Map(cards.map((card) => [card.address, card])).values()];
   const toAsk = () =>
@@ -147,8 +148,8 @@ export function startShelf(world: ShelfWorld): Shelf {
       return;
     }
     asking = true;
-    const changed = products().filter((card) => drawn.get(card.address) !== keyOf(card));
-    const keys = changed.map((card) => [card.address, keyOf(card)] as const);
+    const changed = products().filter((card) => drawn.get(card.address) !== stageOf(card));
+    const keys = changed.map((card) => [card.address, stageOf(card)] as const);
     const now = ++turn;
     const answer = await world.draw(changed.map(stateOf), barState()).catch(() => undefined);
     asking = false;
@@ -174,17 +175,13 @@ export function startShelf(world: ShelfWorld): Shelf {
     view.bar.lang = lang;
     view.overlay.popped.lang = lang;
     view.overlay.popped.dir = dir;
-    const focused = (view.bar.getRootNode() as ShadowRoot).activeElement;
-    const held = focused && view.bar.contains(focused) ? keyOfButton(focused as HTMLElement) : undefined;
+    const keepFocus = heldIn(view.bar);
     const [docked, shape] = [view.bar.className + view.bar.dir, open ? 'bar' : 'bar tab'];
     view.bar.className = shape;
     view.bar.dir = dir;
     fill(view.bar, bar, []);
     if (docked !== shape + dir) dockBar(view.bar, win);
-    if (held !== undefined)
-      [...view.bar.querySelectorAll<HTMLElement>('button')]
-        .find((each) => keyOfButton(each) === held)
-        ?.focus();
+    keepFocus();
     view.overlay.show(cards, marks);
     view.overlay.filter(filters, hides);
   }
@@ -195,7 +192,10 @@ export function startShelf(world: ShelfWorld): Shelf {
     const ending = new AbortController();
     const until = AbortSignal.any([signal, ending.signal]);
     const overlay = createOverlay(host, until);
-    const bar = draw(['section', { class: 'bar', popover: 'manual', tabindex: -1 }]);
+    const bar = draw([
+      'section',
+      { class: 'bar', popover: 'manual', tabindex: -1, 'aria-labelledby': 'shelf-bar' },
+    ]);
     host.root.append(bar);
     bar.showPopover();
     win.addEventListener('resize', () => dockBar(bar, win), { signal: until, passive: true });
@@ -249,6 +249,8 @@ export function startShelf(world: ShelfWorld): Shelf {
     moveOn();
     if (found.length === 0) return clear();
     view?.overlay.show(cards, marks);
+    // A page may by now keep something in its corner.
+    if (view && !open) dockBar(view.bar, win);
     if (!same) void update();
   }
 
@@ -290,14 +292,12 @@ export function startShelf(world: ShelfWorld): Shelf {
     read(wasTold) {
       if (cards.length === 0) return;
       if (told || wasTold) return void read();
-      open = true; // the bar says first what a press does
-      void update();
+      open = true; // the bar says first what a press does, and waits for it
+      void update().then(() => view?.bar.querySelector<HTMLElement>('.main')?.focus());
     },
     table: () => (cards.length > 0 ? products().map(stateOf) : null),
   };
 }
-
-const keyOfButton = ({ dataset: { does = '', which = '' } }: HTMLElement) => `${does} ${which}`;
 
 /** Letters of scripts and styles, which a page does not show. */
 function scriptLetters(page: Document): number {

@@ -118,7 +118,7 @@ export function drawShelfMark(says: ShelfSays, t: Translate): ShelfMark {
       ? t('shelf.mark', { name, answer, ...amounts })
       : t('shelf.mark.no-head', { name, ...amounts }),
     card: [
-      ['h3', {}, name],
+      ['p', { class: 'name' }, name],
       ...(says.granted ? [['p', { class: 'found' }, t('shelf.granted')] as Drawing] : []),
       ...(says.notForHair ? [['p', { class: 'found' }, t('page.verdict.not-hair')] as Drawing] : []),
       ...says.verdicts.map(drawVerdict),
@@ -165,7 +165,7 @@ export function drawUnread({ address, name, state, why }: CardState, t: Translat
     ],
     label,
     card: [
-      ['h3', {}, name],
+      ['p', { class: 'name' }, name],
       ['p', {}, why ? words : label],
       ['div', { class: 'actions' }, button('act', 'open', t('shelf.act.open'))],
     ],
@@ -198,14 +198,26 @@ export function drawShelfBar(
   const { read, products: n, left, running, ended, again } = bar;
   const short = t('shelf.tab', { read, n });
   if (!bar.open)
-    return [['div', { class: 'head' }, ['b', {}, short], icon(t('shelf.unfold'), 'M4 10 8 6 12 10', false)]];
+    return [
+      [
+        'div',
+        { class: 'head' },
+        ['b', { id: 'shelf-bar' }, short],
+        icon(t('shelf.unfold'), 'M4 10 8 6 12 10', false),
+      ],
+    ];
   const failed = Object.entries(bar.failed) as [Unread, number][];
   const sum = failed.reduce((all, [, count]) => all + count, 0);
   const time =
     again === undefined ? '' : new Intl.DateTimeFormat(t.lang, { timeStyle: 'short' }).format(again);
   const p = (words: string, attributes: Record<string, string> = {}): Drawing => ['p', attributes, words];
   return [
-    ['div', { class: 'head' }, ['b', {}, t('shelf.title')], icon(t('shelf.fold'), 'M4 6 8 10 12 6', true)],
+    [
+      'div',
+      { class: 'head' },
+      ['b', { id: 'shelf-bar' }, t('shelf.title')],
+      icon(t('shelf.fold'), 'M4 6 8 10 12 6', true),
+    ],
     [
       'div',
       { role: 'status' },

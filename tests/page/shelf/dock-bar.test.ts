@@ -10,6 +10,7 @@ let fixed: { left: number; top: number; right: number; bottom: number; element: 
 function keep(left: number, top: number, right: number, bottom: number, position = 'fixed') {
   const element = document.createElement('div');
   element.style.position = position;
+  element.getBoundingClientRect = () => ({ top }) as DOMRect;
   document.body.append(element);
   fixed.push({ left, top, right, bottom, element });
 }
@@ -53,6 +54,12 @@ describe('the bar of a shelf', () => {
   it('what scrolls with the page is no hindrance', () => {
     keep(0, 0, 800, 600, 'absolute');
     expect(docked()).toBe('bottom left');
+  });
+  it('stands above what the page keeps at its foot where its head is taken too', () => {
+    keep(0, 0, 800, 60, 'sticky');
+    keep(0, 550, 800, 600);
+    docked();
+    expect(bar.style.getPropertyValue('inset')).toBe('auto auto 62px 12px');
   });
   it('stays at its best place where everything is taken', () => {
     keep(0, 0, 800, 600);
