@@ -54,7 +54,7 @@ export type ProductClues = {
   base: string;
   heading: string;
   title: string;
-  /** By name of the meta tag or microdata property; `canonical` is the link of that name. */
+  /** By name of the meta tag or microdata property; `canonical` is the link of that name, `language` the page's. */
   said: { [name: string]: string };
   /** JSON-LD blocks. */
   data: string[];

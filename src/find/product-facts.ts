@@ -1,4 +1,5 @@
 import type { ProductClues } from '../contract/messages.ts';
+import { localeOf } from '../core/amounts/market.ts';
 import type { ProductFacts } from '../core/product/product.ts';
 
 type Facts = { [key: string]: unknown };
@@ -55,6 +56,8 @@ export function factsOf({
     [plain(known.size), plain(known.weight), variant ?? '', name, heading, title, near]
       .map(sizeIn)
       .find(Boolean) ?? {};
+  // Region and all: a shop in one language may sell under another law.
+  const language = (localeOf(said.language) ?? localeOf(said['og:locale']))?.baseName;
   const url = address(said.canonical || said['og:url'] || plain(offer.url), base);
   const image = address(said['og:image'] || plain(known.image), base);
   return {
@@ -63,6 +66,7 @@ export function factsOf({
     ...size,
     ...(price ? { price } : {}),
     ...(/^[A-Z]{3}$/.test(currency) ? { currency } : {}),
+    ...(language ? { language } : {}),
     ...(url ? { url } : {}),
     ...(variant ? { variant } : {}),
     ...(image ? { image } : {}),

@@ -17,7 +17,7 @@ const picture = 'data:image/png;base64,iVBORw0KGgo=';
 const labelMet = (day: string, text = 'Aqua, Glycerin') => ({
   address: 'https://shop.example/p/gel',
   text,
-  product: { name: 'Isinglass Gel', price: 9, currency: 'EUR' },
+  product: { name: 'Isinglass Gel', price: 9, currency: 'EUR', language: 'de-AT' },
   readOn: `${day}T10:00:00.000Z`,
 });
 const full: Change[] = [

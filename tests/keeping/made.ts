@@ -30,6 +30,7 @@ export const madeProduct = (over: Partial<Product> = {}): Product => ({
       url: 'https://shop.example/tidepool',
       price: 14,
       currency: 'EUR',
+      language: 'de',
       seen: '2026-01-02T10:00:00.000Z',
     },
   ],

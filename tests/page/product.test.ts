@@ -61,6 +61,20 @@ it('reads microdata and meta tags', () => {
   });
 });
 
+it('reads the language of the page, or else of its card', () => {
+  const told = (lang: string, head: string) => {
+    const page = new Window().document;
+    page.documentElement.lang = lang;
+    page.head.innerHTML = head;
+    page.body.innerHTML = '<h1>Barley Mask</h1>';
+    return readProduct(page as never)?.language;
+  };
+  expect(told('de-at', '')).toBe('de-AT');
+  expect(told('', '<meta property="og:locale" content="sv_SE">')).toBe('sv-SE');
+  expect(told('{{ lang }}', '<meta property="og:locale" content="sv_SE">')).toBe('sv-SE');
+  expect(told('', '<meta name="language" content="§">')).toBeUndefined();
+});
+
 it('reads a bare page, and nothing without a name', () => {
   const facts = read(
     '<title>Saltmarsh Gel | Harrow Lane</title>',

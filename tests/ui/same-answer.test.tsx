@@ -47,6 +47,12 @@ const cases: Case[] = [
     kind: kind as ProductKind,
     more: { price: 9, currency: 'EUR', size: 200 },
   })),
+  ...labels.slice(0, 2).map(({ title, label, kind }) => ({
+    name: `${title} on a page in German`,
+    text: label!,
+    kind: kind as ProductKind,
+    more: { language: 'de' },
+  })),
   { name: 'No kind told', text: labels[3]!.label! },
   { name: 'Floor Soap', text: labels[0]!.label!, elsewhere: true },
   { name: 'Body Butter', text: labels[1]!.label!, more: { goods: 'not-hair' } },
@@ -151,7 +157,7 @@ describe.each(heads.map((head) => [head.name, head] as const))('%s', (_, head) =
   it.each(cases.filter(({ kind }) => kind).slice(0, 8))('$name, kept and in the routine', async (of) => {
     const page = pageOf(of);
     const { name, text, kind = 'gel', more } = of;
-    const { price, currency } = more ?? {};
+    const { price, currency, language } = more ?? {};
     const kept: Remembered['products'][number] = {
       id: 'p1',
       name,
@@ -159,7 +165,13 @@ describe.each(heads.map((head) => [head.name, head] as const))('%s', (_, head) =
       use: usualUse[kind],
       labels: [{ text, seen: '2026-01-01' }],
       sources: [
-        { url: page.url, seen: '2026-01-01', ...(price && { price }), ...(currency && { currency }) },
+        {
+          url: page.url,
+          seen: '2026-01-01',
+          ...(price && { price }),
+          ...(currency && { currency }),
+          ...(language && { language }),
+        },
       ],
       owned: true,
       notes: '',

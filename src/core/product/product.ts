@@ -66,6 +66,8 @@ export type ProductFacts = {
   price?: number;
   /** ISO 4217. */
   currency?: string;
+  /** The page's, BCP 47. */
+  language?: string;
   url?: string;
   variant?: string;
   image?: string;
@@ -92,6 +94,8 @@ export type ProductSource = {
   url: string;
   price?: number;
   currency?: string;
+  /** The page's, BCP 47. */
+  language?: string;
   variant?: string;
   size?: number;
   sizeUnit?: 'ml' | 'g';

@@ -106,7 +106,7 @@ const sourceOf = ({ facts, now }: Met): ProductSource[] =>
     ? [
         {
           url: facts.url,
-          ...only(facts, ['price', 'currency', 'variant', 'size', 'sizeUnit']),
+          ...only(facts, ['price', 'currency', 'language', 'variant', 'size', 'sizeUnit']),
           seen: now,
         },
       ]

@@ -17,6 +17,8 @@ export function readClues(document: Document): ProductClues {
   const hear = (name: string, words: string) => {
     if (name && words) said[name] ??= words.slice(0, most.words);
   };
+  const root = native(document, 'documentElement');
+  if (root) hear('language', attribute(root, 'lang'));
   for (const meta of native(document, 'head')?.querySelectorAll('meta,link[rel=canonical]') ?? []) {
     const name = attribute(meta, 'property') || attribute(meta, 'name') || attribute(meta, 'rel');
     hear(name, attribute(meta, 'content') || attribute(meta, 'href'));

@@ -28,7 +28,16 @@ export function comparedMet({ text, facts }: Met): Compared {
 export function comparedProduct(product: Product): Compared {
   const { id, name, maker, kind, use, size, sizeUnit, labels, sources } = product;
   const priced = sources.find(({ price }) => price !== undefined);
-  const facts = { name, maker, kind, use, size, sizeUnit, url: sources[0]?.url };
+  const facts = {
+    name,
+    maker,
+    kind,
+    use,
+    size,
+    sizeUnit,
+    url: sources[0]?.url,
+    language: sources[0]?.language,
+  };
   const known = Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined));
   return {
     ...(known as ProductFacts),

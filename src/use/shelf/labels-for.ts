@@ -17,7 +17,7 @@ export function labelsFor(
   const asked = new Set(wanted);
   for (const product of products) {
     const [label] = product.labels;
-    for (const { url, price, currency, size } of label ? product.sources : []) {
+    for (const { url, price, currency, language, size } of label ? product.sources : []) {
       const address = productAddress(url, url, facts)?.address;
       if (!address || !asked.has(address) || (labels.get(address)?.readOn ?? '') >= label!.seen) continue;
       const { name, maker, kind, use, sizeUnit } = product;
@@ -36,6 +36,7 @@ export function labelsFor(
           ...(sizeUnit && { sizeUnit }),
           ...(price !== undefined && { price }),
           ...(currency && { currency }),
+          ...(language && { language }),
         },
       });
     }
