@@ -1,4 +1,5 @@
 import type { Lookup } from '../core/names/lookup.ts';
+import { onceEach } from '../core/names/once-each.ts';
 import type { FindingFacts } from './facts.ts';
 import { unseen } from './letters.ts';
 import { wordTest } from './words.ts';
@@ -34,7 +35,7 @@ export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): 
   const foreign = wordTest(otherGoods);
   const foreignWhole = new Set(otherGoods.map(keyOf));
   const isPlant = (inci: string) => inci.split(' ').some((word) => genera.has(word));
-  const remembered = new Map<string, NameKind>();
+  const remembered = onceEach<NameKind>(mostRemembered);
 
   const judged = (printed: string): NameKind => {
     const name = printed
@@ -67,14 +68,7 @@ export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): 
     return found.how !== 'exact' && isPlant(inci) ? 'shared' : 'own';
   };
 
-  return (name) => {
-    const known = remembered.get(name);
-    if (known) return known;
-    const kind = judged(name);
-    if (remembered.size >= mostRemembered) remembered.clear();
-    remembered.set(name, kind);
-    return kind;
-  };
+  return (name) => remembered(name, () => judged(name));
 }
 
 /** "60 g Cetyl Alcohol", "2 cups …": what a recipe weighs out. */

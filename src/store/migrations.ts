@@ -8,7 +8,7 @@ export const currentVersion = 2;
 export type Raw = Record<string, unknown>;
 type Aside = (key: string, value: unknown, why: string) => void;
 
-const isRecord = (value: unknown): value is Raw =>
+export const isRecord = (value: unknown): value is Raw =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const listOf = (value: unknown) => (Array.isArray(value) ? (value as unknown[]) : []);

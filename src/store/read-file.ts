@@ -3,7 +3,7 @@ import type * as z from 'zod/mini';
 import type { Said } from '../core/judge/finding.ts';
 import { idOf } from './contents.ts';
 import { type Everything, everythingSchema } from './everything.ts';
-import { currentVersion, migrate, type Raw } from './migrations.ts';
+import { currentVersion, isRecord, migrate, type Raw } from './migrations.ts';
 import { things } from './remembered.ts';
 import { schemaOf } from './schemas.ts';
 
@@ -102,9 +102,6 @@ function check(value: Raw, version: number, where: (path: Path) => Omit<FileIssu
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, everything: whole as Everything };
 }
-
-const isRecord = (value: unknown): value is Raw =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Where a path's value begins; where there is none, the nearest value around it. */
 function offsetOf(tree: Node, path: Path): number {

@@ -1,3 +1,5 @@
+import { isRecord, type Raw } from './migrations.ts';
+
 /**
  * What two people made of one value: the changes between `was` and `mine`, done to what stands there `now`. Where
  * both changed the same, mine counts. Lists of things are merged thing by thing.
@@ -10,7 +12,7 @@ export function threeWay(was: unknown, mine: unknown, now: unknown): unknown {
   return mine;
 }
 
-function records(was: Fields, mine: Fields, now: Fields): Fields {
+function records(was: Raw, mine: Raw, now: Raw): Raw {
   const keys = new Set([...Object.keys(now), ...Object.keys(mine)]);
   const merged = [...keys].map(
     (key) => [key, threeWay(own(was, key), own(mine, key), own(now, key))] as const,
@@ -51,11 +53,8 @@ function byName(list: unknown[]): Map<string, unknown> {
   return named;
 }
 
-type Fields = Record<string, unknown>;
 const isList = (value: unknown): value is unknown[] => Array.isArray(value);
-const isRecord = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !isList(value);
-const own = (of: Fields, key: string) => (Object.hasOwn(of, key) ? of[key] : undefined);
+const own = (of: Raw, key: string) => (Object.hasOwn(of, key) ? of[key] : undefined);
 
 /** Equal as JSON, whatever the order of the keys. */
 export function same(a: unknown, b: unknown): boolean {

@@ -58,3 +58,15 @@ it.each(['Cocodimonium Hydroxypropyl Silk Amino Acids', 'Hydroxypropyltrimonium 
   (name) =>
     expect(lookup.known(lookup.find(name)).protein).toMatchObject({ kind: 'quaternized', size: 'unknown' }),
 );
+
+it('what the reader says of a name is asked anew each time', () => {
+  const kinds = ['emollient', 'humectant', 'occlusive', 'protein', 'neither'] as const;
+  const asked = (as: (typeof kinds)[number], matter: typeof practice.matter) => {
+    const found = { how: 'told' as const, name: 'Saltgrass Complex', as };
+    return matterOf({ found, ...lookup.known(found) }, matter)?.id;
+  };
+  // Asked of a copy, nothing is known from before.
+  const alone = kinds.map((as) => asked(as, structuredClone(practice.matter)));
+  expect(new Set(alone).size).toBeGreaterThan(1);
+  expect(kinds.map((as) => asked(as, practice.matter))).toEqual(alone);
+});

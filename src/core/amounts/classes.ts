@@ -1,5 +1,6 @@
 import type { Found, Known } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
+import { onceEach } from '../names/once-each.ts';
 import type { UseClass, UseLevels } from './use-levels.ts';
 
 /** What is known of the use of a name: its class, and figures of its own. */
@@ -25,19 +26,16 @@ export function createUseOf({ classes, names }: Pick<UseLevels, 'classes' | 'nam
     );
   };
   const owned = new Map(Object.entries(names).map(([name, own]) => [name.toLowerCase(), own]));
-  const met = new Map<string, UseOf>();
+  const met = onceEach<UseOf>(mostRemembered);
   return (found: Found, known: Known): UseOf => {
     if (!('name' in found)) return {};
     const key = found.how === 'told' ? `${found.as} ${found.name}` : found.name;
-    const remembered = met.get(key);
-    if (remembered) return remembered;
-    const name = normalName(found.name).replace(/\s*\([^)]*\)/g, '');
-    const of = classes.find((each) => takes(each, name, known));
-    const own = owned.get(found.name.toLowerCase());
-    const answer: UseOf = { ...(of && { of }), ...(own && { own }) };
-    if (met.size > mostRemembered) met.clear();
-    met.set(key, answer);
-    return answer;
+    return met(key, () => {
+      const name = normalName(found.name).replace(/\s*\([^)]*\)/g, '');
+      const of = classes.find((each) => takes(each, name, known));
+      const own = owned.get(found.name.toLowerCase());
+      return { ...(of && { of }), ...(own && { own }) };
+    });
   };
 }
 

@@ -1,5 +1,6 @@
 import type { MoistureRole, ProteinKind, Role } from '../names/entry.ts';
 import { normalName } from '../names/normal-form.ts';
+import { onceEach } from '../names/once-each.ts';
 import type { Mention } from '../reading/reading.ts';
 
 /** What lifts a film: water alone, a mild wash, or only a strong one. */
@@ -44,21 +45,26 @@ export function matterOf(mention: Asked, practice: MatterPractice): Matter | und
   if (mention.found.how === 'none') return undefined;
   let met = known.get(practice);
   if (!met) {
-    met = { classes: practice.classes.map(test), names: new Map() };
+    met = { classes: practice.classes.map(test), answer: onceEach(mostRemembered) };
     known.set(practice, met);
   }
-  const { name } = mention.found;
-  if (met.names.has(name)) return met.names.get(name);
-  const normal = normalName(name).replace(/\s*\([^)]*\)/g, '');
-  const answer = met.classes.find(({ takes }) => takes(normal, mention))?.matter;
-  if (met.names.size >= mostRemembered) met.names.clear();
-  met.names.set(name, answer);
-  return answer;
+  const { found } = mention;
+  const { name } = found;
+  const { classes } = met;
+  // What the reader says a name is may change from one reading to the next.
+  const key = found.how === 'told' ? `${found.as} ${name}` : name;
+  return met.answer(key, () => {
+    const normal = normalName(name).replace(/\s*\([^)]*\)/g, '');
+    return classes.find(({ takes }) => takes(normal, mention))?.matter;
+  });
 }
 
 type Tested = { matter: Matter; takes: (normal: string, mention: Asked) => boolean };
 
-const known = new WeakMap<MatterPractice, { classes: Tested[]; names: Map<string, Matter | undefined> }>();
+const known = new WeakMap<
+  MatterPractice,
+  { classes: Tested[]; answer: ReturnType<typeof onceEach<Matter | undefined>> }
+>();
 
 const mostRemembered = 5000;
 

@@ -16,6 +16,7 @@ import { createMend } from './mend.ts';
 import { nameForms } from './name-forms.ts';
 import type { Words } from './near-words.ts';
 import { keyOf, normalName } from './normal-form.ts';
+import { onceEach } from './once-each.ts';
 import { createSourceWords, type Sources } from './source-words.ts';
 import { knownAs, type ToldKind } from './told-as.ts';
 
@@ -103,17 +104,9 @@ export function createLookup(
   const close = createClose(() => names);
   const mend = createMend(names, patterns, (normal) => named(normal, normal));
   const sources = createSourceWords(limits.sourceWords ?? []);
-  const met = new Map<string, Met>();
+  const met = onceEach<Met>(mostRemembered);
 
-  const meet = (raw: string): Met => {
-    if (raw.length > longestName) return unmet;
-    const known = met.get(raw);
-    if (known) return known;
-    const answer = search(raw);
-    if (met.size >= mostRemembered) met.clear();
-    met.set(raw, answer);
-    return answer;
-  };
+  const meet = (raw: string): Met => (raw.length > longestName ? unmet : met(raw, () => search(raw)));
   const search = (raw: string): Met => {
     const direct = byKey(keyOf(normalName(raw)));
     if (direct) return direct;

@@ -5,6 +5,7 @@ import { respelled } from './mend-spelling.ts';
 import { nameForms } from './name-forms.ts';
 import { createWords, type Words } from './near-words.ts';
 import { normalName } from './normal-form.ts';
+import { onceEach } from './once-each.ts';
 
 const mostRemembered = 2000; // answers kept by one lookup
 const longestMended = 200; // letters
@@ -21,17 +22,11 @@ export function createMend(
     gathered ??= createWords(wordsIn(names, patterns));
     return gathered;
   };
-  const met = new Map<string, Found>();
+  const met = onceEach<Found>(mostRemembered);
   return {
     words,
-    name(raw: string): Found {
-      const known = met.get(raw);
-      if (known) return known;
-      const answer = raw.length > longestMended ? none : mended(raw, words(), named);
-      if (met.size >= mostRemembered) met.clear();
-      met.set(raw, answer);
-      return answer;
-    },
+    name: (raw: string): Found =>
+      raw.length > longestMended ? none : met(raw, () => mended(raw, words(), named)),
   };
 }
 

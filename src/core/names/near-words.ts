@@ -1,3 +1,5 @@
+import { onceEach } from './once-each.ts';
+
 /** Words of the dictionary, and which of them lie a letter or two from a word that is none of them. */
 export type Words = {
   has(word: string): boolean;
@@ -19,27 +21,23 @@ export function createWords(names: Iterable<readonly string[]>): Words {
   const words = [...known];
   const masks = Int32Array.from(words, maskOf);
   const lengths = Uint8Array.from(words, ({ length }) => Math.min(length, 255));
-  const met = new Map<string, { word: string; off: number }[]>();
+  const met = onceEach<{ word: string; off: number }[]>(mostRemembered);
+  function look(word: string, most: number) {
+    const found: { word: string; off: number }[] = [];
+    const mask = maskOf(word);
+    for (let i = 0; i < words.length; i++) {
+      const longer = lengths[i]! - word.length;
+      // Each edit changes at most two letters of the set.
+      if (longer > most || longer < -most || bits(masks[i]! ^ mask) > 2 * most) continue;
+      const off = distance(word, words[i]!, most);
+      if (off <= most) found.push({ word: words[i]!, off });
+    }
+    return found;
+  }
   return {
     has: (word) => known.has(word),
     beside: (before, after) => pairs.has(`${before} ${after}`),
-    near(word, most) {
-      const key = `${most} ${word}`;
-      const kept = met.get(key);
-      if (kept) return kept;
-      const found: { word: string; off: number }[] = [];
-      const mask = maskOf(word);
-      for (let i = 0; i < words.length; i++) {
-        const longer = lengths[i]! - word.length;
-        // Each edit changes at most two letters of the set.
-        if (longer > most || longer < -most || bits(masks[i]! ^ mask) > 2 * most) continue;
-        const off = distance(word, words[i]!, most);
-        if (off <= most) found.push({ word: words[i]!, off });
-      }
-      if (met.size >= mostRemembered) met.clear();
-      met.set(key, found);
-      return found;
-    },
+    near: (word, most) => met(`${most} ${word}`, () => look(word, most)),
   };
 }
 

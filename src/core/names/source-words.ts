@@ -1,5 +1,6 @@
 import type { Allergen, SourceWords } from './entry.ts';
 import { normalName } from './normal-form.ts';
+import { onceEach } from './once-each.ts';
 import { phraseFinder } from './phrases.ts';
 
 /** Families that a printed name names outright, and those it may hold because it does not say its source. */
@@ -16,16 +17,12 @@ export type Sources = {
  */
 export function createSourceWords(families: readonly SourceWords[]): (printed: string) => Sources {
   let asked: Asked[] | undefined;
-  const met = new Map<string, Sources>();
-  return (printed) => {
-    const known = met.get(printed);
-    if (known) return known;
-    asked ??= families.map(ask);
-    const answer = sourcesIn(printed, asked);
-    if (met.size >= mostRemembered) met.clear();
-    met.set(printed, answer);
-    return answer;
-  };
+  const met = onceEach<Sources>(mostRemembered);
+  return (printed) =>
+    met(printed, () => {
+      asked ??= families.map(ask);
+      return sourcesIn(printed, asked);
+    });
 }
 
 type Asked = {

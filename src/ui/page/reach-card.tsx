@@ -1,8 +1,7 @@
+import { hostOf } from '../../use/acts/sites.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';
-
-const hostOf = (origin: string) => new URL(origin).host;
 
 /** Which pages are read, for the shop in view: allow here, allow everywhere, pause. */
 export function ReachCard({ world }: { world: World }) {

@@ -1,9 +1,8 @@
+import { hostOf } from '../../use/acts/sites.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Choice } from '../parts/choice.tsx';
 import type { World } from '../world.ts';
-
-const hostOf = (origin: string) => (URL.canParse(origin) ? new URL(origin).host : origin);
 
 /** Which sites are read, each with a way back. The browser's own grants are the truth. */
 export function ReadingSites({ world }: { world: World }) {
