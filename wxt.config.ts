@@ -147,8 +147,9 @@ export default defineConfig({
         suggested_key: { default: 'Alt+Shift+S' },
         description: 'Jump to the strip by the ingredient list',
       },
+      // Alt+Shift+R is Chromium's own: it would be left unassigned, without a word.
       'read-shelf': {
-        suggested_key: { default: 'Alt+Shift+R' },
+        suggested_key: { default: 'Alt+Shift+E' },
         description: 'Read this shelf: asks this shop for its products’ pages',
       },
     },

@@ -42,6 +42,8 @@ export type ShelfFacts = {
     most: number;
     /** Letters of the longest label that is remembered. */
     longestLabel: number;
+    /** Letters of all of them: the browser's room (10 MB) is for what the reader keeps. */
+    letters: number;
   };
   sources: string[];
 };

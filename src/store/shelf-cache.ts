@@ -7,8 +7,8 @@ import { labelMet } from './schemas.ts';
 const isShelfKey = (key: string) => keyParts(key)[0] === 'shelf';
 
 /**
- * Labels met on shelves and product pages, by address: kept so that a shelf is marked at once. Bounded; those met
- * longest ago go first. What does not parse is taken as not there, and overwritten when met again.
+ * Labels met on shelves and product pages, by address: kept so that a shelf is marked at once. Bounded in number and
+ * letters; those met longest ago go first. What does not parse is taken as not there, and overwritten when met again.
  */
 export function createShelfCache(area: Area, bounds: ShelfFacts['remembered']) {
   let writes = 0;
@@ -29,11 +29,23 @@ export function createShelfCache(area: Area, bounds: ShelfFacts['remembered']) {
   /** Makes room: the oldest tenth goes, so that it is not asked for at every write. */
   async function prune(): Promise<void> {
     const all = await keys();
-    if (all.length <= bounds.most) return;
+    // Fewer than this cannot be too long together.
+    if (all.length <= Math.min(bounds.most, bounds.letters / bounds.longestLabel)) return;
     const entries = await read(all);
-    const dated = all.map((key) => [key, entries.get(key.slice('shelf:'.length))?.readOn ?? ''] as const);
-    dated.sort(([, a], [, b]) => a.localeCompare(b));
-    await area.remove(dated.slice(0, all.length - Math.floor(bounds.most * 0.9)).map(([key]) => key));
+    const oldestLast = all
+      .map((key) => {
+        const { readOn = '', text = '' } = entries.get(key.slice('shelf:'.length)) ?? {};
+        return { key, readOn, letters: text.length };
+      })
+      .sort((a, b) => b.readOn.localeCompare(a.readOn));
+    const sum = oldestLast.reduce((letters, each) => letters + each.letters, 0);
+    if (all.length <= bounds.most && sum <= bounds.letters) return;
+    let letters = 0;
+    const gone = oldestLast.filter((each, i) => {
+      letters += each.letters;
+      return i >= bounds.most * 0.9 || letters > bounds.letters * 0.9;
+    });
+    await area.remove(gone.map(({ key }) => key));
   }
 
   return {

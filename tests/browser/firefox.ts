@@ -77,6 +77,15 @@ export async function openFirefox(build: Build = 'localhost') {
       await page.bringToFront();
       await inChrome(`await action.triggerAction(window); return '';`);
     },
+    /** Alt+Shift and a letter while the page is in front: the browser's own key of the extension, as it runs once it is pressed. */
+    shortcut: async (page: Page, letter: string): Promise<void> => {
+      await page.bringToFront();
+      await inChrome(`
+        const keys = [...document.querySelectorAll('keyset[id^="ext-keyset"] key[modifiers="alt,shift"]')];
+        keys.find((each) => each.getAttribute('key') === ${JSON.stringify(letter)}).doCommand();
+        return '';
+      `);
+    },
     /** All names that a screen reader is told of the tab in front. */
     accessible: (): Promise<string> =>
       inChrome(`

@@ -33,7 +33,7 @@ const both = {
       description: 'Jump to the strip by the ingredient list',
     },
     'read-shelf': {
-      suggested_key: { default: 'Alt+Shift+R' },
+      suggested_key: { default: 'Alt+Shift+E' },
       description: 'Read this shelf: asks this shop for its products’ pages',
     },
   },

@@ -105,3 +105,42 @@ describe.skipIf(!findFirefox())('a shelf in Firefox', () => {
     await page.close();
   }, 60_000);
 });
+
+describe.skipIf(!findFirefox())('the shortcut in Firefox, on a shop that was not allowed', () => {
+  let store: Store;
+  let firefox: Awaited<ReturnType<typeof openFirefox>>;
+  beforeAll(async () => {
+    store = await serveStore();
+    firefox = await openFirefox('shipped');
+  });
+  afterAll(async () => {
+    await firefox.close();
+    await store.close();
+  });
+  const asked = () => store.requests.filter(({ path }) => /^\/(?:rack\/|robots)/.test(path)).length;
+
+  it('asks once, in the bar; from then on it reads', async () => {
+    const page = await firefox.open(`${store.url}/rack?n=4`);
+    expect(await page.$('html > div')).toBeNull();
+    await firefox.shortcut(page, 'E');
+    // What we draw is closed to the page here: that the focus is in it is all that can be seen.
+    const isInOurs = () => page.evaluate(() => document.activeElement?.matches('html > div') ?? false);
+    await until(isInOurs, (is) => is, 20_000);
+    expect(asked()).toBe(0);
+    await page.keyboard.press('Enter');
+    await until(
+      async () => asked(),
+      (n) => n === 1 + 4,
+      20_000,
+    );
+    await page.close();
+    const other = await firefox.open(`${store.url}/rack?n=8`);
+    await firefox.shortcut(other, 'E');
+    await until(
+      async () => asked(),
+      (n) => n > 1 + 4 + 1,
+      20_000,
+    );
+    await other.close();
+  }, 90_000);
+});
