@@ -1,6 +1,7 @@
 import type { BringStep, Together } from '../../core/amounts/brings.ts';
 import { glyphs } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
+import { pressed } from './room-for-words.ts';
 import { GlyphIn } from './wash-day-legend.tsx';
 import { boxesOf, most, partsOfSide, type Side, sides } from './wash-day-scale.ts';
 
@@ -10,7 +11,7 @@ export const barsTall = barTall + 16;
 
 /**
  * Protein to the left of the middle, moisture to the right: three boxes a side for the four steps, filled as far as
- * is likely, a line over them from least to most, the step in words below with the shapes of what makes it up.
+ * is likely, a line over them from least to most, the middle line between them and not through words, the step in words below with the shapes of what makes it up.
  */
 export function Bars(props: {
   t: Translate;
@@ -26,6 +27,7 @@ export function Bars(props: {
   const box = (half - gap) / most;
   return (
     <g class="bars" transform={`translate(${x} ${y})`}>
+      <path d={`M0 -4V${barsTall}`} class="spine" />
       {sides.map((side) => {
         const { step, least, most: top } = brings[side];
         const way = side === 'protein' ? -1 : 1;
@@ -70,6 +72,7 @@ function StepWords(props: {
   half: number;
 }) {
   const { t, brings, side, way, gap, half } = props;
+  const words = t(`page.step.${brings[side].step}`);
   const room = half > 100 ? 3 : half > 80 ? 1 : 0;
   const shapes = partsOfSide(brings, side).slice(0, room);
   // Shapes stand outward of the middle, then the word: nothing need be measured.
@@ -90,8 +93,9 @@ function StepWords(props: {
         y={barTall + 12.5}
         text-anchor={way > 0 ? 'start' : 'end'}
         class="step-words"
+        {...pressed(words, half - along - 1)}
       >
-        {t(`page.step.${brings[side].step}`)}
+        {words}
       </text>
     </>
   );

@@ -4,11 +4,12 @@ import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { DayStays } from '../../core/wash-day/retained.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
+import { pressed } from './room-for-words.ts';
 import { Bars, barsTall } from './wash-day-bars.tsx';
 import { Allowance, Legend, legendTall } from './wash-day-legend.tsx';
 import { Row, rowHeight } from './wash-day-row.tsx';
 import { chartRows, totalWords } from './wash-day-rows.ts';
-import { pictureWide } from './wash-day-scale.ts';
+import { pictureWide, sides } from './wash-day-scale.ts';
 
 /** A kind of wash day: what is due on it, and what it comes to. */
 export type Column = { title: string | undefined; everything: boolean; total: DayStays; middle: number };
@@ -82,13 +83,18 @@ export function WashDayChart(props: {
               {named}
             </text>
           )}
-          <text x={x - 7} y={top - 12} text-anchor="end" class="axis protein-words">
-            {t('routine.chart.protein')}
-          </text>
-          <text x={x + 7} y={top - 12} class="axis moisture-words">
-            {t('routine.chart.moisture')}
-          </text>
-          <path d={`M${x} ${top - 6}V${foot + totalTall}`} class="spine" />
+          {sides.map((side) => (
+            <text
+              key={side}
+              x={side === 'protein' ? x - 7 : x + 7}
+              y={top - 12}
+              text-anchor={side === 'protein' ? 'end' : 'start'}
+              class={`axis ${side}-words`}
+              {...pressed(t(`routine.chart.${side}`), half - 7)}
+            >
+              {t(`routine.chart.${side}`)}
+            </text>
+          ))}
         </g>
       ))}
       {rows.map((row, index) => (

@@ -1,13 +1,27 @@
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
+
+import { linesOf } from './room-for-words.ts';
 import { Bars, barsTall, barTall } from './wash-day-bars.tsx';
 import type { Column } from './wash-day-chart.tsx';
 import { Box, GlyphIn } from './wash-day-legend.tsx';
 import type { ChartRow } from './wash-day-rows.ts';
 import { pictureWide } from './wash-day-scale.ts';
 
-export const rowHeight = ({ notes }: ChartRow, wide: boolean): number =>
-  wide ? Math.max(barsTall + 16, notes.length * 15 + 16) : 38 + barsTall + notes.length * 15 + 8;
+const notesAt = (wide: boolean) => (wide ? 576 : 4);
+const noteLines = ({ notes }: ChartRow, wide: boolean) =>
+  notes.flatMap(({ words, answer }) =>
+    linesOf(words, pictureWide(wide) - notesAt(wide) - 18).map((line, at) => ({
+      line,
+      answer,
+      first: at === 0,
+    })),
+  );
+
+export function rowHeight(row: ChartRow, wide: boolean): number {
+  const notes = noteLines(row, wide).length * 15;
+  return wide ? Math.max(barsTall + 16, notes + 16) : 38 + barsTall + notes + 8;
+}
 
 /** One step: what it is, what it brings on each kind of wash day, what is said of it. */
 export function Row(props: {
@@ -20,7 +34,6 @@ export function Row(props: {
 }) {
   const { t, row, y, half, wide, columns } = props;
   const barsAt = wide ? y + 9 : y + 39;
-  const notesAt = wide ? 576 : 4;
   const notesTop = wide ? y + 20 : barsAt + barsTall + 11;
   const indent = row.nth ? 18 : 0;
   const words = (x: number, what: string) => (
@@ -45,10 +58,14 @@ export function Row(props: {
         if (row.unread) return <g key={middle}>{words(middle, row.unread)}</g>;
         return stays && <Bars key={middle} t={t} brings={stays} x={middle} y={barsAt} half={half} />;
       })}
-      {row.notes.map(({ words: said, answer }, index) => (
-        <g key={said} class={`margin ${answer}`} transform={`translate(${notesAt} ${notesTop + index * 15})`}>
-          <GlyphIn name={glyphOfAnswer(answer)} x={0} y={-9.5} scale={0.8} />
-          <text x={16}>{said}</text>
+      {noteLines(row, wide).map(({ line, answer, first }, index) => (
+        <g
+          key={index}
+          class={`margin ${answer}`}
+          transform={`translate(${notesAt(wide)} ${notesTop + index * 15})`}
+        >
+          {first && <GlyphIn name={glyphOfAnswer(answer)} x={0} y={-9.5} scale={0.8} />}
+          <text x={16}>{line}</text>
         </g>
       ))}
     </g>

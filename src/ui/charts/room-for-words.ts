@@ -1,0 +1,17 @@
+// Nothing can be measured where a picture is drawn for a file, so letters are taken at their usual width.
+const letter = 5.8; // units, at 11 px
+
+/** Presses a word into its room where it would stand out of it. */
+export const pressed = (words: string, room: number) =>
+  words.length * letter > room ? ({ textLength: room, lengthAdjust: 'spacingAndGlyphs' } as const) : {};
+
+/** Words in lines of so many units at most; a single longer word keeps its line. */
+export function linesOf(words: string, room: number): string[] {
+  const lines: string[] = [];
+  for (const word of words.split(' ')) {
+    const longer = `${lines.at(-1)} ${word}`;
+    if (lines.length > 0 && longer.length * letter <= room) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
