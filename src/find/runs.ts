@@ -24,20 +24,26 @@ export function* findRuns(stream: PageText, finder: Finder, setting: Setting): G
   const page = pageOf(stream);
   const found: Judged[] = [];
   let budget = mostLines;
-  for (const [first, last] of placesToLook(page, finder)) {
+  for (const [first, last] of yield* placesToLook(page, finder)) {
     const steps: Step[] = [];
     for (let i = first; i <= last && budget > 0; i++, budget--) {
-      stepsOf(page, i, finder, steps);
+      yield* stepsOf(page, i, finder, steps);
       if (budget % pauseEvery === 0) yield;
     }
     yield;
-    runsOf(page, steps, finder, setting, found);
+    yield* runsOf(page, steps, finder, setting, found);
   }
   return found;
 }
 
-/** Joins names into runs and keeps those that read as cosmetic lists. */
-function runsOf(page: Page, steps: Step[], finder: Finder, setting: Setting, found: Judged[]): void {
+/** Joins names into runs and keeps those that read as cosmetic lists. Pauses now and then. */
+function* runsOf(
+  page: Page,
+  steps: Step[],
+  finder: Finder,
+  setting: Setting,
+  found: Judged[],
+): Generator<void, void> {
   let run: Item[] = [];
   let lead: Stop | undefined; // the last stop that says what follows
   let outer: Stop | undefined; // the last heading on a line of its own: an inline stop speaks for its own line
@@ -56,7 +62,8 @@ function runsOf(page: Page, steps: Step[], finder: Finder, setting: Setting, fou
     }
     run = [];
   };
-  for (const step of steps) {
+  for (const [i, step] of steps.entries()) {
+    if (i % pauseEvery === 0) yield;
     if (lead && !lead.inline && step.line > lead.line && isOver(page, lead.line, step.line)) {
       flush();
       lead = outer = kit = undefined;

@@ -17,20 +17,22 @@ export type Stop = {
 };
 
 const mostSteps = 4000; // of one place: longer lists than any label's
+const pauseEvery = 100; // names
 const longestName = 140; // letters
 const mostWords = 11; // words of an unknown name
 const namesAsked = 3; // names behind a stray that are looked at
 const mostUnknown = 3; // words of an unknown name behind a label
 const longestLine = 400_000; // letters of one line that are read
 
-/** One line as names and stops, in order. */
-export function stepsOf(page: Page, line: number, finder: Finder, steps: Step[]): void {
+/** One line as names and stops, in order. Pauses now and then. */
+export function* stepsOf(page: Page, line: number, finder: Finder, steps: Step[]): Generator<void, void> {
   const { from, to } = page.lines[line]!;
   const end = Math.min(to, from + longestLine);
-  const names = (at: number, until: number) => {
+  function* names(at: number, until: number) {
     const cuts = cutsOf(page, at, until);
     for (const [i, cut] of cuts.entries()) {
       if (steps.length >= mostSteps) return;
+      if (i % pauseEvery === pauseEvery - 1) yield;
       const found = stepsOfCut(page, cut, line, finder);
       const last = found.at(-1);
       const ends = last && 'stop' in last && last.stop === 'end';
@@ -38,14 +40,14 @@ export function stepsOf(page: Page, line: number, finder: Finder, steps: Step[])
         steps.push(...asNames(page, cut, line, found));
       else steps.push(...found);
     }
-  };
+  }
   let at = from;
   for (const placed of headingStops(page, { from, to: end }, finder)) {
-    if (placed.before) names(at, placed.from);
+    if (placed.before) yield* names(at, placed.from);
     steps.push(stopOf(placed, line));
     at = placed.to;
   }
-  names(at, end);
+  yield* names(at, end);
 }
 
 /** Whether names stand behind a stretch that is none: then it is a stray among them, and the list goes on. */

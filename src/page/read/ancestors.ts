@@ -1,5 +1,6 @@
 import type { Holder, PageText } from '../../contract/messages.ts';
 import { attribute, documentOf, native, parentOf, tagOf, textOf } from './dom.ts';
+import type { Work } from './in-slices.ts';
 
 const labelAttributes = ['data-th', 'data-label', 'data-title', 'aria-label', 'title'];
 const pointers = ['aria-controls', 'data-target', 'data-bs-target', 'data-modal', 'for', 'href'];
@@ -8,8 +9,13 @@ const pointing = `${pointers.map((name) => `[${name}`).join('],')}^="#"]`; // an
 /** Attributes that tell something, among others of an element. */
 const telling = /(?:^| )(?:role|hidden|style|id|title|aria-|data-)/;
 
-/** The elements around some text nodes, parents before children, with what tells of a list that they hold. */
-export function holdersOf(nodes: Text[]): Pick<PageText, 'parents' | 'elements'> {
+const pauseAfter = 64; // nodes
+
+/**
+ * The elements around some text nodes, parents before children, with what tells of a list that they hold. Pauses
+ * now and then.
+ */
+export function* holdersOf(nodes: Text[]): Work<Pick<PageText, 'parents' | 'elements'>> {
   const elements: Holder[] = [];
   const places = new Map<Element, number>();
   const unlabelled = new Map<string, Holder>();
@@ -38,7 +44,8 @@ export function holdersOf(nodes: Text[]): Pick<PageText, 'parents' | 'elements'>
     }
     return element ? places.get(element)! : -1;
   };
-  const parents = nodes.map((node) => placeOf(parentOf(node)));
+  const parents: number[] = [];
+  for (const node of nodes) if (parents.push(placeOf(parentOf(node))) % pauseAfter === 0) yield;
   const first = nodes[0];
   if (first && unlabelled.size > 0) labelByPointer(documentOf(first), unlabelled);
   return { parents, elements };

@@ -19,7 +19,7 @@ const around = 600; // letters looked at on either side of them: a heading, the 
 /** Stretch of a text; `to` exclusive. */
 export type Span = [from: number, to: number];
 
-/** Stretches of a text that may hold a list: two different stems stand close together. */
+/** Stretches of a text that may hold a list, one after the other: two different stems stand close together. */
 export function spansIn(text: string): Span[] {
   const spans: Span[] = [];
   let [last, lastAt, otherAt] = ['', -1e9, -1e9]; // the stem before, and the last one that differs from it
@@ -31,7 +31,7 @@ export function spansIn(text: string): Span[] {
     lastAt = at;
     const before = spans.at(-1);
     if (before && at < before[1]) before[1] = at + around;
-    else if (at - otherAt < close) spans.push([otherAt - around, at + around]);
+    else if (at - otherAt < close) spans.push([Math.max(before?.[1] ?? -1e9, otherAt - around), at + around]);
   }
   return spans;
 }

@@ -2,54 +2,69 @@ import type { PageText } from '../../contract/messages.ts';
 import { holdersOf } from './ancestors.ts';
 import { documentOf, native } from './dom.ts';
 import { lettersIn, namesInMeta, type Span, spansIn, treesOf } from './gate.ts';
-import { isInline, isRejected, type Parts, readStream, type Stream } from './stream.ts';
+import { finished, type Work } from './in-slices.ts';
+import { isInline, isRejected, type Parts, readingStream, type Stream } from './stream.ts';
 
 /** What the page's script holds of letters it sends to be read: the way back to the text nodes. */
 export type Located = { sent: PageText; nodes: Text[] };
 
 const small = 3000; // letters of an element that is looked at as a whole
+const pauseAfter = 256; // children
 
 /**
  * The letters of a document, or of a part of one, that stand where lists may be: what the background needs to
  * find them. Undefined where the gate is closed; no letters where names stand in its data only. Forces no layout.
+ * Pauses now and then.
  * @param roots its open shadow roots, where they are known
  */
-export function locate(
+export function* locating(
   root: Document | ShadowRoot | Element,
   roots?: ShadowRoot[] | undefined,
-): Located | undefined {
+): Work<Located | undefined> {
   const parts: Parts = [];
   for (const tree of treesOf(root, roots)) {
     const letters = lettersIn(tree);
     const spans = spansIn(letters);
-    if (spans.length > 0) parts.push(null, ...partsWorthWalking(tree, letters.length, spans));
+    if (spans.length === 0) continue;
+    yield;
+    parts.push(null);
+    yield* partsWorthWalking(parts, tree, letters.length, spans);
   }
-  return parts.length > 0 || namesInMeta(root) ? located(readStream(parts)) : undefined;
+  if (parts.length === 0 && !namesInMeta(root)) return undefined;
+  return yield* locatingIn(yield* readingStream(parts));
 }
 
+/** The same in one go. */
+export const locate = (...asked: Parameters<typeof locating>): Located | undefined =>
+  finished(locating(...asked));
+
 /** A stream with what of its build goes with it. */
-export function located({ text, nodes, starts }: Stream): Located {
-  return { sent: { text, starts, lengths: nodes.map(({ length }) => length), ...holdersOf(nodes) }, nodes };
+function* locatingIn({ text, nodes, starts }: Stream): Work<Located> {
+  const lengths = nodes.map(({ length }) => length);
+  return { sent: { text, starts, lengths, ...(yield* holdersOf(nodes)) }, nodes };
 }
+export const located = (stream: Stream): Located => finished(locatingIn(stream));
 
 /**
  * The parts of a tree that are worth walking: where names stand close together, with what is around them. The
  * browser hands out the letters of a subtree hundreds of times faster than a walk over it.
  */
-function partsWorthWalking(top: Node, letters: number, spans: Span[]): Parts {
-  const parts: Parts = [];
+function* partsWorthWalking(parts: Parts, top: Node, letters: number, spans: Span[]): Work<void> {
   let reached = 0;
-  const take = (node: Node, from: number, to: number) => {
+  function* take(node: Node, from: number, to: number): Work<void> {
     const inside = spans.filter((span) => span[0] < to && span[1] > from);
     const [first, last] = [inside[0]![0], inside.at(-1)![1]];
-    for (const [child, start, end] of childrenWithin(node, [from, to], [first, last])) {
+    let next = 0;
+    for (const [child, start, end] of yield* childrenWithin(node, [from, to], [first, last])) {
       if (isRejected(child) && start <= reached) reached = end; // a script between two parts is no gap
-      if (isRejected(child) || !inside.some((span) => span[0] < end && span[1] > start)) continue;
-      const whole = inside.some((span) => span[0] <= start && span[1] >= end);
+      while (inside[next] && inside[next]![1] <= start) next++;
+      const span = inside[next];
+      if (isRejected(child) || !span || span[0] >= end) continue;
+      const whole = span[0] <= start && span[1] >= end;
       if (child.nodeType !== 3 && end - start >= small && !whole) {
         const edges = isInline(child) ? [] : [undefined];
         parts.push(...edges);
-        take(child, start, end);
+        yield* take(child, start, end);
         parts.push(...edges);
       } else {
         if (start > reached) parts.push(null);
@@ -57,16 +72,15 @@ function partsWorthWalking(top: Node, letters: number, spans: Span[]): Parts {
         reached = end;
       }
     }
-  };
-  take(top, 0, letters);
-  return parts;
+  }
+  yield* take(top, 0, letters);
 }
 
 /**
  * Children of a node that stands at letters `from … to`, with the letters each stands at: those from the nearer
  * end up to what is wanted and through it.
  */
-function childrenWithin(node: Node, [from, to]: Span, [first, last]: Span): [Node, number, number][] {
+function* childrenWithin(node: Node, [from, to]: Span, [first, last]: Span): Work<[Node, number, number][]> {
   const walker = native(documentOf(node), 'createTreeWalker')(node, 5); // elements and text
   const found: [Node, number, number][] = [];
   const back = first - from > to - last;
@@ -74,7 +88,7 @@ function childrenWithin(node: Node, [from, to]: Span, [first, last]: Span): [Nod
   while (child && (back ? to > first : from < last)) {
     const next = back ? walker.previousSibling() : walker.nextSibling();
     const length = next ? lettersIn(child).length : to - from; // the last one has what is left
-    found.push(back ? [child, to - length, to] : [child, from, from + length]);
+    if (found.push(back ? [child, to - length, to] : [child, from, from + length]) % pauseAfter === 0) yield;
     if (back) to -= length;
     else from += length;
     child = next;

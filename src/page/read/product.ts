@@ -2,6 +2,7 @@ import type { ProductClues } from '../../contract/messages.ts';
 import type { ProductFacts } from '../../core/product/product.ts';
 import { factsOf } from '../../find/product-facts.ts';
 import { attribute, native, tagOf, textOf } from './dom.ts';
+import { finished, type Work } from './in-slices.ts';
 
 const most = { data: 500_000, words: 2000, each: 300 };
 const telling =
@@ -10,8 +11,11 @@ const trail = ['div', 'nav', 'ol', 'ul'].map(
   (tag) => `${tag}[class*="breadcrumb" i],${tag}[aria-label*="breadcrumb" i]`,
 );
 
-/** What a document may say of the one product it shows, as it stands there: `factsOf` makes sense of it. */
-export function readClues(document: Document): ProductClues {
+/**
+ * What a document may say of the one product it shows, as it stands there: `factsOf` makes sense of it. Pauses
+ * between questions that the browser walks the whole page for.
+ */
+export function* gatheringClues(document: Document): Work<ProductClues> {
   const said: ProductClues['said'] = {};
   const clues = { data: [] as string[], properties: [] as [string, string][], chosen: [] as string[] };
   const hear = (name: string, words: string) => {
@@ -44,6 +48,7 @@ export function readClues(document: Document): ProductClues {
         hear(property, content || textOf(element, 120));
     }
   }
+  yield;
   const heading = headings.find((each) => native(each, 'closest')('main')) ?? headings[0];
   return {
     ...clues,
@@ -55,6 +60,9 @@ export function readClues(document: Document): ProductClues {
     crumbs: textOf(native(document, 'querySelector')(trail.join())),
   };
 }
+
+/** The same in one go. */
+export const readClues = (document: Document): ProductClues => finished(gatheringClues(document));
 
 /** What a document says of the one product it shows. Undefined without a name. */
 export const readProduct = (document: Document): ProductFacts | undefined => factsOf(readClues(document));

@@ -2,10 +2,11 @@ import type { ListOrder, PageText, ProductClues } from '../../contract/messages.
 import type { PaintOrder } from '../../contract/paint-order.ts';
 import type { Painter } from '../paint/painter.ts';
 import { gate } from './gate.ts';
+import { inSlices, type Work } from './in-slices.ts';
 import { lettersOf, type Piece, piecesOf } from './letters.ts';
-import { type Located, locate } from './locate.ts';
+import { type Located, locating } from './locate.ts';
 import { locateChosen, locateRange, looseLetters } from './pointed-at.ts';
-import { readClues } from './product.ts';
+import { gatheringClues } from './product.ts';
 import { watch } from './watch.ts';
 
 /** What reading a page needs from outside. */
@@ -43,12 +44,22 @@ export function startReader(world: ReaderWorld) {
   let address = '';
   let asked = 0;
 
+  let looks = false; // a look at the page is under way
   const pass = (always: boolean) => {
+    if (looks) return void setTimeout(pass, 99, always);
+    looks = true;
+    inSlices(looking(always), (took) => {
+      looks = false;
+      watching.rest(took);
+    });
+  };
+
+  function* looking(always: boolean): Work<void> {
     world.mark?.('begin');
     if (selected?.nodes[0]?.isConnected === false) selected = undefined;
     // What the reader pointed at comes first; what is found beside it stays.
     // The first look leaves shadow roots to the watch, which looks for them when the page has time.
-    const seen = locate(doc, address ? undefined : []);
+    const seen = yield* locating(doc, address ? undefined : []);
     const found = [selected ?? [], locateChosen(doc, selectors), seen ?? []].flat();
     const letters = found.flatMap((each) => [each.sent.text, ...each.nodes]);
     const moved = address !== win.location.href;
@@ -56,16 +67,18 @@ export function startReader(world: ReaderWorld) {
     if (!always && !moved && same(letters, sent)) return;
     sent = letters;
     world.mark?.('known');
+    yield;
     // In a frame the page around it says what the product is; its data speaks for that page's own lists.
     const page = win.top?.document ?? doc;
-    const clues = found.length > 0 && readClues(page);
+    const clues = found.length > 0 && (yield* gatheringClues(page));
+    if (signal.aborted) return;
     const inData = clues && page === doc && (clues.data[0] || clues.properties[0]);
     if (clues && (inData || found.some((each) => each.sent.text))) return void ask(found, clues, moved);
     asked++;
     if (shown.orders?.[0] || moved) void world.left().catch(() => undefined);
     shown = nothing;
     painter?.clear();
-  };
+  }
 
   const ask = async (found: Located[], clues: ProductClues, moved: boolean) => {
     const turn = ++asked;

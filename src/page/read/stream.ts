@@ -1,5 +1,6 @@
 import { SOFT } from '../../find/page-text.ts';
 import { documentOf, native, tagOf } from './dom.ts';
+import { finished, type Work } from './in-slices.ts';
 
 /** Nodes in document order; `null` stands where something between them was left out, `undefined` at the edge of a block. */
 export type Parts = (Node | null | undefined)[];
@@ -20,6 +21,7 @@ const gap = '\n'.repeat(8);
 const mostNodes = 200_000;
 const mostLetters = 3_000_000;
 const mostDepth = 500;
+const pauseAfter = 256; // nodes
 
 /** How an element parts its text from what is around it. */
 const kinds = new Map<string, number>();
@@ -46,9 +48,9 @@ export const isInline = (node: Node): boolean => node.nodeType === 3 || kindOf(n
 
 /**
  * Reads the letters of some nodes, in document order, open shadow roots included. A frame's document is read by
- * the script in that frame. What was left out between two nodes parts them like many lines.
+ * the script in that frame. What was left out between two nodes parts them like many lines. Pauses now and then.
  */
-export function readStream(tops: Parts): Stream {
+export function* readingStream(tops: Parts): Work<Stream> {
   const parts: string[] = [];
   const nodes: Text[] = [];
   const starts: number[] = [];
@@ -90,8 +92,6 @@ export function readStream(tops: Parts): Stream {
     else edge ||= SOFT;
     if (kind === lineBreak) return undefined;
     if (kind === preformatted) pre++;
-    const shadow: unknown = tag !== 'form' && element.shadowRoot;
-    if (shadow && (shadow as Node).nodeType === 11) walk(shadow as Node);
     return kind;
   };
   const close = (kind: number) => {
@@ -100,17 +100,24 @@ export function readStream(tops: Parts): Stream {
     else edge ||= SOFT;
   };
 
+  /** Reads what is within an element's open shadow root; a form may call a field so. */
+  function* walkShadow({ shadowRoot }: Element): Work<void> {
+    if (shadowRoot?.nodeType === 11) yield* walk(shadowRoot);
+  }
+
   /** Reads what is within a node. */
-  const walk = (top: Node) => {
+  function* walk(top: Node): Work<void> {
     const walker = native(documentOf(top), 'createTreeWalker')(top, 5); // elements and text
     const open: number[] = [];
     let node: Node | null = walker.firstChild();
     while (node) {
       let down: Node | null = null;
       if (++seen > mostNodes || length > mostLetters) return;
+      if (seen % pauseAfter === 0) yield;
       if (node.nodeType === 3) addText(node as Text);
       else {
         const kind = begin(node as Element);
+        if (kind) yield* walkShadow(node as Element);
         if (kind && open.length < mostDepth) down = walker.firstChild();
         if (down) open.push(kind!);
         else if (kind) close(kind);
@@ -122,23 +129,27 @@ export function readStream(tops: Parts): Stream {
         node = walker.nextSibling();
       }
     }
-  };
+  }
 
   for (const top of tops) {
     if (!top) {
       if (top === null && length > 0) push(gap);
       edge = '\n';
     } else if (top.nodeType === 3) addText(top as Text);
-    else if (top.nodeType !== 1) walk(top);
+    else if (top.nodeType !== 1) yield* walk(top);
     else {
       const kind = begin(top as Element);
       if (!kind) continue;
-      walk(top);
+      yield* walkShadow(top as Element);
+      yield* walk(top);
       close(kind);
     }
   }
   return { text: parts.join(''), nodes, starts };
 }
+
+/** The same in one go. */
+export const readStream = (tops: Parts): Stream => finished(readingStream(tops));
 
 /** Text written one name a line, shown so by `white-space: pre-line`: many lines and no commas. */
 const looksPreformatted = (data: string): boolean => {

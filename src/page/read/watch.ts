@@ -36,6 +36,10 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
     return count > much ? 'much' : { added: outermost(added) };
   };
 
+  const restAfter = (took: number) => {
+    restUntil = Math.max(restUntil, performance.now() + took * rest);
+  };
+
   const flush = () => {
     timer = 0;
     const came = cameNow();
@@ -48,7 +52,7 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
     const from = performance.now();
     for (const root of fresh) if (root.isConnected) seeRoots(root);
     look(came);
-    restUntil = performance.now() + (performance.now() - from) * rest;
+    restAfter(performance.now() - from);
   };
 
   const schedule = () => {
@@ -111,6 +115,8 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
       changed = true;
       schedule();
     },
+    /** A look that went on after `look` returned took so long, in ms. */
+    rest: restAfter,
     /** Hears every change of letters within these elements too, and their going; replaces those marked before. */
     mark(elements: Iterable<Element>) {
       const before = marked;
