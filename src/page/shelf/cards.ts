@@ -37,13 +37,17 @@ export function cardsIn(
   const own = productAddress(here, here, addresses)?.address;
   const named = namedInData(root.nodeType === 9 ? (root as Document) : undefined, here, addresses);
   const all: ProductLink[] = [];
+  const products = new Set<string>();
   for (const tree of [root, ...shadowRootsIn(root)])
     for (const link of native(tree as Element, 'querySelectorAll')('a[href]')) {
-      if (all.length > facts.most * 12) break;
+      // Menus come first and name products too; what comes after the most that is marked is not looked at.
+      if (all.length > facts.most * 12 || products.size > facts.most * 2) break;
       const href = attribute(link, 'href');
       if (!href || href.startsWith('#')) continue;
-      const to = productAddress(href, here, addresses);
-      if (to && to.address !== own) all.push({ link, ...to });
+      const to = addressOf(href, here, addresses);
+      if (!to || to.address === own) continue;
+      all.push({ link, ...to });
+      products.add(to.address);
     }
   if (all.length < facts.least) return [];
   const money = new RegExp(facts.money, 'iu');
@@ -90,6 +94,16 @@ export function cardsIn(
     const enough = says * 2 >= alike.length ? alike.length / 4 : alike.length / 2;
     return products >= facts.least && sure > 0 && sure >= enough ? alike.map(({ card }) => card) : [];
   });
+}
+
+let known: { here: string; by: Map<string, ReturnType<typeof productAddress>> } | undefined;
+
+/** The product an address leads to; known from the look before, as most of a page is the same at the next. */
+function addressOf(href: string, here: string, facts: ShelfFacts['addresses']) {
+  if (known?.here !== here || known.by.size > 20_000) known = { here, by: new Map() };
+  const to = known.by.has(href) ? known.by.get(href) : productAddress(href, here, facts);
+  known.by.set(href, to);
+  return to;
 }
 
 /** The largest element around a link that shows its product and no other. */

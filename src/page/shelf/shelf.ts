@@ -20,6 +20,9 @@ import { heldIn } from './hold-focus.ts';
 import { createOverlay } from './overlay.ts';
 import { createShelfReading, type Progress, type ShelfLine } from './read-shelf.ts';
 
+/** Products asked about in one question: those in view need not wait until a whole long shelf is read and judged. */
+const atOnce = 40;
+
 /** What a shelf needs from outside. */
 export type ShelfWorld = {
   window: Window & typeof globalThis;
@@ -148,7 +151,11 @@ export function startShelf(world: ShelfWorld): Shelf {
       return;
     }
     asking = true;
-    const changed = products().filter((card) => drawn.get(card.address) !== stageOf(card));
+    const seen = new Set(view?.overlay.inView());
+    const changed = products()
+      .filter((card) => drawn.get(card.address) !== stageOf(card))
+      .sort((a, b) => Number(seen.has(b.address)) - Number(seen.has(a.address)))
+      .slice(0, atOnce);
     const keys = changed.map((card) => [card.address, stageOf(card)] as const);
     const now = ++turn;
     const answer = await world.draw(changed.map(stateOf), barState()).catch(() => undefined);
