@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type { Said } from '../core/judge/finding.ts';
 import { type PlanFile, planFileVersion } from '../core/plan/plan-file.ts';
-import { kind, use } from './schemas.ts';
+import { cadenceOf, kind, use } from './schemas.ts';
 
 export type PlanReading = { ok: true; plan: PlanFile } | { ok: false; said: Said };
 
@@ -18,11 +18,10 @@ const name = z.string().check(
   z.overwrite((value) => clean(value).replace(/\s+/g, ' ').trim()),
   z.minLength(1),
 );
-const count = z.int().check(z.positive(), z.lte(365));
 
 const plan = z.object({
   strandline: z.literal('wash-day-plan'),
-  version: z.literal(planFileVersion),
+  version: z.literal([1, planFileVersion]),
   made: z.iso.date(),
   name,
   washEvery: z.number().check(z.positive(), z.lte(60)),
@@ -46,11 +45,7 @@ const plan = z.object({
         use,
         product: z.exactOptional(name),
         optional: z.boolean(),
-        cadence: z.discriminatedUnion('every', [
-          z.object({ every: z.literal('wash') }),
-          z.object({ every: z.literal('nth-wash'), n: count }),
-          z.object({ every: z.literal('days'), n: count }),
-        ]),
+        cadence: cadenceOf(365),
         grams: z.exactOptional(z.number().check(z.nonnegative(), z.lte(1000))),
       }),
     )

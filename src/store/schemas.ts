@@ -100,11 +100,18 @@ const product = z.object({
 });
 
 const count = z.int().check(z.positive());
-const cadence = z.discriminatedUnion('every', [
-  z.object({ every: z.literal('wash') }),
-  z.object({ every: z.literal('nth-wash'), n: count }),
-  z.object({ every: z.literal('days'), n: count }),
-]);
+/** How often, at most `most`; a turn is one of the n. */
+export const cadenceOf = (most: number) => {
+  const n = count.check(z.lte(most));
+  return z.discriminatedUnion('every', [
+    z.object({ every: z.literal('wash') }),
+    z
+      .object({ every: z.literal('nth-wash'), n, from: z.exactOptional(n) })
+      .check(z.refine(({ n, from = 1 }) => from <= n, { path: ['from'] })),
+    z.object({ every: z.literal('days'), n }),
+  ]);
+};
+const cadence = cadenceOf(Number.MAX_SAFE_INTEGER);
 
 const stepShape = {
   id,

@@ -55,6 +55,17 @@ describe('a plan as a file', () => {
     for (const kept of ['sister', 'shop.example', '"wren"', 'EUR', '"price"', 'Not in it', '"owned"'])
       expect(written).not.toContain(kept);
   });
+  it('keeps who takes turns with whom, as version 2: readers of 1 would have both on one day', () => {
+    const turn = (from: number) => ({ every: 'nth-wash' as const, n: 2, from });
+    const steps = [step('a', { cadence: turn(1) }), step('b', { cadence: turn(2) })];
+    const turns = planFileOf(madeRoutine({ steps }), [], '2026-03-01');
+    expect([plan.version, turns.version]).toEqual([1, 2]);
+    expect(readPlanFile(JSON.stringify(turns))).toEqual({ ok: true, plan: turns });
+    expect(takenAs(nobody, turns, 'robin', making).routine.steps.map(({ cadence }) => cadence)).toEqual([
+      turn(1),
+      turn(2),
+    ]);
+  });
   it('is read by the words of its description', () => {
     const [, example] = readFileSync('DEVELOPERS.md', 'utf8').match(
       /```json\n(\{\n {2}"strandline": "wash-day-plan".*?\n\})\n```/s,
@@ -103,7 +114,7 @@ describe('a plan from a stranger', () => {
     expect(no(readPlanFile(content))).toBe(why);
   });
   it.each<[object, string]>([
-    [{ version: 2 }, 'newer'],
+    [{ version: 3 }, 'newer'],
     [{ version: 0 }, 'wrong'],
     [{ made: 'yesterday' }, 'wrong'],
     [{ washEvery: 0 }, 'wrong'],
@@ -115,6 +126,8 @@ describe('a plan from a stranger', () => {
     [{ products: [{ ...plan.products[0], label: 'x'.repeat(12_001) }, plan.products[1]] }, 'wrong'],
     [{ steps: [{ ...plan.steps[0], kind: '__proto__' }] }, 'wrong'],
     [{ steps: [{ ...plan.steps[0], cadence: { every: 'nth-wash', n: 0 } }] }, 'wrong'],
+    [{ steps: [{ ...plan.steps[0], cadence: { every: 'nth-wash', n: 2, from: 3 } }] }, 'wrong'],
+    [{ steps: [{ ...plan.steps[0], cadence: { every: 'nth-wash', n: 2, from: 0 } }] }, 'wrong'],
     [{ steps: [{ ...plan.steps[0], grams: -1 }] }, 'wrong'],
     [{ steps: Array(61).fill(plan.steps[2]) }, 'wrong'],
   ])('%j is refused', (over, why) => {

@@ -96,6 +96,29 @@ describe('planned wash days as iCalendar', () => {
     expect(uids(file).slice(1)).toEqual(uids(again));
   });
 
+  it('tells steps that take turns apart, as another parser reads it: one week the one, the next the other', async () => {
+    const turn = (from: number) => ({ every: 'nth-wash' as const, n: 2, from });
+    const { routine: turns } = day(
+      [
+        { kind: 'cleanser' },
+        { kind: 'deep-conditioner', cadence: turn(1) },
+        { kind: 'deep-conditioner', cadence: turn(2) },
+      ],
+      middling,
+    );
+    const weeks = plannedDays({ routine: turns, log: [], practice, from: today, days: 28, today });
+    const said = await iCalendar(t, turns, weeks, '2026-03-01T09:30:00Z', undefined, ({ id }) => id);
+    const events = Object.values(nodeIcal.sync.parseICS(said)).filter(
+      (one): one is VEvent => one?.type === 'VEVENT',
+    );
+    expect(events.map(({ description }) => description)).toEqual([
+      '1. s1\n2. s2',
+      '1. s1\n2. s3',
+      '1. s1\n2. s2',
+      '1. s1\n2. s3',
+    ]);
+  });
+
   it('without a wash day is an empty calendar, still well formed', async () => {
     expect(
       Object.values(nodeIcal.sync.parseICS(await iCalendar(t, named, [], '2026-03-01T09:30:00Z'))).filter(

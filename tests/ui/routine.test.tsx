@@ -326,6 +326,51 @@ describe('taken along', () => {
   });
 });
 
+describe('two that take turns', () => {
+  const turn = (from: number) => ({ every: 'nth-wash' as const, n: 2, from });
+  const masks = [
+    product('plain-mask', 'deep-conditioner', 'plain'),
+    product('silk-mask', 'deep-conditioner', 'silk'),
+  ];
+  const turns = {
+    ...routine,
+    steps: [
+      step('s1', 'cleanser', 'wash'),
+      { ...step('s2', 'deep-conditioner', 'silk-mask'), cadence: turn(1) },
+      { ...step('s3', 'deep-conditioner', 'plain-mask'), cadence: turn(2) },
+    ],
+  };
+  const start = [...all.slice(0, -1), ...masks.map((one) => put('products', one)), put('routines', turns)];
+
+  it('alternate in the strip of days, each named by its product', async () => {
+    await open(start);
+    const strip = [...document.querySelectorAll('.run-day')].map((each) => each.textContent!);
+    expect(strip.slice(0, 4).map((words) => /protein/.test(words))).toEqual([true, false, true, false]);
+    await press('.run-day', strip[1]!);
+    expect(document.querySelector('#run')!.textContent).toContain('Invented plain-mask');
+    expect(document.querySelector('[data-step="s3"]')!.textContent).toContain('wash day 2 of every 2');
+  });
+  it('say their turn in the table', async () => {
+    const { now } = await open(start);
+    const lines = (await routineCsv(now(), turns, washDay(washDayInput(now(), turns)))).split('\r\n');
+    const at = lines[0]!.split(',').indexOf('turn');
+    expect(lines.slice(1).map((line) => line.split(',')[at])).toEqual(['', '1', '2']);
+  });
+  it('are set at the step; a turn that the rhythm has no more is dropped', async () => {
+    const { remembered } = await open(start);
+    const cadence = () => remembered().routines[0]!.steps[2]!.cadence;
+    await press('[data-step="s3"] .step-buttons .button', 'Change');
+    await type('Which of these wash days', '1');
+    expect(cadence()).toEqual({ every: 'nth-wash', n: 2, from: 1 });
+    await type('Which of these wash days', '3');
+    expect(cadence()).toEqual({ every: 'nth-wash', n: 2, from: 1 });
+    expect(text()).toContain('A whole number from 1 to 2.');
+    await type('Which of these wash days', '2');
+    await type('Every how many wash days', '1');
+    expect(cadence()).toEqual({ every: 'nth-wash', n: 1 });
+  });
+});
+
 describe('the picture', () => {
   it('has a row for each step, the allowance in boxes, and all of it in words', async () => {
     await open();

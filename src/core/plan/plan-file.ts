@@ -2,7 +2,8 @@ import type { Use } from '../names/entry.ts';
 import type { Product, ProductKind } from '../product/product.ts';
 import type { Cadence, Routine } from '../wash-day/routine.ts';
 
-export const planFileVersion = 1;
+/** Readers of version 1 know no turns and would have two steps come on one day: only plans with turns are 2. */
+export const planFileVersion = 2;
 
 /** A product of a plan: its label, and nothing of where or when it was met. */
 export type PlanProduct = {
@@ -27,7 +28,7 @@ export type PlanStep = {
 /** One routine with its labels, for somebody else: no head, no photo, no log, no shop, no id of ours. */
 export type PlanFile = {
   strandline: 'wash-day-plan';
-  version: typeof planFileVersion;
+  version: 1 | typeof planFileVersion;
   /** ISO date. */
   made: string;
   name: string;
@@ -45,7 +46,7 @@ export function planFileOf(routine: Routine, products: readonly Product[], made:
   const refs = new Map(known.map(({ id }, at) => [id, `p${at + 1}`]));
   return {
     strandline: 'wash-day-plan',
-    version: planFileVersion,
+    version: routine.steps.some(({ cadence }) => 'from' in cadence) ? planFileVersion : 1,
     made,
     name: routine.name,
     washEvery: routine.washEvery,

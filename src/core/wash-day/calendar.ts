@@ -3,6 +3,7 @@ import { addDays, daysBetween } from './days.ts';
 import type { LogEntry, Routine, Step } from './routine.ts';
 import { alwaysComesWith } from './rules/cadence.ts';
 import { treatmentDates, treatmentDays } from './rules/treatments-apart.ts';
+import { isTurn, names, nextPlace, takesTurns } from './turns.ts';
 
 export type PlannedDay = {
   /** ISO date. */
@@ -31,7 +32,9 @@ export type CalendarInput = {
 /**
  * Wash days by cadence, counted on from the last one logged (or from today). A strengthening treatment is
  * placed on the first wash day on which it is due and the allowance's days lie between it and the last one,
- * one treatment a day; the deep conditioner that follows it comes along. Pure; dates are ISO.
+ * one treatment a day; the deep conditioner that follows it comes along. Steps that take turns keep theirs: one
+ * that is put off comes late that once, as a turn that moved would fall on the other's from then on. Pure; dates
+ * are ISO.
  */
 export function plannedDays(input: CalendarInput): PlannedDay[] {
   const { routine, practice, from, today } = input;
@@ -46,10 +49,17 @@ export function plannedDays(input: CalendarInput): PlannedDay[] {
   const end = addDays(from, input.days);
   const apart = treatmentDays({ numbers: input.allowance?.numbers, practice });
   let lastTreatment = treatmentDates(log, { practice })[0];
-  const done = new Map(routine.steps.map((step) => [step.id, lastDone(step, log)]));
+  const done = new Map(routine.steps.map((step) => [step.id, lastDone(step, routine.steps, log)]));
+  const turning: ReadonlySet<Step> = new Set(routine.steps.filter((step) => takesTurns(step, routine.steps)));
+  let place = nextPlace(routine.steps, log);
+  let late = new Set<Step>();
   const planned: PlannedDay[] = [];
   for (let date = first; date < end; date = addDays(date, wash)) {
-    const due = routine.steps.filter((step) => isDue(step, done.get(step.id), date, wash));
+    const due = routine.steps.filter((step) =>
+      turning.has(step)
+        ? late.has(step) || isTurn(step.cadence, place)
+        : isDue(step, done.get(step.id), date, wash),
+    );
     const wanted = due.filter(({ kind }) => practice.washDay.kinds.strengthening.includes(kind));
     const free = !lastTreatment || daysBetween(lastTreatment, date) >= apart;
     // Of several treatments due on one day, the one that waited longest.
@@ -61,6 +71,9 @@ export function plannedDays(input: CalendarInput): PlannedDay[] {
       (step) =>
         step === treatment || followUps.includes(step) || (due.includes(step) && !wanted.includes(step)),
     );
+    const putOff = wanted.filter((step) => step !== treatment);
+    late = new Set(putOff);
+    place++;
     if (treatment) lastTreatment = date;
     for (const step of routine.steps) {
       const times = done.get(step.id);
@@ -74,7 +87,7 @@ export function plannedDays(input: CalendarInput): PlannedDay[] {
         steps: ids(steps),
         treatments: treatment ? [treatment.id] : [],
         followUps: ids(followUps),
-        putOff: ids(wanted.filter((step) => step !== treatment)),
+        putOff: ids(putOff),
       });
   }
   return planned;
@@ -82,9 +95,9 @@ export function plannedDays(input: CalendarInput): PlannedDay[] {
 
 type LastDone = { date: string; washes: number } | undefined;
 
-/** When a step was last logged (by id, or by kind where the log is older than the step), and washes since. */
-function lastDone({ id, kind }: Step, log: readonly LogEntry[]): LastDone {
-  const at = log.findLastIndex(({ done }) => done.steps.some((step) => step.id === id || step.kind === kind));
+/** When a step was last logged, and washes since. */
+function lastDone(step: Step, steps: readonly Step[], log: readonly LogEntry[]): LastDone {
+  const at = log.findLastIndex((entry) => names(entry, step, steps));
   return at < 0 ? undefined : { date: log[at]!.date.slice(0, 10), washes: log.length - 1 - at };
 }
 

@@ -1,8 +1,14 @@
 import type { Use } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
 
-/** How often a step is done: each wash, every n-th wash, or every n days. */
-export type Cadence = { every: 'wash' } | { every: 'nth-wash'; n: number } | { every: 'days'; n: number };
+/**
+ * How often a step is done: each wash, every n-th wash, or every n days. `from` (1 … n) is its turn among steps of
+ * the same n: two of n 2 with 1 and 2 take turns.
+ */
+export type Cadence =
+  | { every: 'wash' }
+  | { every: 'nth-wash'; n: number; from?: number }
+  | { every: 'days'; n: number };
 
 export type Step = {
   id: string;

@@ -12,6 +12,7 @@ import { DayCell, DayList } from './calendar-days.tsx';
 import { fileName } from './exports.ts';
 import { iCalendar } from './icalendar.ts';
 import { turnWords } from './run-card.tsx';
+import { stepWords } from './step-words.ts';
 
 const exportedDays = 92;
 
@@ -74,7 +75,8 @@ export function CalendarCard({ world, input }: { world: World; input: WashDayInp
       return day && day.turns.length > 0 ? turnWords(world, day) : undefined;
     };
     const days = plan(today, exportedDays);
-    const file = await iCalendar(t, routine, days, world.now?.() ?? `${today}T00:00:00Z`, about);
+    const now = world.now?.() ?? `${today}T00:00:00Z`;
+    const file = await iCalendar(t, routine, days, now, about, (step) => stepWords(world, routine, step));
     world.save(fileName(routine.name, 'ics'), 'text/calendar', file);
   };
   return (

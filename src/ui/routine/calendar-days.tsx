@@ -2,6 +2,7 @@ import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { PlannedDay } from '../../core/wash-day/calendar.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import type { World } from '../world.ts';
+import { stepWords } from './step-words.ts';
 
 export function DayCell(props: {
   world: World;
@@ -50,8 +51,8 @@ export function DayList(props: {
 }) {
   const { world, input, days, format } = props;
   const { t } = world;
-  const kindOf = (id: string) =>
-    t(`routine.kind.${input.routine.steps.find((step) => step.id === id)!.kind}`);
+  const { routine } = input;
+  const kindOf = (id: string) => stepWords(world, routine, routine.steps.find((step) => step.id === id)!);
   if (days.length === 0) return <p class="hint">{t('routine.calendar.none')}</p>;
   return (
     <ul class="plain-list day-list">

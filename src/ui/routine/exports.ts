@@ -48,6 +48,7 @@ export async function routineCsv(world: World, routine: Routine, day: WashDay): 
       use: step.use,
       every: step.cadence.every,
       n: step.cadence.every === 'wash' ? '' : step.cadence.n,
+      turn: step.cadence.every === 'nth-wash' ? (step.cadence.from ?? '') : '',
       optional: step.optional ? 'yes' : 'no',
       grams: exposure.grams,
       retention: exposure.retention,

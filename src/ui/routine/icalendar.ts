@@ -1,6 +1,6 @@
 import type { PlannedDay } from '../../core/wash-day/calendar.ts';
 import { addDays } from '../../core/wash-day/days.ts';
-import type { Routine } from '../../core/wash-day/routine.ts';
+import type { Routine, Step } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
 
 // RFC 5545, 3.1: text holds no control character; a lone CR would end a line for some readers.
@@ -17,6 +17,8 @@ export async function iCalendar(
   now: string,
   /** What sets a day apart. */
   about: (date: string) => string | undefined = () => undefined,
+  /** What a step is called. */
+  called: (step: Step) => string = ({ kind }) => t(`routine.kind.${kind}`),
 ): Promise<string> {
   const { default: ICAL } = await import('ical.js');
   const calendar = new ICAL.Component('vcalendar');
@@ -27,7 +29,7 @@ export async function iCalendar(
     const event = new ICAL.Component('vevent');
     const words = routine.steps
       .filter(({ id }) => day.steps.includes(id))
-      .map(({ kind }, index) => `${index + 1}. ${t(`routine.kind.${kind}`)}`);
+      .map((step, index) => `${index + 1}. ${called(step)}`);
     const put = (name: string, value: unknown) =>
       event.updatePropertyWithValue(name, typeof value === 'string' ? plain(value) : (value as string));
     put('uid', `${routine.id}-${day.date}@strandline.invalid`);

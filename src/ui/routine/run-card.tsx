@@ -6,6 +6,7 @@ import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';
 import { Findings } from './findings.tsx';
+import { stepWords } from './step-words.ts';
 
 /** Long enough that what comes once in two months is seen twice. */
 export const runDays = 126;
@@ -62,7 +63,7 @@ function OneDay({ world, input, day }: { world: World; input: WashDayInput; day:
   const steps = input.routine.steps.filter(({ id }) => day.steps.includes(id));
   return (
     <div class="stack">
-      <p>{steps.map(({ kind }) => t(`routine.kind.${kind}`)).join(' · ')}</p>
+      <p>{steps.map((step) => stepWords(world, input.routine, step)).join(' · ')}</p>
       {day.putOff.length > 0 && (
         <p class="hint">
           {t('routine.calendar.put-off', {

@@ -132,15 +132,38 @@ function CadenceChoice({
           min={1}
           max={366}
           wrong={t('routine.whole-number')}
-          onNumber={(n) => n !== undefined && Number.isInteger(n) && set({ ...cadence, n })}
+          onNumber={(n) => n !== undefined && Number.isInteger(n) && set(rhythm(cadence, n))}
+        />
+      )}
+      {cadence.every === 'nth-wash' && cadence.n > 1 && (
+        <NumberField
+          label={t('routine.cadence.turn')}
+          value={cadence.from}
+          min={1}
+          max={cadence.n}
+          wrong={t('routine.cadence.turn.wrong', { n: cadence.n })}
+          hint={t('routine.cadence.turn.hint')}
+          onNumber={(from) => {
+            const { from: _, ...rest } = cadence;
+            if (from === undefined) set(rest);
+            else if (Number.isInteger(from)) set({ ...rest, from });
+          }}
         />
       )}
     </>
   );
 }
 
-/** "every wash", "every 4th wash", "every 14 days" in short. */
-export const cadenceWords = (t: World['t'], cadence: Cadence) =>
-  cadence.every === 'wash'
-    ? t('routine.cadence.short.wash')
-    : t(`routine.cadence.short.${cadence.every}`, { n: cadence.n });
+/** The same cadence each n; a turn that is none of n any more is dropped. */
+function rhythm(cadence: Exclude<Cadence, { every: 'wash' }>, n: number): Cadence {
+  if (cadence.every === 'days' || cadence.from === undefined || cadence.from <= n) return { ...cadence, n };
+  return { every: 'nth-wash', n };
+}
+
+/** "every wash day", "every 4 wash days", "in turns, wash day 2 of 4", "every 14 days" in short. */
+export function cadenceWords(t: World['t'], cadence: Cadence): string {
+  if (cadence.every === 'wash') return t('routine.cadence.short.wash');
+  if (cadence.every === 'nth-wash' && cadence.from !== undefined)
+    return t('routine.cadence.short.turn', { n: cadence.n, from: cadence.from });
+  return t(`routine.cadence.short.${cadence.every}`, { n: cadence.n });
+}

@@ -247,6 +247,8 @@ export type Arguments = {
   'routine.add.how': { kind: Value };
   'routine.cadence.short.days': { n: number };
   'routine.cadence.short.nth-wash': { n: number };
+  'routine.cadence.short.turn': { from: Value; n: Value };
+  'routine.cadence.turn.wrong': { n: Value };
   'routine.calendar.event': { name: Value };
   'routine.calendar.event.treatment': { name: Value };
   'routine.calendar.put-off': { kind: Value };

@@ -35,6 +35,7 @@ const plainGel = hand([water, glycerin]);
 const wheatGel = hand([water, at(wheat, 1)]);
 const silkGel = hand([water, at(silk, 1)]);
 const every = (n: number) => ({ every: 'nth-wash' as const, n });
+const turnOf = (plan: Plan, n: number, from: number): Plan => ({ ...plan, cadence: { ...every(n), from } });
 
 const wash: Plan = { kind: 'cleanser', of: mild };
 const conditioner: Plan = { kind: 'conditioner', of: soft };
@@ -198,6 +199,27 @@ describe('what each rule says of a day', () => {
       'treatments-apart',
       'two on one day',
       [treatment, treatment, wash, conditioner],
+      middling,
+      ['does-not-suit same-day'],
+    ],
+    [
+      'treatments-apart',
+      'two that take turns, each time a fortnight apart',
+      [turnOf(treatment, 4, 1), turnOf(treatment, 4, 3), wash, conditioner],
+      middling,
+      ['suits apart'],
+    ],
+    [
+      'treatments-apart',
+      'two that take turns week by week',
+      [turnOf(treatment, 4, 4), turnOf(treatment, 4, 1), wash, conditioner],
+      middling,
+      ['with-care too-close'],
+    ],
+    [
+      'treatments-apart',
+      'two on the same turn',
+      [turnOf(treatment, 4, 2), turnOf(treatment, 4, 2), wash, conditioner],
       middling,
       ['does-not-suit same-day'],
     ],

@@ -4,7 +4,18 @@ import type { Cadence } from '../routine.ts';
 export function alwaysComesWith(a: Cadence, b: Cadence): boolean {
   if (a.every === 'wash') return true;
   if (b.every !== a.every) return false;
-  return a.every === 'nth-wash' ? b.n % a.n === 0 : a.n === b.n;
+  if (a.every === 'nth-wash' && b.every === 'nth-wash')
+    return b.n % a.n === 0 && ((b.from ?? 1) - (a.from ?? 1)) % a.n === 0;
+  return a.every === 'days' && a.n === b.n;
+}
+
+/** Washes between steps that take turns, at least; nought where two may meet, as rhythms of their own do. */
+export function washesApart(cadences: readonly Cadence[]): number {
+  const turns = cadences.flatMap((cadence) => (cadence.every === 'nth-wash' ? [cadence] : []));
+  const n = turns[0]?.n ?? 0;
+  if (turns.length < cadences.length || turns.some((turn) => turn.n !== n)) return 0;
+  const places = turns.map(({ from = 1 }) => from).toSorted((a, b) => a - b);
+  return Math.min(...places.map((place, at) => (places[at + 1] ?? places[0]! + n) - place));
 }
 
 /** Days from one time a step is done to the next: steps are only done on wash days. */

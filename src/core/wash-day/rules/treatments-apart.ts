@@ -1,7 +1,7 @@
 import type { Finding } from '../../judge/finding.ts';
 import { addDays, daysBetween } from '../days.ts';
 import type { LogEntry } from '../routine.ts';
-import { daysBetweenTimes } from './cadence.ts';
+import { daysBetweenTimes, washesApart } from './cadence.ts';
 import { type Day, type DayStep, finding, isKind, type Rule } from './day.ts';
 
 /** Do strengthening treatments come closer together than the allowance, as planned or as logged? */
@@ -45,13 +45,15 @@ function planned(treatments: DayStep[], day: Day): Finding[] {
   return [...proteinPlanned(protein, day), ...bondPlanned(bonds, day)];
 }
 
-/** Every one counts: two with rhythms of their own meet, or come closer than either alone. */
+/** Every one counts: two with rhythms of their own meet; those that take turns come closer than each alone. */
 function proteinPlanned(treatments: DayStep[], day: Day): Finding[] {
   if (treatments.length === 0) return [];
   const days = Math.max(...treatments.map((step) => treatmentDaysOf(step, day)));
-  if (treatments.length > 1)
-    return [tell('does-not-suit', 'same-day', treatments, { n: treatments.length, days })];
-  const apart = daysBetweenTimes(treatments[0]!.cadence, day.washEvery);
+  const apart =
+    treatments.length > 1
+      ? washesApart(treatments.map(({ cadence }) => cadence)) * Math.max(1, day.washEvery)
+      : daysBetweenTimes(treatments[0]!.cadence, day.washEvery);
+  if (apart === 0) return [tell('does-not-suit', 'same-day', treatments, { n: treatments.length, days })];
   if (apart < days)
     return [
       {
