@@ -2,11 +2,11 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Product } from '../../src/core/product/product.ts';
+import { bestSource, type Product } from '../../src/core/product/product.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { ProductsPlace } from '../../src/ui/places/products.tsx';
 import { MetAgain } from '../../src/ui/products/met-again.tsx';
-import { bestSource, priceWords } from '../../src/ui/products/price.ts';
+import { priceWords } from '../../src/ui/products/price.ts';
 import { createSearch } from '../../src/ui/products/search.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { World } from '../../src/ui/world.ts';

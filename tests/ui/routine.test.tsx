@@ -326,6 +326,34 @@ describe('taken along', () => {
   });
 });
 
+describe('a day built under a price', () => {
+  const at = (price: number) => [
+    { url: 'https://shop.example/x', price, currency: 'EUR', seen: '2026-01-01' },
+  ];
+  const priced = [
+    // 9.6 g of a shampoo out of 96 at 10.00 are 1.00; 6 g of a gel out of 60 at 20.00 are 2.00.
+    product('wash', 'cleanser', 'wash', { size: 96, sources: at(10) }),
+    product('free-gel', 'gel', 'free', { size: 60, sources: at(20) }),
+    product('conditioner', 'conditioner', 'plain'),
+  ];
+  const start = [put('heads', head), ...priced.map((one) => put('products', one)), put('routines', routine)];
+  const offer = () => document.querySelector('#build .offer')?.textContent?.replace(/\s+/g, ' ');
+
+  it('says what a wash costs and what is not known, and leaves out what costs too much', async () => {
+    await open(start);
+    await press('#build button', /^Build from/);
+    expect(offer()).toContain('About €3.00 a wash, 1 product without a known price.');
+    await type('Price of a wash, at most', '1.5');
+    await press('#build button', /^Build from/);
+    expect(offer()).toContain('About €1.00 a wash, 1 product without a known price.');
+    expect(document.querySelector('#build .offer ol')!.textContent).not.toContain('free-gel');
+  });
+  it('asks for no price where none is known', async () => {
+    await open();
+    expect(document.querySelector('#build')!.textContent).not.toContain('Price of a wash');
+  });
+});
+
 describe('two that take turns', () => {
   const turn = (from: number) => ({ every: 'nth-wash' as const, n: 2, from });
   const masks = [

@@ -118,3 +118,14 @@ export type Product = {
   notes: string;
   added: string;
 };
+
+/** The cheapest source for its amount, else the first with a price. Prices in other currencies are not compared. */
+export function bestSource(product: Product): ProductSource | undefined {
+  const priced = product.sources.filter(({ price }) => price !== undefined);
+  const [first] = priced;
+  const per = (source: ProductSource) => {
+    const size = source.size ?? product.size;
+    return pricePer100({ ...source, ...(size !== undefined && { size }) }) ?? Number.POSITIVE_INFINITY;
+  };
+  return priced.filter(({ currency }) => currency === first?.currency).toSorted((a, b) => per(a) - per(b))[0];
+}

@@ -1,7 +1,8 @@
-import { type Product, type ProductSource, pricePer100 } from '../../core/product/product.ts';
+import { bestSource, type Product, type ProductSource, pricePer100 } from '../../core/product/product.ts';
 import type { Translate } from '../words/index.ts';
 
-const money = (lang: string, price: number, currency: string | undefined) => {
+/** An amount as the language writes it, with its currency where that is known. */
+export const money = (lang: string, price: number, currency: string | undefined) => {
   try {
     return new Intl.NumberFormat(lang, currency ? { style: 'currency', currency } : {}).format(price);
   } catch {
@@ -29,17 +30,6 @@ export function priceWords(t: Translate, product: Sized, source: Priced): string
   return [money(t.lang, source.price, source.currency), per100Words(t, product, source)]
     .filter(Boolean)
     .join(' · ');
-}
-
-/** The cheapest source for its amount, else the first with a price. Prices in other currencies are not compared. */
-export function bestSource(product: Product): ProductSource | undefined {
-  const priced = product.sources.filter(({ price }) => price !== undefined);
-  const [first] = priced;
-  const per = (source: ProductSource) => {
-    const size = source.size ?? product.size;
-    return pricePer100({ ...source, ...(size !== undefined && { size }) }) ?? Number.POSITIVE_INFINITY;
-  };
-  return priced.filter(({ currency }) => currency === first?.currency).toSorted((a, b) => per(a) - per(b))[0];
 }
 
 /** Price for 100 ml or g of the best source; infinite where it is not known, so that those come last. */

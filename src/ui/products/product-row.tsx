@@ -1,5 +1,5 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
-import type { Product } from '../../core/product/product.ts';
+import { bestSource, type Product } from '../../core/product/product.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
@@ -8,7 +8,7 @@ import { Glyph } from '../glyphs/glyph.tsx';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
-import { bestSource, per100Words, priceWords, sizeWords } from './price.ts';
+import { per100Words, priceWords, sizeWords } from './price.ts';
 
 /** Maker, kind, size and price in one line, as far as they are known. */
 export function factsOf(world: World, product: Product): string {

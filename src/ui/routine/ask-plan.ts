@@ -4,14 +4,16 @@ import { type SuggestInput, type Suggestions, suggest } from '../../core/plan/su
 /** A question that may take a while to answer. */
 export type Asked = { ask: 'suggest'; input: SuggestInput } | { ask: 'build'; input: BuildInput };
 
-/** Where a worker can be had the search runs there, and a newer question of a sort drops the older one. */
-const workers: Partial<Record<Asked['ask'], Worker>> = {};
+/** Who waits for an answer: a newer question of the same drops the older one. */
+type Asker = Asked['ask'] | 'fitted';
+const workers: Partial<Record<Asker, Worker>> = {};
 
-function askWorker<T>(asked: Asked, here: () => T): Promise<T> {
+/** Where a worker can be had the search runs there. */
+function askWorker<T>(asker: Asker, asked: Asked, here: () => T): Promise<T> {
   if (typeof Worker === 'undefined') return Promise.resolve(here());
-  workers[asked.ask]?.terminate();
+  workers[asker]?.terminate();
   const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
-  workers[asked.ask] = worker;
+  workers[asker] = worker;
   return new Promise((answer) => {
     worker.onmessage = ({ data }: MessageEvent<T>) => answer(data);
     // A worker that cannot start or fails is no reason to have no answer.
@@ -20,14 +22,16 @@ function askWorker<T>(asked: Asked, here: () => T): Promise<T> {
   });
 }
 
-export const askSuggest = (input: SuggestInput): Promise<Suggestions> =>
-  askWorker({ ask: 'suggest', input }, () => suggest(input));
+export const askSuggest = (
+  input: SuggestInput,
+  asker: 'suggest' | 'fitted' = 'suggest',
+): Promise<Suggestions> => askWorker(asker, { ask: 'suggest', input }, () => suggest(input));
 
 export const askBuild = (input: BuildInput): Promise<Built> =>
-  askWorker({ ask: 'build', input }, () => buildDay(input));
+  askWorker('build', { ask: 'build', input }, () => buildDay(input));
 
 /** Ends a search nobody waits for any more. */
-export function stopAsking(what: Asked['ask']): void {
-  workers[what]?.terminate();
-  delete workers[what];
+export function stopAsking(asker: Asker): void {
+  workers[asker]?.terminate();
+  delete workers[asker];
 }

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { BuildPins, Built, BuiltPlan } from '../../core/plan/build/build.ts';
+import { type BuildPins, type Built, type BuiltPlan, priceOf } from '../../core/plan/build/build.ts';
 import type { Wish } from '../../core/plan/wish.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { productById } from '../../use/acts/products.ts';
 import { keepRoutine } from '../../use/acts/routines.ts';
 import { dropWish, wishFor } from '../../use/acts/wishes.ts';
+import { type WashPrices, washPrices } from '../../use/judge/price-of-wash.ts';
 import { candidatesOf, washDayInput } from '../../use/judge/wash-day-input.ts';
 import { carryOut } from '../carry-out.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
@@ -12,7 +13,9 @@ import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
+import { NumberField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
+import { money } from '../products/price.ts';
 import type { World } from '../world.ts';
 import { askBuild, stopAsking } from './ask-plan.ts';
 import { PlanSteps } from './plan-steps.tsx';
@@ -29,14 +32,20 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
   const [keep, setKeep] = useState(false);
   const [steps, setSteps] = useState('none');
   const [time, setTime] = useState('none');
+  const [price, setPrice] = useState<number | undefined>();
   const [built, setBuilt] = useState<Built | 'looking' | undefined>();
   const candidates = candidatesOf(world, considered);
+  const prices = washPrices(
+    world,
+    candidates.map(({ product }) => product),
+  );
   const filled = routine.steps.flatMap(({ product }) => product ?? []);
   const build = () => {
     const pins: BuildPins = {
       ...(keep && { stays: filled }),
       ...(steps !== 'none' && { stepsAtMost: Number(steps) }),
       ...(time !== 'none' && { minutesAtMost: Number(time) }),
+      ...(price !== undefined && { price: { of: prices.of, atMost: price } }),
     };
     setBuilt('looking');
     const { readings: _, ...input } = washDayInput(world, routine);
@@ -69,6 +78,17 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
           value={time}
           onChange={(value) => setTime(value ?? 'none')}
         />
+        {prices.of.size > 0 && (
+          <NumberField
+            label={t('plan.price')}
+            value={price}
+            {...(prices.currency && { unit: prices.currency })}
+            min={0}
+            wrong={t('plan.price.wrong')}
+            hint={t('plan.price.hint')}
+            onNumber={setPrice}
+          />
+        )}
       </div>
       <div class="actions">
         <Button look="strong" onClick={build}>
@@ -82,7 +102,14 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
         {built &&
           built !== 'looking' &&
           built.plans.map((plan, at) => (
-            <Plan key={plan.carrier} world={world} routine={routine} plan={plan} first={at === 0} />
+            <Plan
+              key={plan.carrier}
+              world={world}
+              routine={routine}
+              plan={plan}
+              prices={prices}
+              first={at === 0}
+            />
           ))}
       </div>
     </Card>
@@ -99,7 +126,13 @@ function carrierWords({ t }: World, { carrier, steps }: BuiltPlan): string {
     : t('plan.carrier.in', { kind });
 }
 
-function Plan(props: { world: World; routine: Routine; plan: BuiltPlan; first: boolean }) {
+function Plan(props: {
+  world: World;
+  routine: Routine;
+  plan: BuiltPlan;
+  prices: WashPrices;
+  first: boolean;
+}) {
   const { world, routine, plan, first } = props;
   const { t, remembered } = world;
   const nameOf = (product: string | undefined) => productById(remembered, product)?.name ?? '';
@@ -115,6 +148,7 @@ function Plan(props: { world: World; routine: Routine; plan: BuiltPlan; first: b
       <p class="hint">
         {t('plan.minutes', { n: plan.minutes })} {t(plan.best ? 'plan.best' : 'plan.not-proven')}
       </p>
+      <PriceOfWash {...props} />
       {open.map(({ rule, reason, steps }) => (
         <p key={rule + reason.key + steps.join()} class="hint">
           {t(reason.key, reason.values)}
@@ -140,6 +174,17 @@ function Plan(props: { world: World; routine: Routine; plan: BuiltPlan; first: b
       </div>
     </section>
   );
+}
+
+/** What a wash costs by this plan, and of how many products that is not known. */
+function PriceOfWash(props: { world: World; routine: Routine; plan: BuiltPlan; prices: WashPrices }) {
+  const { t } = props.world;
+  const { of, currency } = props.prices;
+  const { steps } = props.plan;
+  const unknown = steps.filter(({ product = '' }) => !of.has(product)).length;
+  if (unknown === steps.length) return null;
+  const price = money(t.lang, priceOf(steps, of, props.routine.washEvery), currency);
+  return <p class="hint">{t('plan.price.wash', { price, n: unknown })}</p>;
 }
 
 /** What a plan lacks, each to be looked for while shopping. */

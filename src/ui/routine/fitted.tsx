@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { speaksAgainst } from '../../core/judge/finding.ts';
 import { applyMoves } from '../../core/plan/moves.ts';
-import { type Suggestions, suggest } from '../../core/plan/suggest.ts';
+import type { Suggestions } from '../../core/plan/suggest.ts';
 import type { Product } from '../../core/product/product.ts';
 import { washDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
@@ -9,6 +9,7 @@ import { candidatesOf, stillReading, washDayInput } from '../../use/judge/wash-d
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Button } from '../parts/button.tsx';
 import type { World } from '../world.ts';
+import { askSuggest, stopAsking } from './ask-plan.ts';
 import { Findings } from './findings.tsx';
 import { moveWords } from './suggestions.tsx';
 
@@ -41,9 +42,14 @@ export function Fitted(props: {
   useEffect(() => {
     setAnswer(undefined);
     if (!against) return;
-    // After what is known already is drawn.
-    const later = setTimeout(() => setAnswer(suggest({ ...input, candidates })));
-    return () => clearTimeout(later);
+    let current = true;
+    void askSuggest({ ...input, candidates }, 'fitted').then((found) => {
+      if (current) setAnswer(found);
+    });
+    return () => {
+      current = false;
+      stopAsking('fitted');
+    };
   }, [asked]);
   const best =
     answer?.answer === 'found'

@@ -208,6 +208,7 @@ export type Arguments = {
   'plan.people.added': { name: Value; whose: Value };
   'plan.people.describe': { name: Value };
   'plan.people.found': { n: number };
+  'plan.price.wash': { n: number; price: Value };
   'plan.run.between': { least: number; most: number };
   'plan.run.doses': { n: number };
   'plan.run.each': { n: number };

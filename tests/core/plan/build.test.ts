@@ -138,6 +138,31 @@ describe('a built day', () => {
     );
   });
 
+  it('costs no more a wash than was settled, by a sum of its own; what comes seldom costs its part', () => {
+    const price = fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 14, maxLength: 14 });
+    fc.assert(
+      fc.property(heads, some, price, fc.integer({ min: 0, max: 20 }), (head, candidates, prices, atMost) => {
+        const of = new Map(all.map(({ product }, at) => [product, prices[at]!]));
+        const { plans } = buildDay({ ...inputFor(head, candidates, 4), pins: { price: { of, atMost } } });
+        expect(plans.length).toBeGreaterThan(0);
+        for (const { steps } of plans) {
+          let spent = 0;
+          // As many washes as bring every rhythm round, each paid for.
+          const nth = (at: number) => {
+            const { cadence } = steps[at]!;
+            return cadence.every === 'nth-wash' ? cadence.n : 1;
+          };
+          const washes = steps.reduce((product, _, at) => product * nth(at), 1);
+          for (let wash = 0; wash < washes; wash++)
+            for (const [at, { product }] of steps.entries())
+              if (wash % nth(at) === 0) spent += of.get(product!)!;
+          expect(spent / washes).toBeLessThanOrEqual(atMost + 1e-9);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('invents nothing: every step holds a product on hand, and no product does two', () => {
     fc.assert(
       fc.property(heads, some, (head, candidates) => {

@@ -2,6 +2,7 @@ import { type Answer, type Finding, worstOf } from '../../judge/finding.ts';
 import type { ProductKind } from '../../product/product.ts';
 import { dayOf, findingsOf, type WashDayInput } from '../../wash-day/add-up.ts';
 import type { Step } from '../../wash-day/routine.ts';
+import { washesBetween } from '../../wash-day/rules/cadence.ts';
 import type { Day, DayStep } from '../../wash-day/rules/day.ts';
 import { proposable } from '../medicated.ts';
 import type { Candidate } from '../suggest.ts';
@@ -20,7 +21,7 @@ export type BuildPins = {
   without?: readonly ProductKind[];
   stepsAtMost?: number;
   minutesAtMost?: number;
-  /** Price of one wash at most, by product, and how much. */
+  /** What each product costs at a wash at which it is used, and how much a wash may cost on average. */
   price?: { of: ReadonlyMap<string, number>; atMost: number };
 };
 
@@ -82,7 +83,7 @@ export function buildDay(input: BuildInput): Built {
     }
     const chosen = taken.filter((choice) => choice !== undefined);
     const steps = chosen.map(({ step }) => step);
-    if (!keeps(steps, pins, plan)) continue;
+    if (!keeps(steps, pins, plan, empty.washEvery)) continue;
     tried++;
     const day = { ...empty, steps };
     const cost = chosen.reduce((all, { worth }) => all + worth, costOfDay(day, plan));
@@ -119,12 +120,19 @@ const settled = (best: ReadonlyMap<Carrier, Found>, sum: number, { plans, costs 
   return sum >= (worth.length === plans ? worth.at(-1)! : costsKept[0]! + costs['does-not-suit'] / 2);
 };
 
-function keeps(steps: readonly DayStep[], pins: BuildPins, plan: PlanPractice): boolean {
+/** A wash costs on average; what comes at every n-th costs an n-th of it. What is not known counts nothing. */
+export const priceOf = (steps: readonly Step[], of: ReadonlyMap<string, number>, washEvery: number) =>
+  steps.reduce(
+    (sum, { product = '', cadence }) => sum + (of.get(product) ?? 0) / washesBetween(cadence, washEvery),
+    0,
+  );
+
+function keeps(steps: readonly DayStep[], pins: BuildPins, plan: PlanPractice, washEvery: number): boolean {
   if (steps.length > (pins.stepsAtMost ?? Number.POSITIVE_INFINITY)) return false;
   if (minutesOf(steps, plan) > (pins.minutesAtMost ?? Number.POSITIVE_INFINITY)) return false;
   if (!pins.price) return true;
   const { of, atMost } = pins.price;
-  return steps.reduce((sum, { product = '' }) => sum + (of.get(product) ?? 0), 0) <= atMost;
+  return priceOf(steps, of, washEvery) <= atMost;
 }
 
 const minutesOf = (steps: readonly Step[], { minutes }: PlanPractice) =>
