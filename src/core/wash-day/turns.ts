@@ -1,7 +1,7 @@
 import type { Cadence, LogEntry, Step } from './routine.ts';
 
 type Nth = Extract<Cadence, { every: 'nth-wash' }>;
-export type Turning = Step & { cadence: Nth };
+type Turning = Step & { cadence: Nth };
 
 /** A step that comes every n-th wash, on a turn of its own: it says which, or another of the same n does. */
 export const takesTurns = (step: Step, steps: readonly Step[]): step is Turning => {

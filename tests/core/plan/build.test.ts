@@ -14,6 +14,8 @@ import { fulfils } from '../../../src/core/plan/wish.ts';
 import { type ProductKind, usualUse } from '../../../src/core/product/product.ts';
 import { readLabel } from '../../../src/core/reading/reading.ts';
 import { dayOf } from '../../../src/core/wash-day/add-up.ts';
+import { plannedDays } from '../../../src/core/wash-day/calendar.ts';
+import type { Step } from '../../../src/core/wash-day/routine.ts';
 
 // The plans are held against every day there is (brute force); the labels are invented.
 const lookup = createLookup(entries, patterns, limits);
@@ -243,7 +245,64 @@ describe('a built day', () => {
   it('the plans differ in the step that carries the protein', () => {
     const { plans } = buildDay(inputFor({ thickness: 'medium', porosity: 'high' }, all, 7));
     expect(plans.length).toBeGreaterThan(1);
-    expect(new Set(plans.map(({ carrier }) => carrier)).size).toBe(plans.length);
+    const told = plans.map(({ carrier, steps }) => `${carrier} ${takesTurns(steps)}`);
+    expect(new Set(told).size).toBe(plans.length);
+  });
+
+  const takesTurns = (steps: readonly Step[]) => steps.some(({ cadence }) => 'from' in cadence);
+  const dayBy = (input: BuildInput, steps: Step[]) =>
+    plannedDays({ ...input, routine: { ...input.routine, steps }, from: today, days: 120 });
+  it('protein week, moisture week: two products share a step, one at one wash, one at the next', () => {
+    const rows: [ProductKind, string][] = [
+      ['cleanser', mild],
+      ['conditioner', soft],
+      [
+        'deep-conditioner',
+        'Aqua, Cetearyl Alcohol, Hydrolyzed Wheat Protein, Behentrimonium Chloride, Glycerin',
+      ],
+      ['deep-conditioner', soft],
+    ];
+    const input = inputFor({ thickness: 'medium', porosity: 'high' }, shelf(rows), 7);
+    const plan = buildDay(input).plans.find(({ steps }) => takesTurns(steps))!;
+    expect(plan.carrier).toBe('deep-conditioner');
+    expect(plan.best).toBe(false);
+    const masks = plan.steps.filter(({ kind }) => kind === 'deep-conditioner');
+    expect(masks.map(({ product, cadence }) => [product, cadence])).toEqual([
+      ['deep-conditioner 2', { every: 'nth-wash', n: 2, from: 1 }],
+      ['deep-conditioner 3', { every: 'nth-wash', n: 2, from: 2 }],
+    ]);
+    const ids = masks.map(({ id }) => id);
+    const weeks = dayBy(input, plan.steps).map(({ steps }) => steps.filter((id) => ids.includes(id)));
+    for (const [at, week] of weeks.entries()) expect(week).toEqual([ids[at % 2]]);
+  });
+  it('in turns keeps what was settled, on every single day', () => {
+    let met = 0;
+    fc.assert(
+      fc.property(
+        heads,
+        some,
+        rhythm,
+        fc.integer({ min: 2, max: 6 }),
+        (head, candidates, every, stepsAtMost) => {
+          const input = inputFor(head, candidates, every);
+          const stays = candidates.slice(0, 1).map(({ product }) => product);
+          const { plans } = buildDay({ ...input, pins: { stays, stepsAtMost, without: ['cream'] } });
+          for (const { steps } of plans.filter((plan) => takesTurns(plan.steps))) {
+            met++;
+            for (const day of dayBy(input, steps)) {
+              expect(day.steps.length).toBeLessThanOrEqual(stepsAtMost);
+              const kinds = day.steps.map((id) => steps.find((step) => step.id === id)!.kind);
+              expect(new Set(kinds).size).toBe(kinds.length);
+              expect(kinds).not.toContain('cream');
+            }
+            const kept = plans[0]!.steps.some(({ product }) => product === stays[0]);
+            expect(steps.some(({ product }) => product === stays[0])).toBe(kept);
+          }
+        },
+      ),
+      { numRuns: 100 },
+    );
+    expect(met).toBeGreaterThan(0);
   });
 });
 

@@ -2,28 +2,17 @@ import { type Answer, type Finding, worstOf } from '../../judge/finding.ts';
 import type { ProductKind } from '../../product/product.ts';
 import { dayOf, findingsOf, type WashDayInput } from '../../wash-day/add-up.ts';
 import type { Step } from '../../wash-day/routine.ts';
-import { washesBetween } from '../../wash-day/rules/cadence.ts';
-import type { Day, DayStep } from '../../wash-day/rules/day.ts';
+import type { Day } from '../../wash-day/rules/day.ts';
 import { proposable } from '../medicated.ts';
 import type { Candidate } from '../suggest.ts';
 import type { Wish } from '../wish.ts';
 import { type BuildChoice, choicesFor, type LeftOut } from './choices.ts';
 import { costOfDay } from './cost.ts';
+import { inTurns } from './in-turns.ts';
 import { missingOf } from './missing.ts';
+import { type BuildPins, keeps, minutesOf } from './pins.ts';
 import type { PlanPractice } from './plan-practice.ts';
 import { cheapestFirst } from './search.ts';
-
-/** What the person settled beforehand; always kept. */
-export type BuildPins = {
-  /** This product does its step. */
-  stays?: readonly string[];
-  /** No step of this kind. */
-  without?: readonly ProductKind[];
-  stepsAtMost?: number;
-  minutesAtMost?: number;
-  /** What each product costs at a wash at which it is used, and how much a wash may cost on average. */
-  price?: { of: ReadonlyMap<string, number>; atMost: number };
-};
 
 export type BuildInput = Omit<WashDayInput, 'readings'> & {
   candidates: readonly Candidate[];
@@ -96,7 +85,28 @@ export function buildDay(input: BuildInput): Built {
     .filter(({ cost }, at, all) => at === 0 || cost - all[0]!.cost < plan.costs['does-not-suit'] / 2)
     .slice(0, plan.plans)
     .map((found) => planOf(found, proven, input, leftOut));
+  const turns = turnsOf(best, choices, pins, plan);
+  // Turns are no part of the search: nothing is claimed of them but that they are worth a look.
+  if (turns && plans[0] && turns.cost - plans[0].cost < plan.costs['does-not-suit'] / 2)
+    plans.splice(plan.plans - 1, 1, planOf(turns, false, input, leftOut));
   return { plans, tried };
+}
+
+/** The best day without protein, or with it in that very step, with the step shared by two products in turns. */
+function turnsOf(
+  best: ReadonlyMap<Carrier, Found>,
+  choices: Map<ProductKind, BuildChoice[]>,
+  pins: BuildPins,
+  plan: PlanPractice,
+): Found | undefined {
+  const found = [...best].flatMap(([carrier, { day, cost }]) => {
+    const whole = costOfDay(day, plan);
+    return inTurns(day, choices, new Set(pins.stays))
+      .filter((turns) => carrier === 'none' || carrier === carrierOf(turns.day))
+      .filter((turns) => keeps(turns.day.steps, pins, plan, day.washEvery))
+      .map((turns) => ({ day: turns.day, cost: cost - whole + turns.worth + costOfDay(turns.day, plan) }));
+  });
+  return found.toSorted((a, b) => a.cost - b.cost)[0];
 }
 
 /** The kinds in their usual order, each with its choices and, where the person did not settle it, with none. */
@@ -119,24 +129,6 @@ const settled = (best: ReadonlyMap<Carrier, Found>, sum: number, { plans, costs 
   const worth = costsKept.slice(0, plans);
   return sum >= (worth.length === plans ? worth.at(-1)! : costsKept[0]! + costs['does-not-suit'] / 2);
 };
-
-/** A wash costs on average; what comes at every n-th costs an n-th of it. What is not known counts nothing. */
-export const priceOf = (steps: readonly Step[], of: ReadonlyMap<string, number>, washEvery: number) =>
-  steps.reduce(
-    (sum, { product = '', cadence }) => sum + (of.get(product) ?? 0) / washesBetween(cadence, washEvery),
-    0,
-  );
-
-function keeps(steps: readonly DayStep[], pins: BuildPins, plan: PlanPractice, washEvery: number): boolean {
-  if (steps.length > (pins.stepsAtMost ?? Number.POSITIVE_INFINITY)) return false;
-  if (minutesOf(steps, plan) > (pins.minutesAtMost ?? Number.POSITIVE_INFINITY)) return false;
-  if (!pins.price) return true;
-  const { of, atMost } = pins.price;
-  return priceOf(steps, of, washEvery) <= atMost;
-}
-
-const minutesOf = (steps: readonly Step[], { minutes }: PlanPractice) =>
-  steps.reduce((sum, { kind }) => sum + minutes[kind], 0);
 
 /** The step with the most protein; none where no step holds a dose. */
 export function carrierOf({ steps }: Pick<Day, 'steps'>): Carrier {
