@@ -22,12 +22,13 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
   const cuts: Cut[] = [];
   const soft = isSoft(text.slice(from, to));
   const closing = closingBrackets(text, from, to);
+  const counted = numbersIn(text, from, to);
   let begin = from;
   let after: After = 'line';
   const cut = (end: number, next: number, then: After) => {
     const start = trimmedStart(text, begin, end);
     const stop = trimmedEnd(text, start, end);
-    if (stop > start && /[^\s\d.,*]/.test(text.slice(start, Math.min(stop, start + 400)))) {
+    if (stop > start && /[^\s\d.,*%]/.test(text.slice(start, Math.min(stop, start + 400)))) {
       cuts.push({ from: start, to: stop, after });
       after = then;
     } else if (then !== 'mark' || after === 'line') after = then === 'mark' ? after : then;
@@ -35,6 +36,12 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
   };
   for (let i = from; i < to; i++) {
     const letter = text[i]!;
+    const number = counted.get(i);
+    if (number !== undefined) {
+      cut(i, number, i === from ? 'line' : 'mark');
+      i = number - 1;
+      continue;
+    }
     const end = closing.get(i);
     // a bracket within a name stays whole; one that opens a stretch may hold the list
     if (end !== undefined && low.slice(begin, i).trim() !== '') {
@@ -52,6 +59,21 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
   cut(to, to, 'mark');
   return cuts;
 }
+
+const fewestCounted = 3; // names numbered in one line
+
+/** "1. Aqua 2. Glycerin 3. …": where each number begins and where its name does, if they count up from one. */
+function numbersIn(text: string, from: number, to: number): Map<number, number> {
+  const found = new Map<number, number>();
+  let next = 1;
+  for (const { index, 0: sign, 1: number } of text.slice(from, to).matchAll(numberSign))
+    if (Number(number) === next) {
+      found.set(from + index, from + index + sign.length);
+      next++;
+    }
+  return next > fewestCounted ? found : new Map();
+}
+const numberSign = /(?<![^\s\v:])(\d{1,3})[.)]\s+(?=\S)/gu;
 
 const isDigit = (letter: string | undefined) => letter !== undefined && letter >= '0' && letter <= '9';
 const isBlank = (letter: string | undefined) => letter !== undefined && letter.trim() === '';

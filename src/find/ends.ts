@@ -1,7 +1,7 @@
 import type { Page } from './lines.ts';
 import type { Item } from './steps.ts';
 
-/** Offsets of a list's letters: without a number before it and a code after it, with its full stop or footnote mark. */
+/** Offsets of a list's letters: without an article's number before it and a code after it, with its full stop or footnote mark. */
 export function endsOf({ text, low }: Page, first: Item, last: Item): { from: number; to: number } {
   const head = low.slice(first.from, Math.min(first.to, first.from + 80));
   const number =
@@ -15,5 +15,8 @@ export function endsOf({ text, low }: Page, first: Item, last: Item): { from: nu
   const marks = /^(?:[*)\]†‡]{0,3}\s?\.+|[*)\]†‡]{0,3})/.exec(
     text.slice(to, to + 4).replace(/\n[\s\S]*/, ''),
   )!;
-  return { from: first.from + number[0].length, to: to + marks[0].length };
+  // "1. Aqua 2. Glycerin": the first number belongs to the others
+  const one = /(?:^|[\s:])(1[.)]\s+)$/.exec(text.slice(Math.max(0, first.from - 6), first.from));
+  const from = one ? first.from - one[1]!.length : first.from + number[0].length;
+  return { from, to: to + marks[0].length };
 }

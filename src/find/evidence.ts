@@ -14,6 +14,9 @@ import {
   alphabeticalFrom,
   alternating,
   bar,
+  besideLetters,
+  fewestDeclared,
+  fewestSpecies,
   fewestStrange,
   fewestTelling,
   fewestUnheaded,
@@ -23,9 +26,12 @@ import {
   longList,
   longListKnown,
   mostForNames,
+  mostOwn,
   namePoints,
   nothingElse,
+  outOfOrder,
   reach,
+  weighedOut,
 } from './thresholds.ts';
 
 /** One reason to take a run of names for a list, or not to. */
@@ -183,11 +189,16 @@ function formSays(
   if (inTitle(page, names)) say('inTitle');
   if (lines && alternates(names)) say('alternating');
   if (lines && !headed) say('oneALine');
-  if (lines && n >= alphabeticalFrom && names.every(({ name }, i) => i === 0 || names[i - 1]!.name <= name))
-    say('alphabetical');
+  const sorted = names.map(({ name }) => name.replace(/[^\p{L}\p{N}]+/gu, ''));
+  const back = sorted.filter((name, i) => i > 0 && sorted[i - 1]! > name).length;
+  if (lines && n >= alphabeticalFrom && back <= n * outOfOrder) say('alphabetical');
   if (names.filter(({ name }) => /\(\d+\)$|\d\d-\d\d-\d/.test(name)).length > 2) say('counted');
+  if (lines && names.filter(({ name }) => measure.test(name)).length >= n * weighedOut) say('weighedOut');
   return found;
 }
+
+/** "2 spoons …", "200 g …": an amount before a name, in any language. */
+const measure = /^(?:\d[\d.,/]*|[½¼¾⅓⅔])\s?\p{L}[\p{L}.]*\s+\p{L}/u;
 
 /** The names stand in a heading element: they are the title of something. */
 const inTitle = ({ stream }: Page, names: Item[]): boolean =>
@@ -288,11 +299,34 @@ function whyNot(
       return 'one name';
   }
   if (n <= allKnown && known < 1) return 'few names, not all known';
+  if (n <= allKnown && otherGoodsBeside(page, names, finder)) return 'few names among those of other goods';
+  const classes = finder.words.detergent.every(lettersOf(page, names)).length;
+  if (classes >= fewestDeclared || (classes > 0 && isForHome(page, names, about, finder)))
+    return 'classes of a detergent';
+  if (n >= fewestSpecies && !finder.words.cosmetic.test(about) && areSpecies(names, finder))
+    return 'species and no more';
   if (!headed && count(names, 'own') + count(names, 'plant') < fewestTelling) return 'no name tells';
   if (!headed && n < fewestUnheaded) return 'few names without a heading';
   if (!headed && names[0]!.after === 'mark') return 'begins in the middle of a line';
   return undefined;
 }
+
+const lettersOf = ({ low }: Page, names: Item[]) => low.slice(names[0]!.from, names.at(-1)!.to);
+
+/** Whether the same lines print what only other goods hold, right before or behind the names. */
+function otherGoodsBeside({ low, lines }: Page, names: Item[], { words }: Finder): boolean {
+  const [first, last] = [names[0]!, names.at(-1)!];
+  const before = low.slice(Math.max(lines[first.line]!.from, first.from - besideLetters), first.from);
+  const after = low.slice(last.to, Math.min(lines[last.line]!.to, last.to + besideLetters));
+  return words.otherGoods.test(before) || words.otherGoods.test(after);
+}
+
+/** Plants by their two Latin names, or an everyday name with them: nothing is said of what is taken of them. */
+const areSpecies = (names: Item[], { words }: Finder): boolean =>
+  count(names, 'plant') * 2 >= names.length &&
+  count(names, 'own') <= names.length * mostOwn &&
+  names.every(({ name }) => !words.pressed.test(name.replace(/\([^)]*\)/g, ''))) &&
+  !names.some(isWater);
 
 /** Nothing but names, their heading and marks in the lines of the run. */
 function areWholeLines({ text, lines }: Page, names: Item[]): boolean {

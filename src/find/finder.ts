@@ -24,7 +24,7 @@ const longestWord = 32;
 
 const folded = (words: readonly string[]): WordTest => wordTest(words.map(fold));
 
-const wordTests = ({ headings, denials, prose, around, own, goods }: FindingFacts) => ({
+const wordTests = ({ headings, denials, prose, around, own, goods, shared }: FindingFacts) => ({
   full: folded(headings.full.words),
   teaser: folded(headings.teasers.words),
   teasesAlone: folded(headings.teasers.alone),
@@ -39,6 +39,8 @@ const wordTests = ({ headings, denials, prose, around, own, goods }: FindingFact
   elsewise: folded(around.elsewise.words),
   home: folded(around.home.words),
   detergent: folded(goods.goods.find(({ good }) => good === 'detergent')?.words ?? []),
+  otherGoods: folded(goods.goods.flatMap(({ words }) => words)),
+  pressed: folded([...shared.pressed.words, 'water', 'distillate']),
   single: folded(own.single.words),
 });
 

@@ -48,13 +48,18 @@ function* runsOf(
   let lead: Stop | undefined; // the last stop that says what follows
   let outer: Stop | undefined; // the last heading on a line of its own: an inline stop speaks for its own line
   let kit: Stop | undefined; // the last plain heading: a label near it or near its list names one product of it
+  let panels: { lead: Stop | undefined; around: unknown } | undefined; // what headed a list in one of several panels
   let muted = -1; // line whose rest is not looked at
   const flush = () => {
     if (run.length > 0) {
+      const around = panelsAround(page.stream, run[0]!.from);
+      if (around && around === panels?.around && isSpent(lead))
+        lead = panels?.lead && { ...panels.lead, line: run[0]!.line };
       const judged = judge(page, run, lead, finder, setting.about);
       if (judged) setting.each?.(judged, page);
       if (judged?.isList) {
         found.push(judged);
+        if (around) panels = { lead, around };
         lead = lead && { ...lead, stop: 'label', words: '' };
         outer = lead;
         if (kit) kit = { ...kit, line: run.at(-1)!.line };
@@ -86,6 +91,16 @@ function* runsOf(
     }
   }
   flush();
+}
+
+/** Whether a heading has had its list. */
+const isSpent = (lead: Stop | undefined) => lead?.stop === 'label' && lead.words === '';
+
+/** What holds the panels of tabs, for a place in one of them. */
+function panelsAround(stream: PageText, at: number): unknown {
+  for (const element of upFrom(stream, blockAt(stream, at), 4))
+    if (element.role === 'tabpanel') return around(stream, element);
+  return undefined;
 }
 
 /** Whether a heading of the same rank or a higher one stands in a line: what the one before it headed is over. */
@@ -157,15 +172,18 @@ function joins({ stream, text, lines }: Page, run: Item[], next: Item, finder: F
 
 /** Water under its label names: a second one starts a second list. */
 const waterName = /^\W*(?:(?:purified|distilled|deionized) )?(?:aqua|water|eau|вода|정제수|水)(?![a-z])/;
-export const isWater = (item: Item | undefined) => item !== undefined && waterName.test(item.name);
+const waterAlone =
+  /^\W*(?:destilliertes |renat |saf )?(?:wasser|agua|água|acqua|woda|voda|vatten|vand|vann|vesi|víz|apă|su)\s?(?:[(*†°/]|$)/;
+export const isWater = (item: Item | undefined) =>
+  item !== undefined && (waterName.test(item.name) || waterAlone.test(item.name));
 
-/** Whether two places stand in one block, in sibling blocks, or in the same place of sibling blocks. */
+/** Whether two places stand in one block, in sibling blocks, or in the same place of sibling blocks; no two panels. */
 function sameKin(stream: PageText, a: number, b: number): boolean {
   let first = blockAt(stream, a);
   let second = blockAt(stream, b);
   for (let level = 0; level < 4 && first && second; level++) {
     if (first === second) return true;
-    if (first.tag !== second.tag) return false;
+    if (first.tag !== second.tag || first.role === 'tabpanel' || first.tag === 'details') return false;
     first = around(stream, first);
     second = around(stream, second);
   }

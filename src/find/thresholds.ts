@@ -41,6 +41,7 @@ export const formPoints = {
   alternating: -8, // every second line is no name: a table of what names do
   oneALine: -3, // menus, filters and shelves without a heading print one name a line
   alphabetical: -8, // glossaries, menus; labels go by amount
+  weighedOut: -8, // a recipe prints amounts before names
   counted: -8, // "(12)" of a filter, registry numbers of a safety sheet
 } as const;
 
@@ -64,5 +65,11 @@ export const fewestStrange = 3; // unknown ones that make it a table
 export const fewestTelling = 2; // names of a list without a heading that only cosmetics, or Latin, print
 export const fewestUnheaded = 5; // names: fewer without a heading are a remark
 export const alphabeticalFrom = 6; // names in order by chance: once in 720
+export const outOfOrder = 0.1; // names of an index that its own rules of sorting put elsewhere
+export const weighedOut = 0.4; // names with an amount before them, of a recipe's
+export const fewestDeclared = 2; // classes of surfactants that the law on detergents asks for
+export const fewestSpecies = 3; // plants by name alone: seeds, teas, tables of foods
+export const mostOwn = 0.15; // names among them that the finder takes for cosmetic ones
+export const besideLetters = 300; // letters beside a very short list that tell what it is part of
 export const reach = 6; // lines between a heading and its list
 export const allKnown = 3; // names of a list so short that all of them must be known

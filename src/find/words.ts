@@ -126,8 +126,9 @@ export function wordTest(words: readonly string[]): WordTest {
   };
 }
 
-/** A sign that begins or ends with a letter stands at the edge of a word there. */
+/** A sign that begins or ends with a letter stands at the edge of a word there; "0 %" is no part of "60 %". */
 function hasEdge(text: string, core: string, at: number): boolean {
+  if (/^\d/.test(core) && /[\d.,]/.test(text[at - 1] ?? '')) return false;
   if (edgeless.test(core) || !core.includes('.')) return true;
   const [before, after] = [text[at - 1], text[at + core.length]];
   return (

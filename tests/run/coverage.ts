@@ -1,5 +1,6 @@
 // `npm run coverage`: how many names on labels are found, and how well lists are found on pages.
 
+import { printFreshCoverage } from './coverage-fresh.ts';
 import { printMending, printNameCoverage } from './coverage-names.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
@@ -13,4 +14,5 @@ else {
   printPageCoverage();
   printRandomCoverage();
   printShapeCoverage();
+  printFreshCoverage();
 }
