@@ -65,6 +65,23 @@ it('the line gone midway: said at once, what came stays, the next press asks for
   expect(before.size).toBeLessThan(14);
 }, 90_000);
 
+it.each([429, 503])(
+  'the shop busy midway (%i): nothing more is asked until it says, and that is said',
+  async (status) => {
+    shop.store.refuses = { status, headers: { 'retry-after': '3600' } };
+    await barSays(/The shop asks for a pause\. Try again after \d/);
+    const asked = pagesAsked().length;
+    await press('^Go on');
+    await barSays(/The shop asks for a pause/);
+    shop.store.refuses = undefined;
+    await press('^Go on');
+    await barSays(/The shop asks for a pause/);
+    expect(pagesAsked()).toHaveLength(asked);
+    expect(asked).toBeLessThan(14);
+  },
+  60_000,
+);
+
 it('the page closed midway: what came is marked when it is opened again, and a press reads the rest', async () => {
   const read = Number(/(\d+) of them read/.exec(await shelfBar(page as unknown as Driven))?.[1]);
   await page.close();

@@ -19,6 +19,8 @@ export type Store = {
   asked: string[];
   /** The same with what came along, and when (ms). */
   requests: { path: string; at: number; cookie?: string | undefined; referer?: string | undefined }[];
+  /** While set, pages of the rack are answered so: 429 with a pause, say. */
+  refuses?: { status: number; headers: Record<string, string> } | undefined;
   close(): Promise<void>;
 };
 
@@ -129,7 +131,8 @@ export async function serveStore(port = 0, elsewhere = 'http://127.0.0.1:9'): Pr
     requests.push({ path: url.pathname, at: Date.now(), cookie, referer });
     let found: Answer | undefined;
     try {
-      found = answer(url, elsewhere);
+      const refused = url.pathname.startsWith('/rack/') && store.refuses;
+      found = refused ? { ...html('<h1>Later</h1>'), ...refused } : answer(url, elsewhere);
     } catch (error) {
       console.error(`${url.pathname}: ${error}`);
     }
@@ -151,7 +154,7 @@ export async function serveStore(port = 0, elsewhere = 'http://127.0.0.1:9'): Pr
     response.end(body);
   });
   await new Promise<void>((done) => server.listen(port, 'localhost', done));
-  return {
+  const store: Store = {
     url: `http://localhost:${(server.address() as AddressInfo).port}`,
     asked,
     requests,
@@ -161,6 +164,7 @@ export async function serveStore(port = 0, elsewhere = 'http://127.0.0.1:9'): Pr
         server.closeAllConnections();
       }),
   };
+  return store;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

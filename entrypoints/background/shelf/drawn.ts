@@ -41,6 +41,7 @@ export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: Label
       const t = await wordsOf(remembered);
       const knownOf = await knowing(here, remembered);
       const head = headInUse(remembered);
+      const routine = routineInUse(remembered, head);
       const marks = here.map((card) => {
         const known = knownOf(card);
         return known ? drawShelfMark(saysOf(known, card.name, t), t) : drawUnread(card, t);
@@ -53,7 +54,8 @@ export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: Label
           bar,
           filtersFor({
             head: Boolean(head),
-            routine: Boolean(routineInUse(remembered, head)),
+            routine: Boolean(routine),
+            steps: routine?.steps.map(({ kind }) => kind) ?? [],
             wish: (remembered.settings.wishes ?? []).length > 0,
             price: remembered.settings.shelfPrice !== undefined,
           }),

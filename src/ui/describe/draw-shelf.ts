@@ -4,6 +4,7 @@ import type { BarState, CardState, ShelfMark, Unread } from '../../contract/shel
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
 import { worstOf } from '../../core/judge/finding.ts';
 import type { PriceLimit } from '../../store/remembered.ts';
+import { stepOf } from '../../use/shelf/filters.ts';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { drawGlyph } from './draw.ts';
@@ -187,6 +188,14 @@ export const drawAct = (acted: Acted, t: Translate): Drawing[] =>
       ]
     : [t(acted.reason)];
 
+function filterWords(id: string, price: string, t: Translate): string {
+  const kind = stepOf(id);
+  if (kind) return t('shelf.filter.as', { kind });
+  return id === 'price'
+    ? t('shelf.filter.price', { price })
+    : t(`shelf.filter.${id}` as 'shelf.filter.suits');
+}
+
 /** The bar of a shelf: how far it is read, the press that reads it, what to show. */
 export function drawShelfBar(
   bar: BarState,
@@ -206,6 +215,8 @@ export function drawShelfBar(
         icon(t('shelf.unfold'), 'M4 10 8 6 12 10', false),
       ],
     ];
+  // A step that nothing here fits is not offered: a wash day has many.
+  const offered = filters.filter((id) => !stepOf(id) || bar.passing[id] || bar.filters.includes(id));
   const failed = Object.entries(bar.failed) as [Unread, number][];
   const sum = failed.reduce((all, [, count]) => all + count, 0);
   const time =
@@ -267,15 +278,12 @@ export function drawShelfBar(
           [
             'div',
             { class: 'filters', role: 'group', 'aria-label': t('shelf.find') },
-            ...filters.map((id) =>
+            ...offered.map((id) =>
               button(
                 'filter',
                 id,
                 t('shelf.filter.with-count', {
-                  filter:
-                    id === 'price'
-                      ? t('shelf.filter.price', { price })
-                      : t(`shelf.filter.${id}` as 'shelf.filter.suits'),
+                  filter: filterWords(id, price, t),
                   n: bar.passing[id] ?? 0,
                 }),
                 {

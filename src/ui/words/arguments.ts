@@ -355,6 +355,7 @@ export type Arguments = {
   'shelf.card.read-on': { date: Value };
   'shelf.count': { n: number; read: number };
   'shelf.ended.shop-busy': { time: Value };
+  'shelf.filter.as': { kind: string };
   'shelf.filter.price': { price: Value };
   'shelf.filter.with-count': { filter: Value; n: number };
   'shelf.go-on': { n: number };

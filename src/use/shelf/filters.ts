@@ -1,4 +1,5 @@
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
+import type { ProductKind } from '../../core/product/product.ts';
 import type { Check } from '../judge/judge-product.ts';
 
 /** What filters look at in one product that was read. */
@@ -9,6 +10,7 @@ export type Filtered = {
   sizes: ReadonlySet<string>;
   staysOn: boolean;
   checks: Check[];
+  kind: ProductKind | undefined;
   /** It is one of the things looked for. */
   granted: boolean;
   /** 100 ml or g of it cost less than the reader's limit, in its currency. */
@@ -37,8 +39,17 @@ export const shelfFilters: Record<string, (product: Filtered) => boolean> = {
     ),
 };
 
-export const passesOf = (product: Filtered): string[] =>
-  Object.entries(shelfFilters).flatMap(([name, passes]) => (passes(product) ? [name] : []));
+/** Name of the filter for what fits the wash day as one kind of step. */
+const fitsAs = (kind: ProductKind) => `${asStep}${kind}`;
+const asStep = 'as:';
+/** The kind of step a filter is for, where it is one of those. */
+export const stepOf = (filter: string): string | undefined =>
+  filter.startsWith(asStep) ? filter.slice(asStep.length) : undefined;
+
+export const passesOf = (product: Filtered): string[] => {
+  const passed = Object.entries(shelfFilters).flatMap(([name, passes]) => (passes(product) ? [name] : []));
+  return product.kind && passed.includes('fits-day') ? [...passed, fitsAs(product.kind)] : passed;
+};
 
 const asksHead = new Set(['suits', 'nothing-avoided']);
 
@@ -48,14 +59,17 @@ export const filtersFor = ({
   routine,
   wish,
   price,
+  steps = [],
 }: {
   head: boolean;
   routine: boolean;
   wish: boolean;
   price: boolean;
+  /** Kinds of step in the wash day in use. */
+  steps?: readonly ProductKind[];
 }): string[] => {
   const asked = { wish, price, 'fits-day': routine };
-  return Object.keys(shelfFilters).filter((name) =>
-    asksHead.has(name) ? head : (asked[name as keyof typeof asked] ?? true),
-  );
+  return Object.keys(shelfFilters)
+    .filter((name) => (asksHead.has(name) ? head : (asked[name as keyof typeof asked] ?? true)))
+    .flatMap((name) => (name === 'fits-day' ? [name, ...new Set(steps.map(fitsAs))] : [name]));
 };

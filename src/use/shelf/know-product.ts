@@ -57,6 +57,7 @@ export function knowProduct(knowing: Knowing, entry: LabelMet): ShelfProduct | u
           staysOn: known.use !== 'rinse-off',
           checks,
           granted: granted.length > 0,
+          kind: known.kind,
           cheap: isUnder(known.facts, knowing.remembered.settings.shelfPrice),
         }),
   };

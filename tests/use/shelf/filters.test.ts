@@ -6,9 +6,49 @@ import { defaultSettings } from '../../../src/store/remembered.ts';
 import { drawShelfBar } from '../../../src/ui/describe/draw-shelf.ts';
 import { translator } from '../../../src/ui/words/index.ts';
 import { concerns } from '../../../src/use/judge/concerns.ts';
-import { filtersFor } from '../../../src/use/shelf/filters.ts';
+import type { Check } from '../../../src/use/judge/judge-product.ts';
+import { filtersFor, passesOf } from '../../../src/use/shelf/filters.ts';
 import { isUnder, knowProduct } from '../../../src/use/shelf/know-product.ts';
 import { knowing, nothing } from '../knowing.ts';
+
+describe('as one step of my wash day', () => {
+  const product = {
+    protein: 'none',
+    moisture: 'some',
+    sizes: new Set<string>(),
+    staysOn: true,
+    granted: false,
+    cheap: false,
+    kind: 'gel',
+  } as const;
+  const day = (answer: 'suits' | 'with-care') =>
+    [{ about: 'routine', answer, findings: [] }] as unknown as Check[];
+  it('passes what fits the day and is of that kind', () => {
+    expect(passesOf({ ...product, checks: day('suits') })).toContain('as:gel');
+    expect(passesOf({ ...product, checks: day('with-care') })).not.toContain('as:gel');
+    expect(passesOf({ ...product, kind: undefined, checks: day('suits') }).join()).not.toContain('as:');
+  });
+  it('is offered for the steps of the day in use, once, where something here fits', () => {
+    const asks = { head: true, routine: true, wish: false, price: false };
+    const filters = filtersFor({ ...asks, steps: ['gel', 'cream', 'gel'] });
+    expect(filters.filter((id) => id.startsWith('as:'))).toEqual(['as:gel', 'as:cream']);
+    expect(filtersFor({ ...asks, routine: false, steps: [] }).join()).not.toContain('as:');
+    const bar: BarState = {
+      open: true,
+      products: 3,
+      read: 3,
+      left: 0,
+      failed: {},
+      told: true,
+      filters: [],
+      passing: { 'as:gel': 2 },
+      hides: false,
+    };
+    const drawn = JSON.stringify(drawShelfBar(bar, filters, translator('en')));
+    expect(drawn).toContain('fits my wash day as my gel (2)');
+    expect(drawn).not.toContain('as my cream');
+  });
+});
 
 describe('under a price', () => {
   const limit = { most: 5, currency: 'EUR' };
