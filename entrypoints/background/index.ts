@@ -20,7 +20,7 @@ const tell = async (tab: number, name: 'again' | 'stop' | 'jump') =>
 
 export default defineBackground(() => {
   const keeper = createKeeper();
-  void keeper.remembered(); // on its way while the lookup is built: a worker just woken is waited for
+  void keeper.remembered(); // on its way while the rest is set up: a worker just woken is waited for
   const { session } = browser.storage;
   const readings = createReadings();
   const tabPages = createTabPages(session);

@@ -12,27 +12,34 @@ import { dayOf } from '../../src/use/today.ts';
 
 export { practice };
 
-/** Labels are read here and nowhere else: the dictionary is too large for pages and panels. */
+/**
+ * Labels are read here and nowhere else: the dictionary is too large for pages and panels. Nothing of it is built
+ * before it is asked for: a worker woken for a setting or a product kept needs none of it.
+ */
 export function createReadings() {
-  const lookup = createLookup(entries, patterns, limits);
-  const finder = createFinder(entries, lookup, findingFacts);
-  const searchNames = createNameSearch(entries, lookup.close);
+  const lookup = once(() => createLookup(entries, patterns, limits));
+  const finder = once(() => createFinder(entries, lookup(), findingFacts));
+  const searchNames = once(() => createNameSearch(entries, lookup().close));
   /** Each text on its own: one that could not be read is no list, and takes no other with it. */
   const read = (text: string, as: ReadOptions) => {
     try {
-      return readLabel(text, lookup, as);
+      return readLabel(text, lookup(), as);
     } catch (problem) {
       console.error('a text could not be read', problem);
-      return readLabel('', lookup);
+      return readLabel('', lookup());
     }
   };
   return {
-    lookup,
-    finder,
+    get lookup() {
+      return lookup();
+    },
+    get finder() {
+      return finder();
+    },
     read,
     /** Names and aliases like what is typed, each with what is known of it. */
     lookUp: (typed: string) =>
-      searchNames(typed).map((hit) => ({ ...hit, known: lookup.known(lookup.find(hit.name)) })),
+      searchNames()(typed).map((hit) => ({ ...hit, known: lookup().known(lookup().find(hit.name)) })),
     /** What judgements look at, by what is remembered now. */
     knowing: (remembered: Remembered): Knowing => ({
       remembered,
@@ -42,6 +49,12 @@ export function createReadings() {
         read(text, { ...readAsOf(as, marketBy(practice, remembered)), readAs: remembered.readAs }),
     }),
   };
+}
+
+/** What is made when it is first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => (made ??= make());
 }
 
 export type Readings = ReturnType<typeof createReadings>;

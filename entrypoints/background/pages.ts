@@ -48,14 +48,13 @@ export function createPages(
     async read({ texts, clues, canPaint, url: said, title }: Sent, at: Place): Promise<ListOrder[]> {
       const off = newest(at);
       const url = addressOf(said, at.site);
-      const remembered = await keeper.remembered();
+      const remembering = keeper.remembered();
+      const { finder } = readings; // built, in a worker just woken, while the store is read
+      const remembered = await remembering;
       if (!mayRead({ remembered }, url)) return [];
       const t = await wordsOf(remembered);
       const data = at.frame === 0 ? clues : undefined;
-      const found = ((await inTurns(findingLists(texts, data, readings.finder), off)) ?? []).slice(
-        0,
-        mostLists,
-      );
+      const found = ((await inTurns(findingLists(texts, data, finder), off)) ?? []).slice(0, mostLists);
       const facts = found.length > 0 ? factsOf(clues) : undefined;
       const lists = found.map(({ places: _, product, ...text }, id): FoundText => {
         const named = product ?? facts;

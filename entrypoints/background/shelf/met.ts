@@ -2,11 +2,12 @@ import { browser } from 'wxt/browser';
 import { shelfFacts } from '../../../dictionary/shelf.ts';
 import type { FoundText, Messages } from '../../../src/contract/messages.ts';
 import type { Unread } from '../../../src/contract/shelf.ts';
-import { listsIn } from '../../../src/find/lists-in.ts';
+import { findingLists } from '../../../src/find/lists-in.ts';
 import { factsOf } from '../../../src/find/product-facts.ts';
 import type { ShelfCache } from '../../../src/store/shelf-cache.ts';
 import { same } from '../../../src/store/three-way.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
+import { inTurns } from '../../../src/use/in-turns.ts';
 import { labelsOfPage, type Taken, takePage } from '../../../src/use/shelf/take-page.ts';
 import { withKind } from '../kinds.ts';
 import type { Readings } from '../knowing.ts';
@@ -36,9 +37,10 @@ export function metLabels(cache: ShelfCache, readings: Readings) {
     },
     async take(page: Messages['shelf-page']['request'], site: string | undefined): Promise<{ why?: Unread }> {
       if (originOf(page.address) !== site || originOf(page.at) !== site) return { why: 'elsewhere' };
+      const lists = await inTurns(findingLists(page.texts, page.clues, readings.finder), () => false);
       const taken = takePage(
         page,
-        { lists: listsIn(page.texts, page.clues, readings.finder), facts: factsOf(page.clues) },
+        { lists: lists ?? [], facts: factsOf(page.clues) },
         { withKind },
         shelfFacts,
       );
