@@ -9,7 +9,7 @@ import { ms } from './measure.ts';
 const aim = { ours: 50, background: 100 }; // ms
 
 /** Longest tasks of each heavy page. */
-export async function longTasks(loads = 3): Promise<[name: string, took: Longest][]> {
+async function longTasks(loads = 3): Promise<[name: string, took: Longest][]> {
   const shop = await openShop();
   const heavy = await serveHeavy();
   const all: [string, Longest][] = [];

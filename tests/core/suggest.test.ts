@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { speaksAgainst } from '../../src/core/judge/finding.ts';
-import { applyMoves, type Choice, type Option, optionsOf, withOptions } from '../../src/core/plan/moves.ts';
-import { type Candidate, type SuggestInput, suggest } from '../../src/core/plan/suggest.ts';
+import { applyMoves } from '../../src/core/plan/moves.ts';
+import { type Candidate, suggest } from '../../src/core/plan/suggest.ts';
 import { fulfils } from '../../src/core/plan/wish.ts';
 import { type ProductKind, productKinds, usualUse } from '../../src/core/product/product.ts';
 import type { Reading } from '../../src/core/reading/reading.ts';
-import { dayOf, findingsOf, washDay } from '../../src/core/wash-day/add-up.ts';
-import { dayStep } from '../../src/core/wash-day/rules/day.ts';
+import { washDay } from '../../src/core/wash-day/add-up.ts';
 import {
   careful,
   day,
@@ -22,6 +21,7 @@ import {
   water,
   wheat,
 } from './hand-read.ts';
+import { bruteForce } from './plan/every-change.ts';
 import { randomDay } from './random-day.ts';
 
 const plain = hand([water, glycerin, fatty, softener]);
@@ -35,36 +35,6 @@ const candidate = (product: string, kind: ProductKind, reading: Reading, owned =
   reading,
   owned,
 });
-const clashes = (input: SuggestInput, options: Option[] = []) =>
-  findingsOf(withOptions(dayOf(input), options)).filter(speaksAgainst);
-
-/** Every set of options up to a size, smallest first: slow and sure. */
-function bruteForce(input: SuggestInput, upTo: number): number | undefined {
-  const choices = input.candidates.map(
-    ({ product, kind, use, reading, owned }): Choice => ({
-      step: dayStep(
-        { id: `new-${product}`, kind, use, product, optional: false, cadence: { every: 'wash' } },
-        reading,
-        practice,
-      ),
-      fill: { product, alternatives: [], owned },
-    }),
-  );
-  const options = optionsOf(dayOf(input), choices);
-  const spot = ({ move, to }: Option) => (move.do === 'add' ? to!.id : move.step);
-  const settledWith = (from: number, chosen: Option[], size: number): boolean => {
-    if (chosen.length === size) return clashes(input, chosen).length === 0;
-    for (let at = from; at < options.length; at++) {
-      const option = options[at]!;
-      if (chosen.some((other) => spot(other) === spot(option))) continue;
-      if (settledWith(at + 1, [...chosen, option], size)) return true;
-    }
-    return false;
-  };
-  for (let size = 0; size <= upTo; size++) if (settledWith(0, [], size)) return size;
-  return undefined;
-}
-
 describe('the smallest change that settles a wash day', () => {
   it('swaps the one product that is too much', () => {
     const input = {

@@ -1,11 +1,12 @@
 // `npm run bench [name…]`: prints figures, medians of several runs, and the machine they were taken on.
-// Each file of tests/bench with `lines()` adds its own. Only growth is asserted: the machine is not always alone.
+// Each file of tests/bench with `lines()` adds its own. Of these only growth is asserted: the machine is not always
+// alone. `npm run bench -- --check` holds ratios to what stands beside them in the same run (tests/bench/check).
 import { readdirSync } from 'node:fs';
 import { cpus, release, totalmem } from 'node:os';
 import { join } from 'node:path';
 import { root, run } from './steps.ts';
 
-const wanted = process.argv.slice(2);
+const [check, wanted] = [process.argv.includes('--check'), process.argv.slice(2)];
 const folder = join(root, 'tests/bench');
 for (const args of [['build'], ['build', '--mode', 'localhost']]) {
   const done = run('wxt', args, { quiet: true });
@@ -15,7 +16,13 @@ const [core] = cpus();
 console.log(
   `${cpus().length} × ${core?.model.trim()}, ${Math.round(totalmem() / 2 ** 30)} GiB, ${process.platform} ${release()}, Node ${process.version}`,
 );
-for (const file of readdirSync(folder).sort()) {
+if (check) {
+  const { checkBudgets } = await import('../bench/check/check.ts');
+  const past = await checkBudgets((line) => console.log(`  ${line}`));
+  console.log(past > 0 ? `${past} past their budgets` : 'all within their budgets');
+  process.exitCode = past > 0 ? 1 : 0;
+}
+for (const file of check ? [] : readdirSync(folder).sort()) {
   const name = file.replace(/\.ts$/, '');
   if (wanted.length > 0 && !wanted.includes(name)) continue;
   const { lines } = (await import(join(folder, file))) as { lines?: () => Promise<string[]> };
