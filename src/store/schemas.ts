@@ -69,6 +69,7 @@ const head = z.object({
   avoid: z.array(avoid),
   stretch: z.array(stretchTest),
   setAside: z.array(text),
+  uses: z.exactOptional(z.partialRecord(kind, amount)),
   allowanceByHand: z.exactOptional(z.enum(['rarely', 'sparingly', 'some', 'regular', 'often'])),
   added: moment,
 });

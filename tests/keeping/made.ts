@@ -12,6 +12,7 @@ export const madeHead = (over: Partial<Head> = {}): Head => ({
   avoid: [{ id: 'a1', family: 'wheat', reacted: true }],
   stretch: [{ id: 's1', date: '2026-01-09', rest: 100, stretched: 125, after: 101, broke: false }],
   setAside: [],
+  uses: { conditioner: 18, gel: 3.5 },
   added: '2026-01-01T10:00:00.000Z',
   ...over,
 });

@@ -19,6 +19,32 @@ const put = (value = madeHead()): Change => ({ do: 'put', thing: 'heads', value 
 const text = () => document.body.textContent ?? '';
 afterEach(() => render(null, document.body));
 
+describe('how much a person uses', () => {
+  const gel = {
+    id: 's1',
+    kind: 'gel',
+    use: 'leave-on',
+    optional: false,
+    cadence: { every: 'wash' },
+  } as const;
+  const { uses: _, ...plain } = madeHead();
+  const start: Change[] = [
+    put(plain),
+    { do: 'put', thing: 'routines', value: madeRoutine({ head: plain.id, steps: [gel] }) },
+  ];
+  it('is asked for the kinds of the routine, kept once, and emptied again', async () => {
+    const { remembered } = await open(start);
+    expect(text()).toContain('Left empty: 6 g, by common practice');
+    await type(/^gel$/, '3,5');
+    expect(remembered().heads[0]!.uses).toEqual({ gel: 3.5 });
+    await type(/^gel$/, 'a coin');
+    expect(text()).toContain('Grams, from 0 to 500.');
+    expect(remembered().heads[0]!.uses).toEqual({ gel: 3.5 });
+    await type(/^gel$/, '');
+    expect(remembered().heads[0]!.uses).toBeUndefined();
+  });
+});
+
 describe('a first profile', () => {
   it('takes three taps to the allowance, its reasons and the matrix', async () => {
     const { remembered } = await open();

@@ -3,9 +3,11 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import { practice } from '../../dictionary/practice.ts';
+import { exposureOf, stepOfDose } from '../../src/core/amounts/brings.ts';
 import { SettingsPlace } from '../../src/ui/places/settings.tsx';
 import type { World } from '../../src/ui/world.ts';
 import { practiceOf } from '../../src/use/practice-of.ts';
+import { madeHead } from '../keeping/made.ts';
 import { fakeWorld, nothing } from './fake-world.ts';
 
 const draw = async (over: Partial<World> = {}) => {
@@ -130,6 +132,18 @@ describe('amounts', () => {
     expect(exposure.conditioner.retention).toBeCloseTo(0.2, 9);
     expect(exposure.cleanser.retention).toBeCloseTo(usual.cleanser.retention * 2, 9);
     expect(exposure.gel).toEqual(usual.gel);
+  });
+  it('what the head in use takes of a kind counts before the usual amount, and a step’s own before both', () => {
+    const mine = { ...madeHead({ uses: { gel: 3 } }), id: 'mine' };
+    const heads = [madeHead({ id: 'other', uses: { gel: 9 } }), mine];
+    const of = { heads, settings: { ...nothing.settings, headInUse: 'mine' } };
+    const { washDay } = practiceOf(practice, of);
+    expect(exposureOf({ kind: 'gel' }, washDay).grams).toBe(3);
+    expect(exposureOf({ kind: 'gel', grams: 5 }, washDay).grams).toBe(5);
+    expect(exposureOf({ kind: 'cream' }, washDay)).toEqual(exposureOf({ kind: 'cream' }, practice.washDay));
+    // The scale of a dose is no person's habit.
+    const creamy = practiceOf(practice, { ...of, heads: [{ ...mine, uses: { cream: 40 } }] }).washDay;
+    expect(stepOfDose(0.2, creamy)).toBe(stepOfDose(0.2, practice.washDay));
   });
   it('which size counts where trade and measurement disagree is the reader’s to say', async () => {
     const told = await draw();

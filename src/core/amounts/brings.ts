@@ -35,7 +35,8 @@ export type Usage = { kind: ProductKind; use?: Use; grams?: number };
 
 /** dictionary/wash-day.json: what `bringsOf` needs of it. */
 export type BringsPractice = {
-  exposure: Record<ProductKind, { grams: number; retention: number; source: string }>;
+  /** `own` grams are the reader's, before those of the source. */
+  exposure: Record<ProductKind, { grams: number; own?: number; retention: number; source: string }>;
   brings: {
     /** Milligrams from which a product brings a little, some, a lot. */
     protein: [number, number, number];
@@ -67,7 +68,7 @@ export function exposureOf({ kind, use, grams }: Usage, { exposure }: Pick<Bring
     use === undefined || use === usualUse[kind]
       ? usual
       : exposure[use === 'rinse-off' ? 'conditioner' : 'leave-in'];
-  return { grams: grams ?? usual.grams, retention: row.retention, source: row.source };
+  return { grams: grams ?? usual.own ?? usual.grams, retention: row.retention, source: row.source };
 }
 
 /** Protein and moisture that one product brings as it is used: usual shares × grams × what stays. */

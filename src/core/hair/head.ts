@@ -1,3 +1,4 @@
+import type { OwnAmounts } from '../amounts/own-amounts.ts';
 import type { Allergen, Role } from '../names/entry.ts';
 
 export type Thickness = 'fine' | 'medium' | 'coarse';
@@ -69,5 +70,7 @@ export type Head = {
   /** Reasons of the allowance the reader set aside (reason ids), and an allowance set by hand. */
   setAside: string[];
   allowanceByHand?: Allowance;
+  /** Grams used at a time, by kind of product. */
+  uses?: OwnAmounts;
   added: string;
 };

@@ -10,6 +10,7 @@ import { KeptText } from '../parts/kept-text.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
 import { DensityDrawing, ShapeDrawing } from './drawings.tsx';
+import { OwnAmounts } from './own-amounts.tsx';
 
 const shapes = ['wavy', 'curly', 'coily'] as const;
 const densities = ['low', 'medium', 'high'] as const;
@@ -69,6 +70,7 @@ export function MoreAbout({ world, head }: { world: World; head: Head }) {
         onChange={(water) => keep({ ...head, water })}
         options={waters.map((value) => ({ value, label: t(`hair.water.${value}`) }))}
       />
+      <OwnAmounts key={`${head.id}-uses`} world={world} head={head} onChange={keep} />
       <KeptText
         key={`${head.id}-scalp-note`}
         label={t('hair.scalp-note')}

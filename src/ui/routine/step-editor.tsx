@@ -7,6 +7,7 @@ import { Check, Choice } from '../parts/choice.tsx';
 import { NumberField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
+import { amountHint } from './amount-hint.ts';
 
 /** Everything that may be said of one step. */
 export function StepEditor(props: {
@@ -18,7 +19,6 @@ export function StepEditor(props: {
 }) {
   const { world, step, onChange } = props;
   const { t, practice } = world;
-  const published = practice.washDay.exposure[step.kind];
   const kinds = productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }));
   return (
     <div class="stack step-editor">
@@ -46,7 +46,7 @@ export function StepEditor(props: {
         min={0}
         max={500}
         wrong={t('routine.step.grams.wrong')}
-        hint={t('routine.step.grams.hint', { grams: published.grams })}
+        hint={amountHint(t, practice.washDay.exposure[step.kind])}
         onNumber={(grams) => {
           const { grams: _, ...rest } = step;
           onChange(grams === undefined ? rest : { ...rest, grams });

@@ -270,6 +270,8 @@ export type Arguments = {
   'routine.step.edit.what': { kind: Value };
   'routine.step.grams.hint': { grams: Value };
   'routine.step.grams.of': { grams: Value };
+  'routine.step.grams.own': { grams: Value };
+  'routine.step.grams.practice': { grams: Value };
   'routine.step.handle': { kind: Value; n: Value; place: Value };
   'routine.step.moved': { kind: Value; n: Value; place: Value };
   'routine.step.removed': { kind: Value };
