@@ -99,7 +99,8 @@ export async function openShop(options: Options = {}) {
           ({ type, url }) => type === 'service_worker' && url.includes(id),
         );
       for (const { targetId } of await workers()) await session.send('Target.closeTarget', { targetId });
-      await until(workers, (left) => left.length === 0);
+      // A page that asks meanwhile has started it again, under the same name.
+      await until(workers, (left) => left.length === 0, 2000).catch(() => undefined);
       await session.detach();
     },
     /** A press on the toolbar button while the page is in front. */
