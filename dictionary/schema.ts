@@ -173,7 +173,7 @@ export const limitsSchema = z.strictObject({
     longestText: z.number(),
     sources: optional(z.record(z.string(), z.string())),
   }),
-}) satisfies z.ZodType<Omit<Limits, 'sourceWords'>>;
+}) satisfies z.ZodType<Omit<Limits, 'sourceWords' | 'remarks'>>;
 
 export const sourcesSchema = z.record(
   z.string().regex(/^[a-z0-9-]+$/u),

@@ -47,6 +47,22 @@ const own = z.strictObject({
 const around = z.strictObject({ ...file, cosmetic: group, elsewise: group, home: group });
 const prose = z.strictObject({ ...file, words: group, goesOn: group, ends: group });
 
+export const remarksSchema = z.strictObject({
+  ...file,
+  prose: group,
+  small: group,
+  origin: group,
+  beside: group,
+  substance: group,
+  does: group,
+  grown: group,
+  praise: group,
+  goods: group,
+  cautions: group,
+  abroad: group,
+  sizes: group,
+});
+
 export const findingSchema = z.strictObject({
   headings,
   denials,

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { limits } from '../../dictionary/index.ts';
+import { createRemarks } from '../../src/core/label/remarks.ts';
 import { splitLabel } from '../../src/core/label/split-label.ts';
 import { spent } from '../spent.ts';
 import { labelLines } from './label-lines.ts';
 
+const remarks = createRemarks(limits.remarks);
 const mentionsOf = (label: string) =>
-  splitLabel(label)
+  splitLabel(label, remarks)
     .parts.map(({ raw, percent, tail, list, within }) =>
       [
         raw,
@@ -29,8 +32,8 @@ it('at least 150 lines', () => {
 });
 
 it('active and inactive headings are told', () => {
-  expect(splitLabel('Active: Salicylic Acid 2%. Inactive: Water, Glycerin').drugStyle).toBe(true);
-  expect(splitLabel('Ingredients: Water, Glycerin').drugStyle).toBe(false);
+  expect(splitLabel('Active: Salicylic Acid 2%. Inactive: Water, Glycerin', remarks).drugStyle).toBe(true);
+  expect(splitLabel('Ingredients: Water, Glycerin', remarks).drugStyle).toBe(false);
 });
 
 it('offsets give back the letters, whatever the text', () => {
@@ -44,7 +47,7 @@ it('offsets give back the letters, whatever the text', () => {
       fc.array(fc.oneof(bits, fc.string({ unit: 'grapheme', maxLength: 3 })), { maxLength: 40 }),
       (some) => {
         const text = some.join('');
-        const { parts } = splitLabel(text);
+        const { parts } = splitLabel(text, remarks);
         for (const { raw, from, to, names } of parts) {
           expect(text.slice(from, to)).toBe(raw);
           expect(names.length).toBeLessThan(40);
@@ -74,7 +77,7 @@ it.each([
   ['stars', '*'.repeat(40_000)],
   ['2 MB of words', 'lorem ipsum dolor '.repeat(120_000)],
 ])('%s end in bounded time', (_, text) => {
-  const took = spent(() => splitLabel(text));
+  const took = spent(() => splitLabel(text, remarks));
   // Far above what it takes (tens of milliseconds): only runaway growth fails here.
   expect(took).toBeLessThan(15_000);
 });

@@ -71,6 +71,34 @@ it.each(['Zyraxyl', 'Velmora Honey', 'Lait de chèvre', 'Zyrax Complex B'])(
   },
 );
 
+// Written before the code; the marks and wordings of issue and labels, invented lists.
+it.each<[printed: string, names: string[]]>([
+  ['Linalool *kbA', ['Linalool']],
+  ['Parfum *kbA', ['Parfum']],
+  ['Parfum *z upraw ekologicznych', ['Parfum']],
+  ['Parfum *da agricoltura biologica', ['Parfum']],
+  ['Linalool². ¹from organic farming', ['Linalool']],
+  ['Linalool² ¹from organic farming ²natural constituents of essential oils', ['Linalool']],
+  ['Glycerin (1), Parfum (2) (1) aus kbA (2) aus natürlichen ätherischen Ölen', ['Glycerin', 'Parfum']],
+  ['Glycerin+, Parfum +issu du commerce équitable', ['Glycerin', 'Parfum']],
+  ['Glycerin °, °Parfum ° = de cultivo ecológico', ['Glycerin', 'Parfum']],
+  ['*Glycerin, **Parfum', ['Glycerin', 'Parfum']],
+  ['Parfum ◊van biologische teelt', ['Parfum']],
+])('%s: legends are cut from the name before them, without a mend', (printed, names) => {
+  const found = readLabel(`Aqua, Cetearyl Alcohol, Panthenol, ${printed}`, lookup).mentions.slice(3);
+  expect(found.map(({ found: { how, ...rest } }) => [how, 'name' in rest ? rest.name : '?'])).toEqual(
+    names.map((name) => ['exact', name]),
+  );
+});
+
+it.each(['Tocopherol (+)-Limonene', 'Vitamin C + E', 'Glycerin *Organic Aloe Barbadensis Leaf Juice'])(
+  '%s: a mark before a name cuts nothing away',
+  (printed) => {
+    const { mentions } = readLabel(`${list}, ${printed}`, lookup);
+    expect(mentions.length).toBeGreaterThan(7);
+  },
+);
+
 it('what is made of plants to stand for a protein is not read as that protein', () => {
   expect(unread(`${list}, Plant keratin`)).toEqual(['Plant keratin']);
 });

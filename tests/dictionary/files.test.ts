@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { useLevelsSchema } from '../../dictionary/amounts/schema.ts';
-import { findingSchema } from '../../dictionary/finding/schema.ts';
+import { findingSchema, remarksSchema } from '../../dictionary/finding/schema.ts';
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
 import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import {
@@ -24,12 +24,13 @@ it('every entry, pattern and limit has the shape of the schema', () => {
     return parsed.success ? [] : [`${'id' in each ? each.id : each.name}: ${parsed.error.message}`];
   });
   expect(wrong).toEqual([]);
-  const { usual, sourceWords = [], ...ceilings } = limits;
+  const { usual, sourceWords = [], remarks, ...ceilings } = limits;
   expect(limitsSchema.safeParse(ceilings).error).toBeUndefined();
   expect(useLevelsSchema.safeParse(usual).error).toBeUndefined();
   for (const family of sourceWords) expect(sourceWordsSchema.safeParse(family).error).toBeUndefined();
   expect(kindWordsSchema.safeParse(kindWords).error).toBeUndefined();
   expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
+  expect(remarksSchema.safeParse(remarks).error).toBeUndefined();
   expect(findingSchema.safeParse(findingFacts).error).toBeUndefined();
 });
 

@@ -1,11 +1,13 @@
 // How many mentions on labels are found, by set. Called by `npm run coverage`; also runs by itself.
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { damagedNames, damages } from '../core/damaged-names.ts';
+import { dressedLabels } from '../core/dressed-labels.ts';
 import { scored } from '../core/score-damaged.ts';
+import { readWhole, scoredLabel } from '../core/score-dressed.ts';
 import { root } from './steps.ts';
 
 const shared = process.env.STRANDLINE_SHARED ?? join(root, '..', 'shared');
@@ -113,7 +115,40 @@ export function printMending(): void {
   }
 }
 
+/** Prints how whole labels in two kinds of damage each are read; half of the wordings were never looked at. */
+export function printDressed(): void {
+  const file = counts.find(existsSync);
+  if (!file) return;
+  const inventory = new Set(
+    readFileSync(join(dirname(file), 'inci-inventory.tsv'), 'utf8')
+      .split('\n')
+      .map((line) => line.split('\t')[0]!),
+  );
+  // The root of the counts, so that rare names come up as well.
+  const names = readFileSync(file, 'utf8')
+    .split('\n')
+    .map((line) => line.split('\t'))
+    .filter(([, , name]) => inventory.has(name!))
+    .map(([, all, name]) => ({ name: name!, weight: Math.sqrt(Number(all)) }));
+  for (const [half, seed, count] of [
+    ['looked at', 18, 60],
+    ['kept aside', 19, 60],
+    ['kept aside', 20, 1000],
+  ] as const) {
+    const rows = dressedLabels(names, count, seed, half).map((label) => scoredLabel(label, lookup));
+    const sum = (of: 'names' | 'wrong' | 'silent' | 'unknown') =>
+      rows.reduce((all, row) => all + row[of].length, 0);
+    const right = rows.reduce((all, row) => all + row.right, 0);
+    console.log(
+      `${count} labels in two kinds of damage each, wordings ${half}: ${right} of ${sum('names')} names right, ` +
+        `${rows.filter(readWhole).length} labels whole; ${sum('wrong')} mended wrongly, ` +
+        `${sum('silent')} read as another without mending, ${sum('unknown')} asked about`,
+    );
+  }
+}
+
 if (import.meta.main) {
   printNameCoverage();
+  printDressed();
   printMending();
 }

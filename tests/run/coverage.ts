@@ -1,7 +1,7 @@
 // `npm run coverage`: how many names on labels are found, and how well lists are found on pages.
 
 import { printFreshCoverage } from './coverage-fresh.ts';
-import { printMending, printNameCoverage } from './coverage-names.ts';
+import { printDressed, printMending, printNameCoverage } from './coverage-names.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
 import { printWhy } from './coverage-why.ts';
@@ -11,6 +11,7 @@ if (why > 0) printWhy(process.argv[why + 1]!);
 else {
   printNameCoverage();
   printMending();
+  printDressed();
   printPageCoverage();
   printRandomCoverage();
   printShapeCoverage();

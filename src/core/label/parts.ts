@@ -1,6 +1,7 @@
 import { nameForms } from '../names/name-forms.ts';
 import { blank } from './letters.ts';
-import { isLegend, isNoise, isProse } from './remarks.ts';
+import { isNoise } from './noise.ts';
+import type { Remarks } from './remarks.ts';
 import type { LabelPart } from './split-label.ts';
 
 type Part = Omit<LabelPart, 'list' | 'tail'>;
@@ -8,23 +9,30 @@ type Part = Omit<LabelPart, 'list' | 'tail'>;
 const longestName = 300; // letters: a longer piece is cut and looked up no further
 
 /** The names in one piece of the label: usually one; more where "and" joins them or brackets list them. */
-export function partsOf(text: string, letters: string, from: number, to: number): Part[] {
-  return conjuncts(letters, from, to).flatMap(([start, end]) => {
-    const part = partAt(text, letters, start, end);
-    return part ? [part, ...listed(text, letters, part)] : [];
+export function partsOf(text: string, letters: string, from: number, to: number, remarks: Remarks): Part[] {
+  return conjuncts(letters, from, to, remarks).flatMap(([start, end]) => {
+    const part = partAt(text, letters, start, end, remarks);
+    return part ? [part, ...listed(text, letters, part, remarks)] : [];
   });
 }
 
-function partAt(text: string, letters: string, from: number, to: number): Part | undefined {
+function partAt(
+  text: string,
+  letters: string,
+  from: number,
+  to: number,
+  { isLegend, isProse }: Remarks,
+): Part | undefined {
   let end = Math.min(to, from + longestName);
-  end -= /[\s*†‡°.,;:•·_"”–—\u2060-]*$/u.exec(letters.slice(from, end))![0].length;
+  end -= /[\s*†‡°◊¹²³⁴⁵.,;:•·_"”–—\u2060-]*$/u.exec(letters.slice(from, end))![0].length;
   const whole = letters.slice(from, Math.min(to, from + 2 * longestName)).replaceAll(blank, '');
   if (isNoise(whole) || isLegend(whole)) return undefined;
   // "Castor oil: softens and …": the name stands before the colon.
   const colon = letters.slice(from, end).search(/:\s/);
   if (colon > 1 && isProse(letters.slice(from + colon + 1, to))) end = from + colon;
   else if (isProse(whole)) return undefined;
-  let start = from + /^[\s*†‡"“”'\u2060]*/u.exec(letters.slice(from, end))![0].length;
+  let start =
+    from + /^(?:[\s*†‡°◊¹²³⁴⁵"“”'\u2060]|\+(?=[\s+\p{L}]))*/u.exec(letters.slice(from, end))![0].length;
   // Brackets whose other end the label forgot.
   while (/[([{]/.test(letters[start]!) && !/[)\]}]/.test(letters.slice(start, end))) start++;
   while (/[)\]}]/.test(letters[end - 1]!) && !/[([{]/.test(letters.slice(start, end))) end--;
@@ -53,7 +61,7 @@ function printedShare(name: string): number | undefined {
 }
 
 /** "A and B", "A & B": two names, unless the sign stands in a name (D & C Red 33). */
-function conjuncts(letters: string, from: number, to: number): [number, number][] {
+function conjuncts(letters: string, from: number, to: number, { isProse }: Remarks): [number, number][] {
   const piece = letters.slice(from, Math.min(to, from + longestName));
   if (to - from > longestName || !/\s(?:and|und|et|&)\s/i.test(piece) || isProse(piece)) return [[from, to]];
   const cuts: [number, number][] = [];
@@ -74,7 +82,7 @@ function conjuncts(letters: string, from: number, to: number): [number, number][
 }
 
 /** "Parfum (Linalool, Limonene)": what a bracket at the end of a name lists. */
-function listed(text: string, letters: string, part: Part): Part[] {
+function listed(text: string, letters: string, part: Part, remarks: Remarks): Part[] {
   const name = letters.slice(part.from, part.to);
   if (!/[)\]}]$/.test(name) || !name.includes(',')) return [];
   let depth = 0;
@@ -93,7 +101,7 @@ function listed(text: string, letters: string, part: Part): Part[] {
       i === name.length - 1 || (depth === 0 && letter === ',' && !/\d,\d/.test(name.slice(i - 1, i + 2)));
     if (')]}'.includes(letter)) depth--;
     if (!ends) continue;
-    const inner = partAt(text, letters, part.from + start, part.from + i);
+    const inner = partAt(text, letters, part.from + start, part.from + i, remarks);
     if (inner) parts.push({ ...inner, within: part.from });
     start = i + 1;
   }

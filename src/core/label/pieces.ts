@@ -1,5 +1,6 @@
 import { startsHeading, startsTail } from './headings.ts';
 import { blank } from './letters.ts';
+import type { Remarks } from './remarks.ts';
 
 /** A stretch of the label between two separators, and the separator it follows. */
 export type Piece = { from: number; to: number; after: '' | ',' | '.' | '\n' | '\n\n' };
@@ -8,7 +9,7 @@ const longestBracket = 1500; // letters between a bracket and its end: anything 
 const longestLine = 400; // letters of a line looked at to tell a wrapped line from a new item
 
 /** Cuts levelled letters at separators outside brackets. Linear in the text. */
-export function cutPieces(letters: string): Piece[] {
+export function cutPieces(letters: string, { isLegend }: Remarks): Piece[] {
   const ends = bracketEnds(letters);
   const by = separatorsOf(letters, ends);
   const pieces: Piece[] = [];
@@ -31,6 +32,7 @@ export function cutPieces(letters: string): Piece[] {
   for (let i = 0; i < letters.length; i++) {
     const letter = letters[i]!;
     const end = ends.get(i);
+    if (marksLegend(letters, i, isLegend)) cut(i, 0, '.');
     if (end !== undefined) {
       const inside = letters.slice(i + 1, Math.min(end, i + 40));
       const joins = /^\s*(?:and|&|und|et|y)\s*$/i.test(letters.slice(i + 1, Math.min(end, i + 8)));
@@ -57,6 +59,15 @@ export function cutPieces(letters: string): Piece[] {
   }
   cut(letters.length, 0, '');
   return pieces;
+}
+
+const legendAfter = /^((?:[*†‡°◊¹²³⁴⁵+]|\(\d\))+)[\s=:–-]*((?:[^*†‡°◊¹²³⁴⁵+.;\n(]|\((?!\d\))){1,120})/u;
+
+/** "Linalool *kbA", "Aqua ¹from organic farming": a mark whose words are a legend ends the name before it. */
+function marksLegend(letters: string, at: number, isLegend: Remarks['isLegend']): boolean {
+  if (!/[*†‡°◊¹²³⁴⁵+(]/.test(letters[at]!) || /[*†‡°◊¹²³⁴⁵+]/.test(letters[at - 1] ?? '')) return false;
+  const [whole, , words] = legendAfter.exec(letters.slice(at, at + 160)) ?? [];
+  return words !== undefined && /\p{L}{2}/u.test(words) && isLegend(whole!);
 }
 
 /** Where each bracket that closes within reach closes. */

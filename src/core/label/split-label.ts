@@ -3,7 +3,7 @@ import { blank, levelLetters } from './letters.ts';
 import { withoutRepeats } from './lists.ts';
 import { partsOf } from './parts.ts';
 import { cutPieces, type Piece } from './pieces.ts';
-import { isProse } from './remarks.ts';
+import type { Remarks } from './remarks.ts';
 
 /** One name on the label, in the page's own letters. */
 export type LabelPart = {
@@ -38,16 +38,20 @@ const lookahead = 300; // letters looked at to tell a list from a remark
  * what stands before the list's heading, what the label says is not in the product, sentences, legends of
  * asterisks, batch codes, and lists printed again.
  */
-export function splitLabel(text: string): Label {
+export function splitLabel(text: string, remarks: Remarks): Label {
   const letters = levelLetters(text);
   const sections: Section[] = [{ kind: 'start', list: 0, parts: [] }];
   let lists = 0;
-  for (const piece of cutPieces(letters)) {
+  for (const piece of cutPieces(letters, remarks)) {
     const now = sections.at(-1)!;
-    if (resumes(letters, piece, now)) sections.push({ kind: 'sub-head', list: ++lists, parts: [] });
+    if (resumes(letters, piece, now, remarks)) sections.push({ kind: 'sub-head', list: ++lists, parts: [] });
     let from = skipLead(letters, piece);
     for (let turn = 0; turn < 3; turn++) {
-      const heading = headingAt(letters, turn === 0 ? { ...piece, from } : { ...piece, from, after: '' });
+      const heading = headingAt(
+        letters,
+        turn === 0 ? { ...piece, from } : { ...piece, from, after: '' },
+        remarks,
+      );
       if (!heading) break;
       const own = sections.at(-1)!;
       const goesOn =
@@ -60,7 +64,7 @@ export function splitLabel(text: string): Label {
     const section = sections.at(-1)!;
     if (section.kind === 'not-in' || section.kind === 'note') continue;
     const tail = section.kind === 'tail' ? { tail: 'may-contain' as const } : {};
-    for (const part of partsOf(text, letters, from, piece.to))
+    for (const part of partsOf(text, letters, from, piece.to, remarks))
       section.parts.push({ ...part, ...tail, list: section.list });
   }
   return {
@@ -70,14 +74,14 @@ export function splitLabel(text: string): Label {
 }
 
 /** A remark ends where a new paragraph goes on with a list; what is not in the product ends with its sentence. */
-function resumes(letters: string, { from, to, after }: Piece, { kind }: Section): boolean {
+function resumes(letters: string, { from, to, after }: Piece, { kind }: Section, remarks: Remarks): boolean {
   if (kind !== 'not-in' && kind !== 'note') return false;
-  if (kind === 'not-in' && after === '.') return !isProse(letters.slice(from, to));
-  return after === '\n\n' && opensList(letters.slice(from, from + lookahead));
+  if (kind === 'not-in' && after === '.') return !remarks.isProse(letters.slice(from, to));
+  return after === '\n\n' && opensList(letters.slice(from, from + lookahead), remarks);
 }
 
 /** At least three commas, and not in a sentence. */
-const opensList = (text: string) => {
+const opensList = (text: string, { isProse }: Remarks) => {
   const line = text.split('\n', 1)[0]!;
   return (line.match(/[,;•]/g)?.length ?? 0) >= 3 && !isProse(line);
 };
@@ -106,7 +110,7 @@ function skipLead(letters: string, { from, to }: Pick<Piece, 'from' | 'to'>): nu
   return from + lead.exec(letters.slice(from, Math.min(to, from + 200)))![0].length;
 }
 
-function headingAt(letters: string, { from, to, after }: Piece) {
+function headingAt(letters: string, { from, to, after }: Piece, remarks: Remarks) {
   const text = letters.slice(from, Math.min(to, from + 160));
   const colon = /^([^:([]{2,80}(?:\([^()]{0,40}\)[^:([]{0,20})?):(?!\d|\/\/)/.exec(text);
   if (colon) {
@@ -117,7 +121,7 @@ function headingAt(letters: string, { from, to, after }: Piece) {
       return { kind: 'list' as const, length: colon[0].length };
     const rest = letters.slice(from + colon[0].length, from + colon[0].length + lookahead);
     const alone = from + colon[0].length >= to || !rest.slice(0, to - from - colon[0].length).trim();
-    if (after !== ',' && (alone || opensList(rest)))
+    if (after !== ',' && (alone || opensList(rest, remarks)))
       return { kind: 'sub-head' as const, length: colon[0].length };
   }
   return leadingHeading(text);

@@ -1,3 +1,4 @@
+import type { RemarkWords } from '../label/remarks.ts';
 /** The dictionary's shapes as `core` sees them. Facts reach `core` as arguments of these types. */
 
 import type { UseLevels } from '../amounts/use-levels.ts';
@@ -179,4 +180,6 @@ export type Limits = {
   usual?: UseLevels;
   /** Words of sources, asked of every name: dictionary/allergens.json. */
   sourceWords?: SourceWords[];
+  /** Words that name nothing: dictionary/finding/remarks.json. */
+  remarks?: RemarkWords;
 };

@@ -1,5 +1,6 @@
 import { createUseOf, type UseOf } from '../amounts/classes.ts';
 import type { UseLevels } from '../amounts/use-levels.ts';
+import { createRemarks, type Remarks } from '../label/remarks.ts';
 import { createClose, type Name } from './close-spellings.ts';
 import type {
   Allergen,
@@ -69,6 +70,8 @@ export type Lookup = {
   /** How a found name is used: its class, and figures of its own. */
   useOf(found: Found): UseOf;
   usual?: UseLevels;
+  /** What stands among names and is none. */
+  remarks: Remarks;
 };
 
 /** Builds the lookup from the dictionary. Pure; entries, patterns and limits are plain data. */
@@ -148,6 +151,7 @@ export function createLookup(
 
   return {
     thresholds: limits.thresholds,
+    remarks: createRemarks(limits.remarks),
     ...(limits.usual && { usual: limits.usual }),
     find: (raw) => meet(raw).found,
     named: (raw) => ((raw.length > longestName ? undefined : named(normalName(raw), raw)) ?? unmet).found,

@@ -5,7 +5,8 @@ import { allKnown, namedWhole, onlyPart, plainWords } from './tokens.ts';
 const mostPieces = 4;
 const between = /^[\s,;•·|*.–—-]{1,8}$/u;
 const chainBefore = /(?:^|[,;•\n]\s*)(c\d{1,2}-\d{1,2})(\s*[,;•\n]\s*)$/i;
-const numberAfter = /^\s*[,;•|\n]\s*(-\s?)?(\d{1,3})(?=\s*(?:[,;•|\n.]|$))/;
+// Not the first of two locants: "SD Alcohol 39-B, 1,2-Hexanediol".
+const numberAfter = /^\s*[,;•|\n]\s*(-\s?)?(\d{1,3})(?=\s*(?:[;•|\n.]|,(?!\s?\d)|$))/;
 
 /** Neighbours that only together are a name, joined: "Butylene, Glycol", "Polyquaternium,-11". */
 export function joinedCuts(

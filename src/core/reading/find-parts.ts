@@ -1,4 +1,3 @@
-import { isAside, isNoName } from '../label/no-names.ts';
 import type { LabelPart } from '../label/split-label.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
@@ -31,9 +30,9 @@ export function findParts(text: string, parts: LabelPart[], lookup: Lookup, read
   const spokenFor = amongNames ? mended.map((each) => barePlant(each, lookup)) : mended;
   return spokenFor.filter(({ part, found }, i) => {
     if (found.how !== 'none') return true;
-    if (isNoName(part.raw)) return false;
+    if (lookup.remarks.isNoName(part.raw)) return false;
     const ends = i > last || sentenceBefore.test(text.slice(Math.max(0, part.from - 12), part.from));
-    return !(ends && isAside(part.raw, isOfNames));
+    return !(ends && lookup.remarks.isAside(part.raw, isOfNames));
   });
 }
 
@@ -45,7 +44,7 @@ function barePlant(each: Spoken, lookup: Lookup): Spoken {
   const name = each.part.names[0];
   if (each.found.how !== 'none' || !name || !/^\p{L}+(?: \p{L}+)?$/u.test(name)) return each;
   const extract = lookup.named(`${name} extract`);
-  if (extract.how === 'none' || lookup.known(extract).protein || isNoName(name)) return each;
+  if (extract.how === 'none' || lookup.known(extract).protein || lookup.remarks.isNoName(name)) return each;
   return { ...each, found: { how: 'pattern', name } };
 }
 

@@ -1,4 +1,3 @@
-import { isAside, isLeftover } from '../label/no-names.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
 import { namedWhole, tokensOf } from './tokens.ts';
@@ -16,7 +15,8 @@ export function withoutLeftovers(printed: string, lookup: Lookup): Found | undef
 /** "Citric Acid. pH 5.5", "Citric Acid *organic ingredients": a sentence or a legend after the name. */
 function withoutAside(printed: string, lookup: Lookup): Found | undefined {
   const [, name, rest] = /^([^.*†‡°©◊]{3,80})(?:\.\s|\s?[*†‡°©◊])([\s\S]{1,200})$/u.exec(printed) ?? [];
-  if (!name || !rest || !isAside(rest, (word) => lookup.words().has(normalName(word)))) return undefined;
+  if (!name || !rest || !lookup.remarks.isAside(rest, (word) => lookup.words().has(normalName(word))))
+    return undefined;
   const found = namedWhole(name, lookup);
   return found.how === 'none' ? undefined : { how: 'mended', name: found.name, printed, damage: 'leftovers' };
 }
@@ -24,7 +24,7 @@ function withoutAside(printed: string, lookup: Lookup): Found | undefined {
 function withoutRemarks(printed: string, lookup: Lookup): Found | undefined {
   const tokens = tokensOf(printed);
   if (tokens.length < 2 || tokens.length > mostTokens) return undefined;
-  const left = tokens.map(([from, to]) => isLeftover(printed.slice(from, to)));
+  const left = tokens.map(([from, to]) => lookup.remarks.isLeftover(printed.slice(from, to)));
   const start = left.indexOf(false);
   const end = left.lastIndexOf(false);
   if (start < 0) return undefined;

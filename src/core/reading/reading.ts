@@ -76,7 +76,7 @@ export type ReadOptions = {
  */
 export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {}): Reading {
   if (text.length > lookup.thresholds.longestText) return refusal('too-long');
-  const label = splitLabel(text);
+  const label = splitLabel(text, lookup.remarks);
   if (label.parts.length === 0) return refusal('no-list');
 
   const spoken = withoutRemarks(findParts(text, label.parts, lookup, options.readAs ?? {}), lookup);

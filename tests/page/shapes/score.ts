@@ -1,9 +1,12 @@
 // What a page's lists are held against: every name there, and what else was taken for one.
+import { limits } from '../../../dictionary/index.ts';
 import { levelLetters } from '../../../src/core/label/letters.ts';
+import { createRemarks } from '../../../src/core/label/remarks.ts';
 import { splitLabel } from '../../../src/core/label/split-label.ts';
 import { findLists } from '../../../src/page/find-lists.ts';
 import { gate } from '../../../src/page/read/gate.ts';
 
+const remarks = createRemarks(limits.remarks);
 const bare = (text: string) =>
   levelLetters(text)
     .toLowerCase()
@@ -22,8 +25,9 @@ export function scored(document: Document, body: string, wanted: string[][], als
     const text = texts[hits.indexOf(most)];
     const all = keys.join('');
     const strays = text
-      ? splitLabel(text).parts.filter(({ raw, within }) => within === undefined && !all.includes(bare(raw)))
-          .length
+      ? splitLabel(text, remarks).parts.filter(
+          ({ raw, within }) => within === undefined && !all.includes(bare(raw)),
+        ).length
       : 0;
     return { met: most * 2 >= names.length && most > 0, whole: most === names.length && strays <= 1 };
   });

@@ -1,0 +1,19 @@
+/** Batch codes, sizes, web addresses, prices, claims such as "paraben free". */
+export function isNoise(printed: string): boolean {
+  // A code in brackets after a name is no reason to lose the name.
+  const bare = printed.replace(/\([^()]*\)|\[[^[\]]*\]/g, ' ');
+  const text = /\p{L}{2}/u.test(bare) ? bare : printed;
+  if (!/\p{L}.?\p{L}|[\p{Script=Han}\p{Script=Hangul}]/u.test(text)) return true;
+  return (
+    /(?:^|[\s([])(?:f\.?\s?i\.?\s?l|lot|batch|sku|barcode|ean|item no)\b\.?.*\d/i.test(text) ||
+    /^(?:code|ref|formula|item|nr|n°|no)\b[\s.:#]*[a-z]{0,4}\d+/i.test(text) ||
+    /^[\s#([]*[a-z]{1,3}\d{4,}[a-z\d]*(?:[/-][\da-z]+)*[\s)\]]*$/i.test(text.replace(/^ci\d/i, '')) ||
+    /https?:|www\.|@\w|\.com\b|^©/i.test(text) ||
+    /^(?:pzn|pao|us patent|patent no|net wt|exp|tel)\b[\s.:]*[\d#]/i.test(text) ||
+    /^[\d.,\s]+(?:ml|g|kg|oz|fl\.? ?oz|l|lb)\b\.?(?:\s|$)/i.test(text) ||
+    /[€$£¥]\s?\d/.test(text) ||
+    /^(?:purposes?|drug facts)\b/i.test(text) ||
+    /^ingredients? (?:lists? )?(?:may|are|is|can|listed|subject|that|which)\b/i.test(text) ||
+    /\p{L}[\s-](?:free|frei|friendly)$/iu.test(text.trim())
+  );
+}

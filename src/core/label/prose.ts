@@ -1,0 +1,21 @@
+import { wordSet } from './word-set.ts';
+
+const formOf =
+  /^(?:huile|beurre|extrait|eau|jus|poudre|lait|protéines?|aceite|manteca|extracto|agua|jugo|polvo|leche|proteínas?|óleo|manteiga|extrato|água|suco|leite|olio|burro|estratto|acqua|latte|proteine) (?:d[eio]s? |d['’]|del|dell['’])/iu;
+
+/** Tells a sentence or a phrase of prose by its small words. Names have few of them. */
+export function proseTest(words: readonly string[]) {
+  const isSmall = wordSet(words);
+  return (text: string): boolean => {
+    if (/[!?]/.test(text)) return true;
+    const spoken = text
+      .slice(0, 600)
+      .split(/[^\p{L}'’]+/u)
+      .filter(Boolean);
+    const small = spoken.filter(isSmall).length;
+    // "Huile de germe de blé" is a name with as many small words as prose has.
+    if (spoken.length <= 6 && formOf.test(text.trim())) return false;
+    if (spoken.length >= 4 && small / spoken.length >= 0.4) return true;
+    return spoken.length >= 6 && small >= 2 && small / spoken.length >= 0.2;
+  };
+}

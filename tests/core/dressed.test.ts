@@ -1,0 +1,20 @@
+// Whole labels with two kinds of damage or dress each, drawn from the dictionary. `npm run coverage` prints the same for
+// names as often as labels print them, also in wordings kept aside.
+import { expect, it } from 'vitest';
+import { entries, limits, patterns } from '../../dictionary/index.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import { dressedLabels } from './dressed-labels.ts';
+import { readWhole, scoredLabel } from './score-dressed.ts';
+
+const lookup = createLookup(entries, patterns, limits);
+const names = entries
+  .filter(({ name }) => /^[\x20-\x7e]{3,60}$/.test(name))
+  .map(({ name }) => ({ name: name.toUpperCase(), weight: 1 }));
+
+it.each(['looked at', 'kept aside'] as const)('in wordings %s: nothing is mended wrongly', (half) => {
+  const rows = dressedLabels(names, 300, 181, half).map((label) => scoredLabel(label, lookup));
+  const sum = (of: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + of(row), 0);
+  expect(rows.flatMap(({ wrong }) => wrong)).toEqual([]);
+  expect(sum(({ right }) => right) / sum((row) => row.names.length)).toBeGreaterThan(0.97);
+  expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(0.75);
+});
