@@ -144,13 +144,26 @@ it.each([
 // INCI names a copolymer by its monomers with slashes between them (Personal Care Products Council, naming conventions; from memory).
 it.each([
   'Glycerin/Oxybutylene Copolymer Stearyl Ether',
+  'Glycerin / Oxybutylene Copolymer Stearyl Ether',
   'Linalool/Zyraxyl Copolymer',
+  'Styrene/Zyraxyl Copolymer/Zyraxyl Copolymère',
   'Glycerin/Zyraxyl Crosspolymer',
 ])('no polymer is read as the first of its monomers: %s', (name) => {
   const [, mention] = readLabel(`Aqua, ${name}, Parfum`, lookup).mentions;
   expect(mention).toMatchObject({ raw: name });
   expect(mention!.moisture ?? []).toEqual([]);
   expect(mention!.found.how).not.toMatch(/exact|alias/);
+});
+
+it.each([
+  ['Styrene/Acrylates Copolymer/Styrène/Acrylates Copolymère', 'Styrene/Acrylates Copolymer'],
+  ['Copolymère Styrène/Zyraxyl/Styrene/Acrylates Copolymer', undefined],
+  ['VP / VA Copolymer / Copolymère VP / VA', 'VP/VA Copolymer'],
+  ['VP/VA Copolymer/Copolymère', 'VP/VA Copolymer'],
+])('a polymer in two languages is read whole: %s', (printed, name) => {
+  const [, mention] = readLabel(`Aqua, ${printed}, Parfum`, lookup).mentions;
+  if (name) expect(mention!.found).toMatchObject({ how: 'exact', name });
+  else expect(mention!.found).not.toMatchObject({ how: 'exact', name: 'Styrene' });
 });
 
 it('one name in two languages is still read by either', () => {

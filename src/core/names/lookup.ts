@@ -14,7 +14,7 @@ import type {
   Use,
 } from './entry.ts';
 import { createMend } from './mend.ts';
-import { nameForms } from './name-forms.ts';
+import { besidePolymer, nameForms, wholeForms } from './name-forms.ts';
 import type { Words } from './near-words.ts';
 import { keyOf, normalName } from './normal-form.ts';
 import { onceEach } from './once-each.ts';
@@ -115,13 +115,17 @@ export function createLookup(
     if (direct) return direct;
     const forms = nameForms(raw);
     // The name without its brackets is still the name: looked for before any rule is tried on the whole.
-    const bare = /[([{]/.test(raw) && forms[1] ? byKey(keyOf(normalName(forms[1]))) : undefined;
-    if (bare) return bare;
+    for (const form of wholeForms(raw)) {
+      const bare = byKey(keyOf(normalName(form)));
+      if (bare) return bare;
+    }
     for (const form of forms) {
       const answer = named(normalName(form), form);
       if (answer) return answer;
     }
-    return unmet;
+    const pair = besidePolymer(raw);
+    const other = pair && meet(pair[1]);
+    return other?.fact ? (meet(pair![0]).fact ? meet(pair![0]) : other) : unmet;
   };
   const named = (normal: string, printed: string): Met | undefined => {
     const entry = byKey(keyOf(normal));
@@ -175,7 +179,7 @@ export function createLookup(
       return { ...told, says, mayBe: open };
     },
     close: (raw, most = 3) =>
-      raw.length > longestName ? [] : close(normalName(nameForms(raw)[1] ?? raw), most),
+      raw.length > longestName ? [] : close(normalName(wholeForms(raw).at(-1) ?? raw), most),
     ceiling(found, use) {
       const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
       if (!cap) return undefined;

@@ -2,7 +2,7 @@ import type { Name } from './close-spellings.ts';
 import type { Pattern } from './entry.ts';
 import type { Found, Met } from './lookup.ts';
 import { respelled } from './mend-spelling.ts';
-import { nameForms } from './name-forms.ts';
+import { wholeForms } from './name-forms.ts';
 import { createWords, type Words } from './near-words.ts';
 import { normalName } from './normal-form.ts';
 import { onceEach } from './once-each.ts';
@@ -44,9 +44,7 @@ function mended(raw: string, words: Words, named: (normal: string) => Met | unde
   const clear = reread(raw);
   const is = clear === raw ? undefined : named(normalName(clear));
   if (is) return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
-  const forms = nameForms(raw)
-    .slice(0, /[([{]/.test(raw) ? 2 : 1)
-    .map(normalName);
+  const forms = wholeForms(raw).map(normalName);
   for (const form of forms) {
     const readings = respelled(form, words, named).map((reading) => ({
       ...reading,

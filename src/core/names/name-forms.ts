@@ -14,8 +14,16 @@ const qualified = new RegExp(
 const origin =
   /\s+(?:\(?(?:derived |obtained |sourced |made |extracted )?from|derived|aus|issue? de|source:)\s.*$/i;
 
+const slash = /\s*[/|\\]\s*/;
+
 // Two letters, also with a full stop between them ("C.I."), or one that is a word by itself (水).
 const isWord = /\p{L}[\p{L}.]|[\p{Script=Han}\p{Script=Hangul}]/u;
+
+/** The printed name as it stands, and without its brackets where it has any. */
+export function wholeForms(printed: string): string[] {
+  const whole = tidy(printed);
+  return [...new Set([whole, tidy(withoutBrackets(whole, []))])].filter((form) => isWord.test(form));
+}
 
 /** Up to a dozen forms of a printed name. Linear in the name's length; names over 300 letters have one form. */
 export function nameForms(printed: string): string[] {
@@ -31,7 +39,7 @@ export function nameForms(printed: string): string[] {
     forms.push(whole.replace(/[[\](){}]/g, ' '), before);
     for (const text of inside) if (after) forms.push(`${text} ${after}`);
   }
-  if (!isPolymer(bare)) forms.push(...pieces(bare, /\s*[/|\\]\s*/));
+  forms.push(...choicesOf(bare));
   for (const text of inside) forms.push(text, ...pieces(text, /\s*[/|\\,=;]\s*/));
   forms.push(...pieces(bare, /\s+[-–—=:]\s+|:\s+/), bare.replace(origin, ''));
   forms.push(bare.replace(turned, '$2 $1')); // "Extract of Nettle"
@@ -47,16 +55,29 @@ const tidy = (name: string) =>
     .replace(/\s+/g, ' ')
     .replace(/^[\s.,;:•·*†‡#/-]+|[\s.,;:•·*†‡#/-]+$/g, '');
 
-/** "Glycerin/Oxybutylene Copolymer Stearyl Ether": one polymer of all that its slashes join, no choice of names. */
-function isPolymer(name: string): boolean {
-  const before = name.split('/');
-  const last = before.pop()!;
-  return (
-    before.length > 0 &&
-    /\b(?:co|cross)polymer\b/i.test(last) &&
-    !/\s\/|\/\s/.test(name) &&
-    !before.some((piece) => /polym[eè]re?\b/i.test(piece))
-  );
+const polymer = /\b(?:co|cross)polym[eè]re?\b/i;
+
+/**
+ * "Glycerin/Oxybutylene Copolymer Stearyl Ether" is one polymer of all that its slashes join, no choice of names;
+ * "A/B Copolymer/B Copolymère" the same in two languages. No monomer is taken for the whole.
+ */
+function choicesOf(name: string): string[] {
+  const all = name.split(slash);
+  if (!all.some((piece) => polymer.test(piece))) return pieces(name, slash);
+  const names: string[] = [];
+  let from = 0;
+  for (const [at, piece] of all.entries())
+    if (polymer.test(piece)) {
+      names.push(all.slice(from, at + 1).join('/'));
+      from = at + 1;
+    }
+  return [...names, ...all.slice(from)];
+}
+
+/** "Glycerin / Acrylates Copolymer": two names, where the second is one by itself; else one polymer. */
+export function besidePolymer(printed: string): [name: string, polymer: string] | undefined {
+  const [, name, other] = /^([^/]{3,80}) \/ ([^/]{3,80})$/.exec(printed) ?? [];
+  return name && other && !polymer.test(name) && polymer.test(other) ? [name, other] : undefined;
 }
 
 function pieces(text: string, at: RegExp): string[] {

@@ -3,6 +3,7 @@ import type { Spoken } from './find-parts.ts';
 import { allKnown, namedWhole, onlyPart, plainWords } from './tokens.ts';
 
 const mostPieces = 4;
+const mostByRule = 2; // pieces that a rule of the grammar alone may join
 const between = /^[\s,;•·|*.–—-]{1,8}$/u;
 const chainBefore = /(?:^|[,;•\n]\s*)(c\d{1,2}-\d{1,2})(\s*[,;•\n]\s*)$/i;
 // Not the first of two locants: "SD Alcohol 39-B, 1,2-Hexanediol".
@@ -113,10 +114,8 @@ function joinedName(pieces: Spoken[], lookup: Lookup): Named | undefined {
     if (found.how === 'none') continue;
     if (found.how !== 'pattern') return found;
     // A rule of the grammar may take any word before a name: joined only what stands side by side elsewhere.
-    if (sign === ' ' && !alone.has(found.name) && allKnown(text, lookup) && meet(raws, lookup)) {
-      const read = lookup.find(text);
-      return read.how === 'exact' || read.how === 'alias' ? read : found;
-    }
+    if (sign !== ' ' || pieces.length > mostByRule) continue;
+    if (!alone.has(found.name) && allKnown(text, lookup) && meet(raws, lookup)) return found;
   }
   return undefined;
 }

@@ -1,5 +1,5 @@
 import type { Found, Lookup } from '../names/lookup.ts';
-import { nameForms } from '../names/name-forms.ts';
+import { wholeForms } from '../names/name-forms.ts';
 import { normalName } from '../names/normal-form.ts';
 
 /** Stretches between spaces outside brackets, as offsets; what stands in brackets belongs to the word before. */
@@ -26,9 +26,8 @@ const none: Found = { how: 'none', close: [] };
 
 /** A text that is a name as it stands, or without its brackets; nothing else is tried. */
 export function namedWhole(text: string, lookup: Lookup): Found {
-  const [whole, bare] = nameForms(text);
-  for (const form of /[([{]/.test(text) ? [whole, bare] : [whole]) {
-    const found = form ? lookup.named(form) : none;
+  for (const form of wholeForms(text)) {
+    const found = lookup.named(form);
     if (found.how !== 'none') return found;
   }
   return none;
