@@ -1,5 +1,6 @@
 import { type Grey, greyOf, levelled } from '../core/picture/grey.ts';
 import type { Box } from '../core/picture/join-lines.ts';
+import { type Bow, bowOf, risenBy } from '../core/picture/measure-bow.ts';
 import { edgeWidth, lineHeight, slopeOf } from '../core/picture/measure-print.ts';
 
 /** A picture made ready: `seen` as it is, straightened; `print` in the same places, dark on light. */
@@ -22,18 +23,38 @@ export async function prepare(file: Blob, part?: Box): Promise<Prepared> {
   const { width, height } = picture;
   const fits = Math.min(1, Math.sqrt(mostPixels / (width * height)));
   const first = greyAt(drawn(picture, { scale: fits, angle: 0 }));
-  const angle = slopeOf(first);
-  const straight = angle === 0 ? first : greyAt(drawn(picture, { scale: fits, angle }));
+  const slope = slopeOf(first);
+  // Bent print has no one slope.
+  const bow = bowOf(first, slope);
+  const angle = bow ? 0 : slope;
+  const bent = bow && { bow };
+  const straight = bow || angle !== 0 ? greyAt(drawn(picture, { scale: fits, angle, ...bent })) : first;
   const line = lineHeight(straight);
   const edge = edgeWidth(straight);
   const wanted = line > 0 ? fits * Math.min(largest, Math.max(0.3, goodLine / line)) : fits;
   const scale = Math.min(wanted, Math.sqrt(mostPixels / (width * height)));
-  const seen = drawn(picture, { scale, angle });
+  const seen = drawn(picture, { scale, angle, ...bent });
   picture.close();
   return { seen, print: drawnGrey(greyAt(seen)), lineHeight: line / fits, edge: edge / fits };
 }
 
-function drawn(picture: ImageBitmap, { scale, angle }: { scale: number; angle: number }) {
+type How = { scale: number; angle: number; bow?: Bow };
+
+const drawn = (picture: ImageBitmap, { bow, ...how }: How) =>
+  bow ? unbowed(turnedBack(picture, how), bow) : turnedBack(picture, how);
+
+/** Each column moved so far up that lines of print run straight across a bottle's curve. */
+function unbowed(from: HTMLCanvasElement, bow: Bow): HTMLCanvasElement {
+  const { width, height } = from;
+  const canvas = document.createElement('canvas');
+  [canvas.width, canvas.height] = [width, height];
+  const pen = canvas.getContext('2d', { willReadFrequently: true })!;
+  pen.drawImage(from, 0, 0);
+  for (let x = 0; x < width; x++) pen.drawImage(from, x, 0, 1, height, x, -risenBy(bow, x, width), 1, height);
+  return canvas;
+}
+
+function turnedBack(picture: ImageBitmap, { scale, angle }: Omit<How, 'bow'>) {
   const canvas = document.createElement('canvas');
   canvas.width = Math.max(1, Math.round(picture.width * scale));
   canvas.height = Math.max(1, Math.round(picture.height * scale));

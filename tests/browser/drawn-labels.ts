@@ -26,6 +26,9 @@ export const ways = {
   'hyphens, narrow': 'font-size:13px; width:210px; hyphens:auto; text-align:justify',
   'a name a line': 'font-size:12px; white-space:pre',
   JPEG: 'font-size:12px',
+  'bent, its ends 8 px lower': 'font-size:14px',
+  'bent, its ends 24 px lower': 'font-size:14px',
+  'noise of a dark room': 'font-size:13px',
 } as const;
 export type Way = keyof typeof ways;
 
@@ -47,7 +50,48 @@ export async function drawnLabel(page: Page, way: Way, seed: number): Promise<Dr
     label.textContent = words;
   }, text);
   const picture = await page.screenshot(way === 'JPEG' ? { type: 'jpeg', quality: 35 } : { type: 'png' });
-  return { way, names, text, picture };
+  const worse = worsened[way];
+  return { way, names, text, picture: worse ? await redrawn(page, picture, worse) : picture };
+}
+
+/** What a camera does to a picture: pixels the ends of lines are lower, and how many greys a pixel is off at random. */
+type Camera = { sag: number; noise: number };
+const worsened: Partial<Record<Way, Camera>> = {
+  'bent, its ends 8 px lower': { sag: 8, noise: 0 },
+  'bent, its ends 24 px lower': { sag: 24, noise: 0 },
+  'noise of a dark room': { sag: 0, noise: 45 },
+};
+
+/** Drawn again as a round bottle shows it: towards its sides print sinks and is narrower; and with noise. */
+async function redrawn(page: Page, picture: Buffer, camera: Camera): Promise<Buffer> {
+  const url = await page.evaluate(
+    async ([data, { sag, noise }]) => {
+      const image = new Image();
+      image.src = `data:image/png;base64,${data}`;
+      await image.decode();
+      const { width, height } = image;
+      const canvas = Object.assign(document.createElement('canvas'), { width, height });
+      const pen = canvas.getContext('2d')!;
+      pen.drawImage(image, 0, 0);
+      const round = sag / 60; // of a quarter turn
+      const [middle, half] = [width * 0.37, width * 0.31];
+      for (let x = 0; sag > 0 && x < width; x++) {
+        const u = (x - middle) / half;
+        const from = middle + (half * Math.asin(Math.max(-1, Math.min(1, u * Math.sin(round))))) / round;
+        pen.drawImage(image, from, 0, 1, height, x, sag * u * u, 1, height);
+      }
+      const pixels = pen.getImageData(0, 0, width, height);
+      let state = 12345;
+      for (let at = 0; noise > 0 && at < pixels.data.length; at++) {
+        state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+        if (at % 4 < 3) pixels.data[at]! += (state / 2 ** 32 - 0.5) * 2 * noise;
+      }
+      pen.putImageData(pixels, 0, 0);
+      return canvas.toDataURL('image/png');
+    },
+    [picture.toString('base64'), camera] as const,
+  );
+  return Buffer.from(url.split(',')[1]!, 'base64');
 }
 
 const said = (text: string) =>
@@ -56,21 +100,25 @@ const said = (text: string) =>
     protein: isProtein({ ...(protein && { protein }) }) && found.how !== 'none',
   }));
 
-/** Names of the label that were read as what they are, and proteins that stand nowhere on it. */
+/** Names of the label that were read as what they are, how many as another, how many are asked about; and proteins that stand nowhere on it. */
 export function scoreRead({ text }: Drawn, read: string) {
   const truth = said(text);
   const got = said(read);
   const left = truth.map(({ name }) => name);
-  let right = 0;
+  let [right, wrong, asked] = [0, 0, 0];
   const invented: string[] = [];
   for (const { name, protein } of got) {
     const at = left.indexOf(name);
     if (name && at >= 0) {
       left.splice(at, 1);
       right++;
-    } else if (protein && !truth.some((each) => each.name === name)) invented.push(name);
+    } else if (!name) asked++;
+    else {
+      wrong++;
+      if (protein && !truth.some((each) => each.name === name)) invented.push(name);
+    }
   }
-  return { right, of: truth.length, invented, missed: left };
+  return { right, wrong, asked, of: truth.length, invented, missed: left };
 }
 
 /** Hands pictures to the open panel as a reader would; the text it takes from each, or what it says instead. */

@@ -5,6 +5,7 @@ import { createLookup } from '../../src/core/names/lookup.ts';
 import { namesToCheck, problemOf, putRight } from '../../src/core/picture/check-names.ts';
 import { greyOf, levelled } from '../../src/core/picture/grey.ts';
 import { joinLines, type PrintedLine } from '../../src/core/picture/join-lines.ts';
+import { bowOf, risenBy } from '../../src/core/picture/measure-bow.ts';
 import { edgeWidth, lineHeight, slopeOf } from '../../src/core/picture/measure-print.ts';
 import { printedWord } from '../../src/core/picture/misread-letters.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
@@ -172,5 +173,30 @@ describe('print is measured', () => {
   it('an even ground has neither lines nor a slope', () => {
     const grey = levelled(greyOf(new Uint8ClampedArray(40_000).fill(200), 100, 100));
     expect([slopeOf(grey), lineHeight(grey)]).toEqual([0, 0]);
+  });
+});
+
+describe('print across a round bottle', () => {
+  /** Lines of dots, ten pixels apart, that sink by `sag` pixels towards both ends. */
+  const bent = (sag: number) => {
+    const [width, height] = [400, 200];
+    const pixels = new Uint8Array(width * height).fill(255);
+    for (let line = 20; line < 150; line += 12)
+      for (let x = 40; x < 360; x++)
+        for (let y = 0; y < 5; y++)
+          if ((x * 7 + y * 3) % 5 < 3)
+            pixels[(line + y + Math.round(sag * ((x - 200) / 160) ** 2)) * width + x] = 0;
+    return { pixels, width, height };
+  };
+
+  it.each([6, 12, 18, -10])('its lines sink by %i pixels', (sag) => {
+    const bow = bowOf(bent(sag))!;
+    expect(Math.abs(risenBy(bow, 360, 400) - sag)).toBeLessThan(2.5);
+    expect(Math.abs(risenBy(bow, 200, 400))).toBeLessThan(1);
+  });
+
+  it('straight lines and empty pictures have none', () => {
+    expect(bowOf(bent(0))).toBeUndefined();
+    expect(bowOf({ pixels: new Uint8Array(4000).fill(255), width: 80, height: 50 })).toBeUndefined();
   });
 });

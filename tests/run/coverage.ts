@@ -3,6 +3,7 @@
 import { printFreshCoverage } from './coverage-fresh.ts';
 import { printDressed, printMending, printNameCoverage } from './coverage-names.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
+import { printPictures } from './coverage-pictures.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
 import { printWhy } from './coverage-why.ts';
 
@@ -16,4 +17,5 @@ else {
   printRandomCoverage();
   printShapeCoverage();
   printFreshCoverage();
+  await printPictures();
 }

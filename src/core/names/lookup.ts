@@ -1,6 +1,7 @@
 import { createUseOf, type UseOf } from '../amounts/classes.ts';
 import type { UseLevels } from '../amounts/use-levels.ts';
 import { createRemarks, type Remarks } from '../label/remarks.ts';
+import { createCandidates } from './candidates.ts';
 import { createClose, type Name } from './close-spellings.ts';
 import type {
   Allergen,
@@ -91,18 +92,22 @@ export function createLookup(
   // INCI names are filed before any alias: a name that is both is the INCI name.
   for (const entry of entries) file(entry, entry.name, 'exact');
   for (const entry of entries) for (const alias of entry.aliases ?? []) file(entry, alias, 'alias');
-  const rules = patterns.map((pattern) => ({
-    pattern,
-    needs: pattern.needs,
-    built: undefined as Built | undefined,
-  }));
+  const rules = patterns.map((pattern) => ({ pattern, built: undefined as Built | undefined }));
+  const mayTake = createCandidates(patterns);
   const takes = (rule: (typeof rules)[number], normal: string) => {
-    if (rule.needs && !rule.needs.some((stretch) => normal.includes(stretch))) return false;
     rule.built ??= built(rule.pattern);
     return rule.built.match.test(normal) && !rule.built.not?.test(normal);
   };
-  const ruleOf = (normal: string) =>
-    normal.length <= longestPattern ? rules.find((rule) => takes(rule, normal))?.pattern : undefined;
+  const ruled = new Map<string, Pattern | undefined>();
+  const ruleOf = (normal: string) => {
+    if (normal.length > longestPattern) return undefined;
+    if (ruled.has(normal)) return ruled.get(normal);
+    const first = mayTake(normal).find((rule) => takes(rules[rule]!, normal));
+    if (ruled.size >= mostRemembered) ruled.clear();
+    const rule = first === undefined ? undefined : patterns[first];
+    ruled.set(normal, rule);
+    return rule;
+  };
   const caps = new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit]));
   const close = createClose(() => names);
   const mend = createMend(names, patterns, (normal) => named(normal, normal));

@@ -5,7 +5,7 @@ const steepest = 6; // degrees a hand holds a bottle or a camera askew
 const widest = 700; // pixels are enough to see which way lines run
 
 /** Every nth pixel in both directions: the darkest of each square, so that thin print is not lost. */
-function smaller({ pixels, width, height }: Grey, n: number): Grey {
+export function smaller({ pixels, width, height }: Grey, n: number): Grey {
   const [w, h] = [Math.floor(width / n), Math.floor(height / n)];
   const out = new Uint8Array(w * h).fill(255);
   for (let y = 0; y < h * n; y++)
@@ -17,24 +17,35 @@ function smaller({ pixels, width, height }: Grey, n: number): Grey {
   return { pixels: out, width: w, height: h };
 }
 
-/** How much rows of print and rows between them differ when the picture is sheared by this. */
-function stripes({ pixels, width, height }: Grey, slope: number): number {
-  const rows = new Float64Array(height + Math.ceil(Math.abs(slope) * width) * 2 + 2);
-  const shift = Math.ceil(Math.abs(slope) * width);
+/** How much rows of print and rows between them differ when each column is moved up by this many pixels. */
+export function stripes({ pixels, width, height }: Grey, upBy: (x: number) => number): number {
+  const up = Int32Array.from({ length: width }, (_, x) => Math.round(upBy(x)));
+  const most = up.reduce((max, each) => Math.max(max, Math.abs(each)), 0);
+  const rows = new Float64Array(height + 2 * most + 2);
   for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++)
-      if (pixels[y * width + x]! < ink) rows[Math.round(y - x * slope) + shift]!++;
+    for (let x = 0; x < width; x++) if (pixels[y * width + x]! < ink) rows[y - up[x]! + most]!++;
   let sum = 0;
   for (let i = 1; i < rows.length; i++) sum += (rows[i]! - rows[i - 1]!) ** 2;
   return sum;
 }
+
+/** From the first to the last column with print; specks do not count. */
+export function inkColumns({ pixels, width, height }: Grey): { from: number; to: number } | undefined {
+  const counts = new Uint32Array(width);
+  for (let at = 0; at < pixels.length; at++) if (pixels[at]! < ink) counts[at % width]!++;
+  const printed = (count: number) => count > height / 100;
+  const from = counts.findIndex(printed);
+  return from < 0 ? undefined : { from, to: counts.findLastIndex(printed) };
+}
+
+const sheared = (picture: Grey, slope: number) => stripes(picture, (x) => x * slope);
 
 /** The angle at which lines of print run, in degrees, downwards to the right above zero. Expects a levelled picture. */
 export function slopeOf(grey: Grey): number {
   const picture = smaller(grey, Math.max(1, Math.round(grey.width / widest)));
   const best = (angles: number[]) =>
     angles
-      .map((angle) => ({ angle, sum: stripes(picture, Math.tan((angle * Math.PI) / 180)) }))
+      .map((angle) => ({ angle, sum: sheared(picture, Math.tan((angle * Math.PI) / 180)) }))
       .reduce((most, each) => (each.sum > most.sum ? each : most)).angle;
   const around = (middle: number, step: number, reach: number) => {
     const n = Math.round(reach / step);
