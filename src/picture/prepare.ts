@@ -1,3 +1,4 @@
+import { columnsOf } from '../core/picture/columns.ts';
 import { type Grey, greyOf, levelled } from '../core/picture/grey.ts';
 import type { Box } from '../core/picture/join-lines.ts';
 import { type Bow, bowOf, risenBy } from '../core/picture/measure-bow.ts';
@@ -9,6 +10,8 @@ export type Prepared = {
   print: HTMLCanvasElement;
   lineHeight: number;
   edge: number;
+  /** Where the print stands in columns. */
+  columns: Box[];
 };
 
 const mostPixels = 6_000_000; // more take long and are read no better
@@ -35,7 +38,9 @@ export async function prepare(file: Blob, part?: Box): Promise<Prepared> {
   const scale = Math.min(wanted, Math.sqrt(mostPixels / (width * height)));
   const seen = drawn(picture, { scale, angle, ...bent });
   picture.close();
-  return { seen, print: drawnGrey(greyAt(seen)), lineHeight: line / fits, edge: edge / fits };
+  const grey = greyAt(seen);
+  const columns = columnsOf(grey, (line * scale) / fits);
+  return { seen, print: drawnGrey(grey), columns, lineHeight: line / fits, edge: edge / fits };
 }
 
 type How = { scale: number; angle: number; bow?: Bow };

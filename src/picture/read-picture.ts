@@ -26,17 +26,24 @@ export async function readPicture(
   const prepared = await prepare(file, how.part).catch(() => undefined);
   how.signal.throwIfAborted();
   if (!prepared) return 'no-picture';
-  const { seen, print, lineHeight, edge } = prepared;
-  const page = await read(print, folder, how);
+  const { seen, print, columns, lineHeight, edge } = prepared;
+  const pages = await read(print, columns, folder, how);
   const kept = await new Promise<Blob | null>((done) => seen.toBlob(done, 'image/jpeg', quality));
   how.signal.throwIfAborted();
-  if (!page || !kept) return 'not-read';
-  const joined = joinLines(linesOf(page));
+  if (!pages || !kept) return 'not-read';
+  const joined = joinLines(pages.flatMap(linesOf));
   const { width, height } = seen;
   return { ...joined, shown: URL.createObjectURL(kept), width, height, print: { lineHeight, edge } };
 }
 
-async function read(print: HTMLCanvasElement, folder: string, { signal, onProgress }: HowToRead) {
+/** The whole print, or each of its columns in turn. */
+async function read(
+  print: HTMLCanvasElement,
+  columns: readonly Box[],
+  folder: string,
+  { signal, onProgress }: HowToRead,
+) {
+  const pages: Page[] = [];
   let fail = (_: unknown) => {};
   const stopped = new Promise<never>((_, reject) => {
     fail = reject;
@@ -50,14 +57,21 @@ async function read(print: HTMLCanvasElement, folder: string, { signal, onProgre
     workerBlobURL: false,
     gzip: true,
     cacheMethod: 'none',
-    logger: ({ status, progress }) => status === 'recognizing text' && onProgress(progress),
+    logger: ({ status, progress }) =>
+      status === 'recognizing text' && onProgress((pages.length + progress) / Math.max(1, columns.length)),
     errorHandler: (problem: unknown) => fail(problem),
   });
   try {
     const worker = await Promise.race([starting, stopped]);
     await worker.setParameters({ tessedit_pageseg_mode: PSM.AUTO, user_defined_dpi: '300' });
-    const asked = worker.recognize(print, {}, { blocks: true, text: false });
-    return (await Promise.race([asked, stopped])).data;
+    const parts = columns.map(({ left, top, right, bottom }) => ({
+      rectangle: { left, top, width: right - left, height: bottom - top },
+    }));
+    for (const part of parts.length > 0 ? parts : [{}]) {
+      const asked = worker.recognize(print, part, { blocks: true, text: false });
+      pages.push((await Promise.race([asked, stopped])).data);
+    }
+    return pages;
   } catch {
     signal.throwIfAborted();
     return undefined;

@@ -1,7 +1,8 @@
 // The three moments in a real Firefox, driven by WebDriver BiDi.
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'puppeteer-core';
+import type { ElementHandle, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findFirefox } from '../run/browsers.ts';
 import { root } from '../run/steps.ts';
@@ -76,6 +77,34 @@ describe.skipIf(!findFirefox())('Firefox', () => {
       };
     });
     afterAll(() => firefox.close());
+
+    it('a picture of a list is read by files of the extension', async () => {
+      const board = await firefox.browser.newPage();
+      await board.setContent(
+        '<p style="font:16px sans-serif; width:560px">Ingredients: Aqua, Cetearyl Alcohol, Glycerin, Hydrolyzed Silk, Parfum</p>',
+      );
+      const file = join(mkdtempSync(join(tmpdir(), 'strandline-')), 'label.png');
+      writeFileSync(file, await board.screenshot({ clip: { x: 0, y: 0, width: 620, height: 120 } }));
+      await board.close();
+      const panel = await firefox.panelPage();
+      await panel.evaluate(() => {
+        for (const each of document.querySelectorAll('details')) each.open = true;
+      });
+      const input = (await panel.waitForSelector('input[type=file][multiple]'))!;
+      await (input as ElementHandle<HTMLInputElement>).uploadFile(file);
+      const names = await until(
+        () =>
+          panel.evaluate(() =>
+            [...document.querySelectorAll<HTMLInputElement>('.picture-names input')].map(
+              ({ value }) => value,
+            ),
+          ),
+        (all) => all.length > 0,
+        60_000,
+      );
+      expect(names.toSorted()).toEqual(['Aqua', 'Cetearyl Alcohol', 'Glycerin', 'Hydrolyzed Silk', 'Parfum']);
+      await panel.close();
+    });
 
     it('browse', () => browse(stage));
     it('keep', () => keepProduct(stage));

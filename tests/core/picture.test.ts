@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { namesToCheck, problemOf, putRight } from '../../src/core/picture/check-names.ts';
+import { columnsOf } from '../../src/core/picture/columns.ts';
 import { greyOf, levelled } from '../../src/core/picture/grey.ts';
 import { joinLines, type PrintedLine } from '../../src/core/picture/join-lines.ts';
 import { bowOf, risenBy } from '../../src/core/picture/measure-bow.ts';
@@ -198,5 +199,47 @@ describe('print across a round bottle', () => {
   it('straight lines and empty pictures have none', () => {
     expect(bowOf(bent(0))).toBeUndefined();
     expect(bowOf({ pixels: new Uint8Array(4000).fill(255), width: 80, height: 50 })).toBeUndefined();
+  });
+});
+
+describe('print in columns', () => {
+  /** Lines of dots in these columns, [from, to). */
+  const drawn = (...columns: [number, number][]) => {
+    const [width, height] = [400, 200];
+    const pixels = new Uint8Array(width * height).fill(255);
+    for (let line = 20; line < 150; line += 12)
+      for (const [from, to] of columns)
+        for (let x = from; x < to; x++)
+          for (let y = 0; y < 6; y++) if ((x + y) % 3 > 0) pixels[(line + y) * width + x] = 0;
+    return { pixels, width, height };
+  };
+
+  it('is read column by column where a gutter runs through all lines', () => {
+    const columns = columnsOf(drawn([20, 180], [204, 380]), 9);
+    expect(columns.map(({ left, right }) => [left, right])).toEqual([
+      [15, 185],
+      [199, 384],
+    ]);
+  });
+
+  it.each<[what: string, columns: [number, number][]]>([
+    ['one column', [[20, 380]]],
+    [
+      'a gap between words',
+      [
+        [20, 180],
+        [186, 380],
+      ],
+    ],
+    [
+      'a sign at the edge',
+      [
+        [20, 40],
+        [70, 380],
+      ],
+    ],
+    ['nothing', []],
+  ])('%s is no columns', (_, columns) => {
+    expect(columnsOf(drawn(...columns), 9)).toEqual([]);
   });
 });

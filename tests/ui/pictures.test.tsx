@@ -44,6 +44,22 @@ const words = () => document.body.textContent ?? '';
 afterEach(() => render(null, document.body));
 
 describe('a picture of a list', () => {
+  it('is offered to be read where the page shows no list, in one press', async () => {
+    const asked: unknown[] = [];
+    const read: Pictures['read'] = async (source) => {
+      asked.push(source);
+      return list;
+    };
+    await draw(read, {
+      page: null,
+      reach: { ...fakeWorld({}).world.reach!, origin: 'https://shop.example' },
+    });
+    await press('.empty button', 'Read the picture in view');
+    await settle();
+    expect(asked).toEqual([{ onPage: { frame: 0 } }]);
+    expect(shown().length).toBe(5);
+  });
+
   it('is shown with doubtful names first, is put right, and goes on like a pasted text', async () => {
     await draw(async () => list);
     await choose('bottle.png');

@@ -31,6 +31,8 @@ export function ThisPagePlace({ world }: { world: World }) {
     setPasted(undefined);
     inHand.add([{ name: t('panel.picture.on-page'), source: { onPage: ofPage } }]);
   }, [ofPage]);
+  // Where no list is seen it may be a picture.
+  const readHere = () => inHand.add([{ name: t('panel.picture.on-page'), source: { onPage: { frame: 0 } } }]);
   const asked = world.detail && 'list' in world.detail ? world.detail.list : undefined;
   const [chosen, setChosen] = useState<string | undefined>(asked && keyOf(asked));
   const origin = reach?.origin;
@@ -101,6 +103,7 @@ export function ThisPagePlace({ world }: { world: World }) {
                   <>
                     <Button onClick={tryOn('readNow')}>{t('panel.none.read-now')}</Button>
                     <Button onClick={tryOn('pickList')}>{t('panel.none.pick')}</Button>
+                    {world.pictures && <Button onClick={readHere}>{t('panel.picture.here')}</Button>}
                   </>
                 )
               }
