@@ -18,6 +18,7 @@ import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
+import { PersonSheetCard } from '../people/person-sheet.tsx';
 import type { World } from '../world.ts';
 
 /** A head of hair: three questions, what they come to and why, the picture of it, and the rest when wanted. */
@@ -63,6 +64,7 @@ export function HairPlace({ world }: { world: World }) {
       {allowance.level && <StretchTestCard key={`${head.id}-stretch`} world={world} head={head} />}
       <AvoidList key={`${head.id}-avoid`} world={world} head={head} />
       <MoreAbout key={`${head.id}-more`} world={world} head={head} />
+      <PersonSheetCard key={`${head.id}-sheet`} world={world} head={head} />
       <RemovedLately world={world} thing="heads" />
       <p class="hint">{t('hair.care')}</p>
     </>
