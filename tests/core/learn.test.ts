@@ -138,8 +138,20 @@ describe('the one change a wash day speaks for', () => {
       ),
     );
     expect(lesson!.sign).toBe('coated');
-    const { proposed } = lesson!;
-    expect(proposed).toMatchObject({ change: 'routine', cause: 'films' });
+    expect(lesson!.proposed).toEqual({
+      change: 'routine',
+      cause: 'films',
+      moves: [
+        {
+          do: 'add',
+          step: 'new-clear',
+          kind: 'cleanser',
+          use: 'rinse-off',
+          with: { product: 'clear', alternatives: [], owned: true },
+        },
+        { do: 'space', step: 'new-clear', cadence: { every: 'nth-wash', n: 4 } },
+      ],
+    });
   });
   it('dry with little that softens: what softens more', () => {
     const lesson = lessonOf(

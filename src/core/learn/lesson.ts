@@ -100,7 +100,7 @@ function ofRoutine(input: LessonInput, entry: LogEntry, sign: Sign): Proposed {
     if (moves) return { change: 'routine', cause, moves };
   }
   for (const cause of there) {
-    const [move] = cheapest(day, cause, wishesFor(day)) ?? [];
+    const [move] = cheapest(day, cause, wishesFor(day, cause)) ?? [];
     if (move && 'with' in move && 'wish' in move.with) return { change: 'wish', cause, wish: move.with.wish };
   }
   return { change: 'none', why: 'nothing-found' };
@@ -121,10 +121,18 @@ function cheapest(day: Day, cause: Cause, options: readonly Option[]): Move[] | 
     .map((each) => ({ ...each, left: measure(each.after) }))
     .filter(({ left }) => left <= atMost)
     .toSorted((a, b) => costOf(a.option) - costOf(b.option) || a.left - b.left);
-  const best = helping.find(({ after }) => {
-    const change = changeOfAll(changesOf(had, findingsOf(after)), 0);
+  const changed = helping.map((each) => ({ ...each, changes: changesOf(had, findingsOf(each.after)) }));
+  const harmless = ({ changes }: (typeof changed)[number]) => {
+    const change = changeOfAll(changes, 0);
     return change !== 'worse' && change !== 'cannot-tell';
-  });
+  };
+  // A strong wash now and then asks for care, which is said with it; where nothing else helps it is what lifts films.
+  const lifts = ({ option: { move, to }, changes }: (typeof changed)[number]) =>
+    cause === 'films' &&
+    move.do === 'add' &&
+    to!.cadence.every !== 'wash' &&
+    changes.every(({ change, after }) => change !== 'worse' || after === 'with-care');
+  const best = changed.find(harmless) ?? changed.find(lifts);
   if (!best) return undefined;
   const { move, to } = best.option;
   // An added step takes its rhythm from a move of its own.

@@ -6,7 +6,10 @@ import { type Day, type DayStep, dayStep, isKind } from '../wash-day/rules/day.t
 import { treatmentDaysOf } from '../wash-day/rules/treatments-apart.ts';
 import type { Cause } from './learn-practice.ts';
 
-/** Every single change that products on hand and thought of admit; what is added comes as often as it should. */
+/**
+ * Every single change that products on hand and thought of admit; what is added comes as often as it should. A wash
+ * that lifts every film comes now and then, in no place of the usual one (common practice).
+ */
 export function optionsFor(day: Day, candidates: readonly Candidate[], cause: Cause): Option[] {
   const placed = new Set(day.steps.map(({ product }) => product));
   const choices = proposable(candidates, placed).map(
@@ -20,7 +23,8 @@ export function optionsFor(day: Day, candidates: readonly Candidate[], cause: Ca
     }),
   );
   return optionsOf(day, choices)
-    .filter((option) => option.move.do !== 'omit' || canGo(day, option.from!))
+    .filter(({ move, from }) => move.do !== 'omit' || canGo(day, from!))
+    .filter(({ move, to }) => cause !== 'films' || move.do !== 'swap' || to!.traits.wash?.lifts !== 'strong')
     .map((option) => inRhythm(day, option, cause));
 }
 
@@ -30,13 +34,13 @@ const canGo = (day: Day, step: DayStep) =>
   isKind(day, 'strengthening', step) ||
   day.steps.some(({ id, kind, filled }) => filled && id !== step.id && kind === step.kind);
 
-/** The same for products that nobody has yet. */
-export const wishesFor = (day: Day): Option[] =>
+/** The same for products that nobody has yet; what lifts films is a wash. */
+export const wishesFor = (day: Day, cause: Cause): Option[] =>
   optionsOf(
     day,
-    wishes(day.practice.washDay).map(
-      (wish): Choice => ({ step: wishedStep(wish, day.practice), fill: { wish } }),
-    ),
+    wishes(day.practice.washDay)
+      .filter(({ lifts }) => cause !== 'films' || lifts)
+      .map((wish): Choice => ({ step: wishedStep(wish, day.practice), fill: { wish } })),
   ).filter(({ move }) => 'with' in move);
 
 function inRhythm(day: Day, option: Option, cause: Cause): Option {

@@ -63,10 +63,20 @@ export const findSame = (products: readonly Product[], met: Pick<Met, 'facts' | 
 
 export type Kept = { product: Product; happened: 'new' | 'same' | 'source-added' | 'label-changed' };
 
-/** Keeps what was met: as a new product under `id`, or merged into the one it is. Owned only when told so. */
-export function keepMet(products: readonly Product[], met: Met, id: string, owned?: boolean): Kept {
+/**
+ * Keeps what was met: as a new product under `id`, or merged into the one it is; `as` is the product the reader said
+ * it is, which takes the page's name then. Owned only when told so.
+ */
+export function keepMet(
+  products: readonly Product[],
+  met: Met,
+  id: string,
+  owned?: boolean,
+  as?: string,
+): Kept {
   const { facts, text, now } = met;
-  const kept = findSame(products, met);
+  const said = as === undefined ? undefined : products.find((product) => product.id === as);
+  const kept = said ? renamed(said, facts) : findSame(products, met);
   if (!kept) {
     const use = facts.use ?? (facts.kind && usualUse[facts.kind]);
     const product: Product = {
@@ -93,6 +103,12 @@ export function keepMet(products: readonly Product[], met: Met, id: string, owne
     owned: owned ?? kept.owned,
   };
   return { product, happened: changed ? 'label-changed' : added ? 'source-added' : 'same' };
+}
+
+/** Called as its page calls it; its own name is noted. */
+function renamed(kept: Product, { name, maker }: ProductFacts): Product {
+  const notes = plainName(kept.name) === plainName(name) ? [kept.notes] : [kept.notes, kept.name];
+  return { ...kept, name, ...(maker && { maker }), notes: notes.filter(Boolean).join('\n') };
 }
 
 const labelOf = ({ facts, text, now }: Met): LabelText => ({

@@ -14,7 +14,7 @@ export type StripWords = {
   /** What the label sums up to. */
   parts: Part[];
   glyphs: GlyphName[];
-  /** The strip folded to a tag: "2 proteins". */
+  /** The strip folded to a tag: "2 proteins", or that it is what was looked for. */
   short: string;
   /** Buttons, in order. */
   actions: { id: StripAction; word: string }[];
@@ -54,7 +54,7 @@ export function stripOf(
         : [untold],
     parts,
     glyphs: parts.flatMap(({ glyphs }) => glyphs),
-    short: shortOf(reading, t),
+    short: granted ? t('shelf.granted') : shortOf(reading, t),
     actions: (['panel', 'add', 'compare', 'keep', 'not-a-list', 'pause'] as const)
       .filter((id) => id !== 'keep' || !kept)
       .map((id) => ({ id, word: t(`page.action.${id}`) })),

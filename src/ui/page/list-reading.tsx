@@ -8,6 +8,7 @@ import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
 import { Select } from '../parts/select.tsx';
 import { MetAgain } from '../products/met-again.tsx';
+import { SameBottle } from '../products/same-bottle.tsx';
 import type { World } from '../world.ts';
 import { Cautions } from './cautions.tsx';
 import { ListActions } from './list-actions.tsx';
@@ -71,6 +72,7 @@ export function ListReading(props: {
         <ListActions world={world} met={{ text, facts: told }} />
       </Card>
       {kept && <MetAgain world={world} kept={kept} text={text} facts={told} />}
+      {!kept && <SameBottle world={world} met={{ text, facts: told }} />}
       <MentionList world={world} reading={reading} decides={checks[0]?.decides ?? []} />
       <UnknownNames world={world} reading={reading} />
       <Cautions world={world} />

@@ -8,6 +8,8 @@ import { TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 import { keepAnd } from './keep-and.ts';
+import { TypedList } from './typed-list.tsx';
+import { TypedReading } from './typed-reading.tsx';
 
 const longest = 40_000; // as long as a text may be to be read at all
 
@@ -74,14 +76,13 @@ export function AddProduct(props: { world: World; onDone: (id: string | undefine
             onChange={setKind}
             options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
           />
-          <TextField
-            label={t('products.label')}
-            hint={t('products.label.hint')}
-            rows={5}
+          <TypedList
+            world={world}
             value={text}
             onInput={setText}
             error={tooLong ? t('products.label.too-long') : undefined}
           />
+          {!tooLong && <TypedReading world={world} text={text} as={{ kind }} onInput={setText} />}
           <Check label={t('products.is-owned')} checked={owned} onChange={setOwned} />
           <div class="actions">
             <Button submit look="strong">

@@ -223,6 +223,8 @@ export type Arguments = {
   'plan.sheet.protein': { names: Value };
   'plan.step': { kind: Value; name: Value };
   'plan.thought-of': { name: Value };
+  'products.bottle.joined': { name: Value };
+  'products.bottle.why': { name: Value };
   'products.change.since': { date: Value };
   'products.change.with': { names: Value };
   'products.change.without': { names: Value };
@@ -248,6 +250,10 @@ export type Arguments = {
   'products.show.considered': { n: Value };
   'products.show.owned': { n: Value };
   'products.size.wrong': { max: Value; min: Value };
+  'products.typed.near': { typed: Value };
+  'products.typed.read': { known: Value; n: number };
+  'products.typed.take': { name: Value };
+  'products.typed.unknown': { typed: Value };
   'routine.add': { routine: Value };
   'routine.add.done': { name: Value; routine: Value };
   'routine.add.how': { kind: Value };

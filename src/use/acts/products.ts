@@ -21,14 +21,23 @@ const keptWords: Record<Kept['happened'], string> = {
 /** Keeps what was met or pasted: as a new product under `id`, or merged into the one it is. */
 export function keepProduct(
   remembered: Remembered,
-  { met, id, now, owned }: { met: Met; id: string; now: string; owned?: boolean | undefined },
+  {
+    met,
+    id,
+    now,
+    owned,
+    as,
+  }: { met: Met; id: string; now: string; owned?: boolean | undefined; as?: string | undefined },
 ): Decided & { product: Product } {
   const { facts } = knownProduct(remembered, met);
-  const { product, happened } = keepMet(remembered.products, { facts, text: met.text, now }, id, owned);
+  const { product, happened } = keepMet(remembered.products, { facts, text: met.text, now }, id, owned, as);
   return {
     product,
     changes: [{ do: 'put', thing: 'products', value: product }],
-    say: { key: keptWords[happened], values: { name: product.name } },
+    say: {
+      key: as === undefined ? keptWords[happened] : 'products.bottle.joined',
+      values: { name: product.name },
+    },
   };
 }
 

@@ -66,7 +66,13 @@ const said = z.object({
 
 /** Everything that may be asked to be done. */
 export const actSchema = z.union([
-  z.object({ act: z.literal('keep'), met, id, owned: z.exactOptional(z.boolean()) }),
+  z.object({
+    act: z.literal('keep'),
+    met,
+    id,
+    owned: z.exactOptional(z.boolean()),
+    as: z.exactOptional(id),
+  }),
   z.object({ act: z.literal('remove'), product: id }),
   z.object({ act: z.literal('merge'), kept: id, other: id }),
   z.object({ act: z.literal('correct-kind'), met, kind: z.exactOptional(kind) }),
