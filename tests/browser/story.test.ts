@@ -49,188 +49,222 @@ async function visit(id: string): Promise<Page> {
   return page;
 }
 
-it('three answers, then products are kept from their pages', async () => {
-  await panel.waitForSelector('.question');
-  for (const answer of ['Coarse', 'Low', 'None of these'])
-    await panel.locator('.question button', { hasText: answer }).click();
-  await until(kept, ({ heads }) => heads[0]?.damage !== undefined, slow);
-  for (const id of ['linen-gel', 'flaxen-leave-in-milk']) {
+it(
+  'three answers, then products are kept from their pages',
+  async () => {
+    await panel.waitForSelector('.question');
+    for (const answer of ['Coarse', 'Low', 'None of these'])
+      await panel.locator('.question button', { hasText: answer }).click();
+    await until(kept, ({ heads }) => heads[0]?.damage !== undefined, slow);
+    for (const id of ['linen-gel', 'flaxen-leave-in-milk']) {
+      const page = await visit(id);
+      await look(shop, panel, 'page', await tabOf(shop, page));
+      await press('Keep product');
+      await until(kept, ({ products }) => products.some(({ name }) => name.includes(goodOf(id)!.name)), slow);
+      await page.close();
+    }
+    // The rest by the same act, without a press each.
+    for (const id of [
+      'soapwort-gentle-cleanser',
+      'gossamer-leave-in',
+      'isinglass-gel',
+      'oakum-protein-treatment',
+    ]) {
+      const { name, maker, kind, list } = goodOf(id)!;
+      const met = { text: list, facts: { name, maker, kind, use: usualUse[kind] } };
+      await shop.ask('act', { act: { act: 'keep', met, id, owned: true }, id });
+    }
+    expect((await kept()).products).toHaveLength(6);
+  },
+  part,
+);
+
+it(
+  'a day is built of them, with what it lacks',
+  async () => {
+    await look(shop, panel, 'routine');
+    await press('Begin with the usual steps');
+    await says(/Build from 6 products/);
+    await press(/^Build from 6 products$/);
+    await until(
+      () => panel.locator('#build .offer').count(),
+      (n) => n > 0,
+      slow,
+    );
+    expect(await words('#build')).toContain('Missing:');
+    await press('Look for it while shopping', '#build');
+    await until(kept, ({ settings }) => (settings.wishes ?? []).length === 1, slow);
+    await press('Take this plan');
+    const taken = await until(steps, (now) => now.some(({ product }) => product), slow);
+    const products = new Map((await kept()).products.map(({ id, kind }) => [id, kind]));
+    for (const { kind, product } of taken) if (product) expect(products.get(product)).toBe(kind);
+  },
+  part,
+);
+
+it(
+  'what is missing lights up on its page, and is kept from there',
+  async () => {
+    const { wishes } = (await kept()).settings;
+    const wanted = { conditioner: 'bellbuoy-conditioner', 'deep-conditioner': 'low-tide-deep-conditioner' };
+    const id = wanted[wishes![0]!.kind as keyof typeof wanted];
+    expect(id, JSON.stringify(wishes)).toBeDefined();
     const page = await visit(id);
+    const strip = await until(
+      async () => (await painted(page)).strip,
+      (now) => /This is what you were looking for\./.test(now),
+      slow,
+    );
+    expect(strip).toContain('This is what you were looking for.');
+    const other = await visit('heavy-weather-mask');
+    await until(
+      async () => (await painted(other)).strip,
+      (now) => now !== '',
+      slow,
+    );
+    expect((await painted(other)).strip).not.toContain('looking for');
+    await other.close();
     await look(shop, panel, 'page', await tabOf(shop, page));
     await press('Keep product');
-    await until(kept, ({ products }) => products.some(({ name }) => name.includes(goodOf(id)!.name)), slow);
+    const { products, routines } = await until(kept, (now) => now.products.length === 7, slow);
     await page.close();
-  }
-  // The rest by the same act, without a press each.
-  for (const id of ['soapwort-gentle-cleanser', 'gossamer-leave-in', 'isinglass-gel', 'oakum-protein-treatment']) {
-    const { name, maker, kind, list } = goodOf(id)!;
-    const met = { text: list, facts: { name, maker, kind, use: usualUse[kind] } };
-    await shop.ask('act', { act: { act: 'keep', met, id, owned: true }, id });
-  }
-  expect((await kept()).products).toHaveLength(6);
-}, part);
+    const { kind } = products.find(({ name }) => name.includes(goodOf(id)!.name))!;
+    const step = routines[0]!.steps.find((each) => each.kind === kind);
+    const found = products.find((each) => each.kind === kind)!;
+    if (step)
+      await shop.ask('act', {
+        act: { act: 'fill-step', routine: routines[0]!.id, step: step.id, product: found.id },
+        id: 'found',
+      });
+  },
+  part,
+);
 
-it('a day is built of them, with what it lacks', async () => {
-  await look(shop, panel, 'routine');
-  await press('Begin with the usual steps');
-  await says(/Build from 6 products/);
-  await press(/^Build from 6 products$/);
-  await until(
-    () => panel.locator('#build .offer').count(),
-    (n) => n > 0,
-    slow,
-  );
-  expect(await words('#build')).toContain('Missing:');
-  await press('Look for it while shopping', '#build');
-  await until(kept, ({ settings }) => (settings.wishes ?? []).length === 1, slow);
-  await press('Take this plan');
-  const taken = await until(steps, (now) => now.some(({ product }) => product), slow);
-  const products = new Map((await kept()).products.map(({ id, kind }) => [id, kind]));
-  for (const { kind, product } of taken) if (product) expect(products.get(product)).toBe(kind);
-}, part);
-
-it('what is missing lights up on its page, and is kept from there', async () => {
-  const { wishes } = (await kept()).settings;
-  const wanted = { conditioner: 'bellbuoy-conditioner', 'deep-conditioner': 'low-tide-deep-conditioner' };
-  const id = wanted[wishes![0]!.kind as keyof typeof wanted];
-  expect(id, JSON.stringify(wishes)).toBeDefined();
-  const page = await visit(id);
-  const strip = await until(
-    async () => (await painted(page)).strip,
-    (now) => /This is what you were looking for\./.test(now),
-    slow,
-  );
-  expect(strip).toContain('This is what you were looking for.');
-  const other = await visit('heavy-weather-mask');
-  await until(
-    async () => (await painted(other)).strip,
-    (now) => now !== '',
-    slow,
-  );
-  expect((await painted(other)).strip).not.toContain('looking for');
-  await other.close();
-  await look(shop, panel, 'page', await tabOf(shop, page));
-  await press('Keep product');
-  const { products, routines } = await until(kept, (now) => now.products.length === 7, slow);
-  await page.close();
-  const { kind } = products.find(({ name }) => name.includes(goodOf(id)!.name))!;
-  const step = routines[0]!.steps.find((each) => each.kind === kind);
-  const found = products.find((each) => each.kind === kind)!;
-  if (step)
+it(
+  'one thing is swapped, and what that changes is shown before',
+  async () => {
+    const leaveIn = (await stepOf('leave-in'))!;
+    const routine = (await kept()).routines[0]!.id;
+    // Somebody puts the one with three proteins in.
     await shop.ask('act', {
-      act: { act: 'fill-step', routine: routines[0]!.id, step: step.id, product: found.id },
-      id: 'found',
+      act: { act: 'fill-step', routine, step: leaveIn.id, product: 'gossamer-leave-in' },
+      id: 'worse',
     });
-}, part);
-
-it('one thing is swapped, and what that changes is shown before', async () => {
-  const leaveIn = (await stepOf('leave-in'))!;
-  const routine = (await kept()).routines[0]!.id;
-  // Somebody puts the one with three proteins in.
-  await shop.ask('act', {
-    act: { act: 'fill-step', routine, step: leaveIn.id, product: 'gossamer-leave-in' },
-    id: 'worse',
-  });
-  await look(shop, panel, 'routine');
-  await until(
-    () => panel.locator('#suggestions .offer').count(),
-    (n) => n > 0,
-    slow,
-  );
-  await press(/^Swap: /, '#suggestions');
-  await says(/By itself this/, '#suggestions');
-  expect((await stepOf('leave-in'))!.product).toBe('gossamer-leave-in');
-  await screens(panel, 'story-swap', true);
-  await press('Do only this', '#suggestions');
-  await until(
-    () => stepOf('leave-in'),
-    (step) => step?.product !== 'gossamer-leave-in',
-    slow,
-  );
-  expect((await stepOf('leave-in'))!.product).not.toBe('gossamer-leave-in');
-  await says(/changed just now/);
-}, part);
-
-it('the day is logged, and one change is proposed with its reason before it is done', async () => {
-  // The wash day was done with the other leave-in after all.
-  const leaveIn = (await stepOf('leave-in'))!;
-  const routine = (await kept()).routines[0]!.id;
-  await shop.ask('act', {
-    act: { act: 'fill-step', routine, step: leaveIn.id, product: 'gossamer-leave-in' },
-    id: 'again',
-  });
-  await look(shop, panel, 'log');
-  await press('Log a wash day');
-  await panel.getByLabel('very rough', { exact: true }).check();
-  await panel.getByLabel('Notes').fill('a secret of mine');
-  await press(/^Keep$/);
-  await until(kept, ({ log }) => log.length === 1, slow);
-  const proposed = await says(/One change to try in/, '#lesson');
-  expect(proposed).toContain('The wash day felt rough or brittle.');
-  expect(proposed).toContain('Protein at every wash can make hair rough or brittle.');
-  expect((await stepOf('leave-in'))!.product).toBe('gossamer-leave-in');
-  await screens(panel, 'story-lesson', true);
-  await look(shop, panel, 'routine');
-  expect(await says(/One change to try in/, '#lesson')).toBe(proposed);
-  const before = JSON.stringify(await steps());
-  await press('Make this change', '#lesson');
-  await until(steps, (now) => JSON.stringify(now) !== before, slow);
-  expect(JSON.stringify(await steps())).not.toBe(before);
-  expect((await kept()).log[0]!.answered).toBe('changed');
-  await says(/See how the next wash day feels/);
-  await press('Undo');
-  await until(steps, (now) => JSON.stringify(now) === before, slow);
-  await press('Make this change', '#lesson');
-  await until(steps, (now) => JSON.stringify(now) !== before, slow);
-}, part);
-
-it('the sheet of one person is handed over, with nothing of another', async () => {
-  const { heads, routines } = await kept();
-  const mine = heads[0]!;
-  await shop.ask('change', [
-    { do: 'put', thing: 'heads', value: { ...mine, name: 'Wren' } },
-    {
-      do: 'put',
-      thing: 'heads',
-      value: { ...mine, id: 'other', name: 'Plover', avoid: [{ id: 'a', name: 'Ploverine', reacted: true }] },
-    },
-    {
-      do: 'put',
-      thing: 'routines',
-      value: { ...routines[0]!, id: 'other-day', head: 'other', name: 'Plover’s day' },
-    },
-    { do: 'set', settings: { headInUse: mine.id } },
-  ]);
-  await look(shop, panel, 'hair');
-  await panel.getByText('Sheet of Wren', { exact: true }).click();
-  const sheet = await says(/When it is dry/, '.sheet');
-  for (const { product, kind } of await steps())
-    expect(sheet, kind).toContain(
-      (await kept()).products.find(({ id }) => id === product)?.name ?? 'no product',
+    await look(shop, panel, 'routine');
+    await until(
+      () => panel.locator('#suggestions .offer').count(),
+      (n) => n > 0,
+      slow,
     );
-  for (const foreign of ['Plover', 'a secret of mine', 'http']) expect(sheet).not.toContain(foreign);
-  await screens(panel, 'story-sheet', true);
-  for (const format of ['A4', 'Letter'] as const) {
-    await panel.evaluate(() => {
-      document.documentElement.dataset.print = 'sheet';
+    await press(/^Swap: /, '#suggestions');
+    await says(/By itself this/, '#suggestions');
+    expect((await stepOf('leave-in'))!.product).toBe('gossamer-leave-in');
+    await screens(panel, 'story-swap', true);
+    await press('Do only this', '#suggestions');
+    await until(
+      () => stepOf('leave-in'),
+      (step) => step?.product !== 'gossamer-leave-in',
+      slow,
+    );
+    expect((await stepOf('leave-in'))!.product).not.toBe('gossamer-leave-in');
+    await says(/changed just now/);
+  },
+  part,
+);
+
+it(
+  'the day is logged, and one change is proposed with its reason before it is done',
+  async () => {
+    // The wash day was done with the other leave-in after all.
+    const leaveIn = (await stepOf('leave-in'))!;
+    const routine = (await kept()).routines[0]!.id;
+    await shop.ask('act', {
+      act: { act: 'fill-step', routine, step: leaveIn.id, product: 'gossamer-leave-in' },
+      id: 'again',
     });
-    const pdf = await panel.pdf({
-      format,
-      path: join(root, '.output', 'screens', `story-sheet-${format}.pdf`),
-    });
-    expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length).toBeLessThanOrEqual(2);
-    await panel.evaluate(() => {
-      delete document.documentElement.dataset.print;
-    });
-  }
-  const [file] = await Promise.all([panel.waitForEvent('download'), press('Plain text')]);
-  const text = readFileSync((await file.path())!, 'utf8');
-  expect(text).toContain('Wren');
-  for (const foreign of ['Plover', 'a secret of mine', 'http']) expect(text).not.toContain(foreign);
-  const [picture] = await Promise.all([
-    panel.waitForEvent('download'),
-    press('The sheet as a picture (PNG)'),
-  ]);
-  // PNG, third edition, 11.2.2: the width is at offset 16.
-  expect(readFileSync((await picture.path())!).readUInt32BE(16)).toBe(2 * 760);
-}, part);
+    await look(shop, panel, 'log');
+    await press('Log a wash day');
+    await panel.getByLabel('very rough', { exact: true }).check();
+    await panel.getByLabel('Notes').fill('a secret of mine');
+    await press(/^Keep$/);
+    await until(kept, ({ log }) => log.length === 1, slow);
+    const proposed = await says(/One change to try in/, '#lesson');
+    expect(proposed).toContain('The wash day felt rough or brittle.');
+    expect(proposed).toContain('Protein at every wash can make hair rough or brittle.');
+    expect((await stepOf('leave-in'))!.product).toBe('gossamer-leave-in');
+    await screens(panel, 'story-lesson', true);
+    await look(shop, panel, 'routine');
+    expect(await says(/One change to try in/, '#lesson')).toBe(proposed);
+    const before = JSON.stringify(await steps());
+    await press('Make this change', '#lesson');
+    await until(steps, (now) => JSON.stringify(now) !== before, slow);
+    expect(JSON.stringify(await steps())).not.toBe(before);
+    expect((await kept()).log[0]!.answered).toBe('changed');
+    await says(/See how the next wash day feels/);
+    await press('Undo');
+    await until(steps, (now) => JSON.stringify(now) === before, slow);
+    await press('Make this change', '#lesson');
+    await until(steps, (now) => JSON.stringify(now) !== before, slow);
+  },
+  part,
+);
+
+it(
+  'the sheet of one person is handed over, with nothing of another',
+  async () => {
+    const { heads, routines } = await kept();
+    const mine = heads[0]!;
+    await shop.ask('change', [
+      { do: 'put', thing: 'heads', value: { ...mine, name: 'Wren' } },
+      {
+        do: 'put',
+        thing: 'heads',
+        value: {
+          ...mine,
+          id: 'other',
+          name: 'Plover',
+          avoid: [{ id: 'a', name: 'Ploverine', reacted: true }],
+        },
+      },
+      {
+        do: 'put',
+        thing: 'routines',
+        value: { ...routines[0]!, id: 'other-day', head: 'other', name: 'Plover’s day' },
+      },
+      { do: 'set', settings: { headInUse: mine.id } },
+    ]);
+    await look(shop, panel, 'hair');
+    await panel.getByText('Sheet of Wren', { exact: true }).click();
+    const sheet = await says(/When it is dry/, '.sheet');
+    for (const { product, kind } of await steps())
+      expect(sheet, kind).toContain(
+        (await kept()).products.find(({ id }) => id === product)?.name ?? 'no product',
+      );
+    for (const foreign of ['Plover', 'a secret of mine', 'http']) expect(sheet).not.toContain(foreign);
+    await screens(panel, 'story-sheet', true);
+    for (const format of ['A4', 'Letter'] as const) {
+      await panel.evaluate(() => {
+        document.documentElement.dataset.print = 'sheet';
+      });
+      const pdf = await panel.pdf({
+        format,
+        path: join(root, '.output', 'screens', `story-sheet-${format}.pdf`),
+      });
+      expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length).toBeLessThanOrEqual(2);
+      await panel.evaluate(() => {
+        delete document.documentElement.dataset.print;
+      });
+    }
+    const [file] = await Promise.all([panel.waitForEvent('download'), press('Plain text')]);
+    const text = readFileSync((await file.path())!, 'utf8');
+    expect(text).toContain('Wren');
+    for (const foreign of ['Plover', 'a secret of mine', 'http']) expect(text).not.toContain(foreign);
+    const [picture] = await Promise.all([
+      panel.waitForEvent('download'),
+      press('The sheet as a picture (PNG)'),
+    ]);
+    // PNG, third edition, 11.2.2: the width is at offset 16.
+    expect(readFileSync((await picture.path())!).readUInt32BE(16)).toBe(2 * 760);
+  },
+  part,
+);

@@ -39,7 +39,7 @@ it('a double click keeps one product', async () => {
   expect((await keeper.remembered()).products).toHaveLength(1);
 });
 
-it('two windows that change one routine 500 times lose none of it', { timeout: 120_000 }, async () => {
+it('two windows that change one routine 500 times lose none of it', { timeout: 600_000 }, async () => {
   const { worker } = stage();
   const windows = [worker(), worker()];
   await windows[0]!.keeper.change([{ do: 'put', thing: 'routines', value: madeRoutine({ steps: [] }) }]);
