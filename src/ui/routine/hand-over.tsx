@@ -8,10 +8,9 @@ import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { KeptText } from '../parts/kept-text.tsx';
 import type { World } from '../world.ts';
-import { fileName, pngOf, routineText } from './exports.ts';
-import { printSheet } from './print-sheet.tsx';
+import { fileName, routineText } from './exports.ts';
 import { SheetSteps, SheetWatch } from './sheet.tsx';
-import { sheetPicture } from './sheet-picture.ts';
+import { SheetButtons } from './sheet-buttons.tsx';
 import { sheetOf } from './sheet-words.ts';
 
 /** The sheet for a client or a follower: seen first, with a note of one's own, then printed, saved or sent. */
@@ -26,8 +25,6 @@ export function HandOver(props: {
   const { t } = world;
   const sheet = sheetOf(world, routine, day);
   const { note: _, ...bare } = routine;
-  const save = (ending: string, type: string, content: string | Blob) =>
-    world.save(fileName(routine.name, ending), type, content);
   return (
     <Disclosure summary={t('plan.hand-over')}>
       <KeptText
@@ -46,21 +43,19 @@ export function HandOver(props: {
         <SheetWatch t={t} sheet={sheet} />
       </section>
       <div class="actions">
-        <Button onClick={() => printSheet('A4')}>{t('routine.take.a4')}</Button>
-        <Button onClick={() => printSheet('letter')}>{t('routine.take.letter')}</Button>
+        <SheetButtons
+          world={world}
+          name={routine.name}
+          paper={paper}
+          text={() => routineText(world, routine, day)}
+        />
         <Button
           onClick={() =>
-            void pngOf(sheetPicture(paper.current!)).then((picture) => save('png', 'image/png', picture))
-          }
-        >
-          {t('plan.hand-over.png')}
-        </Button>
-        <Button onClick={() => save('txt', 'text/plain', routineText(world, routine, day))}>
-          {t('routine.take.text')}
-        </Button>
-        <Button
-          onClick={() =>
-            save('json', 'application/json', planFileFor(world.remembered, routine, world.today))
+            world.save(
+              fileName(routine.name, 'json'),
+              'application/json',
+              planFileFor(world.remembered, routine, world.today),
+            )
           }
         >
           {t('plan.file.save')}
