@@ -2,6 +2,7 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { entries } from '../../dictionary/index.ts';
+import { barred, barredPage } from './barred-pages.ts';
 
 export const label =
   'Aqua, Cetearyl Alcohol, Glycerin, Behentrimonium Methosulfate, Hydrolyzed Wheat Protein, Hydrolyzed Silk, ' +
@@ -93,6 +94,7 @@ const pages: Record<string, string> = {
     `${section(label)}<script>new MutationObserver(() => document.querySelector('[data-strandline]')?.remove()).observe(document, { childList: true, subtree: true })</script>`,
   ),
   strict: page('Strict', section(label)),
+  ...Object.fromEntries(Object.entries(barred).map(([name, layout]) => [name, barredPage(label, layout)])),
   prose: page('Prose', '<p class="words">Aqua, Hydrolyzed Silk, Table, Chair</p>'),
 };
 
