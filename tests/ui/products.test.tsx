@@ -284,6 +284,13 @@ describe('prices', () => {
     [{ price: 3, currency: 'nonsense' }, {}, '3 nonsense'],
   ])('%j of %j', (source, product, words) => expect(priceWords(t, product, source)).toBe(words));
 
+  it('for a wash, where it is known how much that takes', () => {
+    const words = (source: object, grams?: number) => priceWords(t, { size: 200 }, source, grams);
+    expect(words({ price: 14, currency: 'EUR' }, 6)).toBe('€14.00 · €7.00 for 100 ml · about €0.42 a wash');
+    expect(words({ price: 14, currency: 'EUR' })).toBe('€14.00 · €7.00 for 100 ml');
+    expect(words({ currency: 'EUR' }, 6)).toBeUndefined();
+  });
+
   it('the best is the cheapest for its amount, among one currency', () => {
     const product = madeProduct({
       sources: [

@@ -81,6 +81,15 @@ export function pricePer100(product: Pick<ProductFacts, 'price' | 'size'>): numb
   return (product.price / product.size) * 100;
 }
 
+/** Price of so many grams; a gram is taken as a millilitre. */
+export function priceOfGrams(
+  product: Pick<ProductFacts, 'price' | 'size'>,
+  grams: number,
+): number | undefined {
+  const per = pricePer100(product);
+  return per === undefined ? undefined : (per * grams) / 100;
+}
+
 export type LabelText = {
   text: string;
   /** ISO date-time at which this text was met. */

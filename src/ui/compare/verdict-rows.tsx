@@ -1,9 +1,10 @@
-import { pricePer100 } from '../../core/product/product.ts';
+import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { headInUse, routineInUse } from '../../use/in-use.ts';
 import type { Check } from '../../use/judge/judge-product.ts';
 import { notForHairWords, verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
+import { priceWords } from '../products/price.ts';
 import type { World } from '../world.ts';
 import type { Column } from './column.ts';
 import { Row } from './table.tsx';
@@ -73,7 +74,7 @@ export function VerdictRows(props: {
   );
 }
 
-/** Price for 100 ml (or g), said only where price and size are known. */
+/** The price as the page shows it, for its amount and for a wash, as far as they are known. */
 export function PriceRow({ world, columns }: { world: World; columns: readonly Column[] }) {
   const { t } = world;
   if (!columns.some(({ product }) => product.price !== undefined)) return null;
@@ -81,12 +82,13 @@ export function PriceRow({ world, columns }: { world: World; columns: readonly C
     <Row
       head={t('compare.price')}
       cells={columns.map(({ product }) => {
-        const price = pricePer100(product);
-        if (price === undefined) return <span class="none">{t('compare.price-unknown')}</span>;
-        const figure = product.currency
-          ? new Intl.NumberFormat(t.lang, { style: 'currency', currency: product.currency }).format(price)
-          : new Intl.NumberFormat(t.lang, { maximumFractionDigits: 2 }).format(price);
-        return t('compare.price-per', { price: figure, unit: product.sizeUnit ?? 'ml' });
+        const id = 'product' in product.pin ? product.pin.product : undefined;
+        const grams = gramsAWash(world, { ...product, id });
+        const { price, currency } = product;
+        const source = { ...(price !== undefined && { price }), ...(currency && { currency }) };
+        return (
+          priceWords(t, product, source, grams) ?? <span class="none">{t('compare.price-unknown')}</span>
+        );
       })}
     />
   );

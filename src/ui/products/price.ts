@@ -1,4 +1,4 @@
-import { bestSource, type Product, type ProductSource, pricePer100 } from '../../core/product/product.ts';
+import { bestSource, type Product, type ProductSource, priceOfGrams, pricePer100 } from '../../core/product/product.ts';
 import type { Translate } from '../words/index.ts';
 
 /** An amount as the language writes it, with its currency where that is known. */
@@ -13,21 +13,38 @@ export const money = (lang: string, price: number, currency: string | undefined)
 type Sized = Pick<Product, 'size' | 'sizeUnit'>;
 type Priced = Pick<ProductSource, 'price' | 'currency' | 'size' | 'sizeUnit'>;
 
-/** "€7.00 for 100 ml", or undefined where size or price is not known. */
-export function per100Words(t: Translate, product: Sized, source: Priced): string | undefined {
+/** What a source asks for its amount: size and price as far as they are known. */
+function offer(product: Sized, source: Priced) {
   const { size, sizeUnit = 'ml' } = source.size === undefined ? product : source;
-  const per = pricePer100({
-    ...(source.price !== undefined && { price: source.price }),
-    ...(size !== undefined && { size }),
-  });
-  if (per === undefined) return undefined;
-  return t('products.per-100', { price: money(t.lang, per, source.currency), unit: sizeUnit });
+  const { price } = source;
+  return { ...(price !== undefined && { price }), ...(size !== undefined && { size }), sizeUnit };
 }
 
-/** "€14.00 · €7.00 for 100 ml": what a source asks, and for how much; undefined where it says no price. */
-export function priceWords(t: Translate, product: Sized, source: Priced): string | undefined {
+/**
+ * "€7.00 for 100 ml · about €0.42 a wash": what it costs for its amount and, where `grams` of it are used at a
+ * wash, for each; undefined where size or price is not known.
+ */
+export function amountPriceWords(
+  t: Translate,
+  product: Sized,
+  source: Priced,
+  grams?: number,
+): string | undefined {
+  const offered = offer(product, source);
+  const per = pricePer100(offered);
+  if (per === undefined) return undefined;
+  const of = (price: number) => money(t.lang, price, source.currency);
+  const wash = grams === undefined ? undefined : priceOfGrams(offered, grams);
+  return [
+    t('products.per-100', { price: of(per), unit: offered.sizeUnit }),
+    ...(wash === undefined ? [] : [t('products.per-wash', { price: of(wash) })]),
+  ].join(' · ');
+}
+
+/** "€14.00 · €7.00 for 100 ml · about €0.42 a wash"; undefined where a source says no price. */
+export function priceWords(t: Translate, product: Sized, source: Priced, grams?: number): string | undefined {
   if (source.price === undefined) return undefined;
-  return [money(t.lang, source.price, source.currency), per100Words(t, product, source)]
+  return [money(t.lang, source.price, source.currency), amountPriceWords(t, product, source, grams)]
     .filter(Boolean)
     .join(' · ');
 }

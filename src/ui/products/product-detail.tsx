@@ -4,6 +4,7 @@ import type { Use } from '../../core/names/entry.ts';
 import { type Product, productKinds, usualUse } from '../../core/product/product.ts';
 import { isSameProduct } from '../../core/product/same-product.ts';
 import { comparedProduct } from '../../use/acts/pins.ts';
+import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
 import { sumsOf } from '../describe/sums.ts';
@@ -83,7 +84,9 @@ function metAgain(product: Product): Met {
   return { text, facts };
 }
 
-function Sources({ world: { t }, product }: { world: World; product: Product }) {
+function Sources({ world, product }: { world: World; product: Product }) {
+  const { t } = world;
+  const grams = gramsAWash(world, product);
   return (
     <Card title={t('products.sources')}>
       {product.sources.length === 0 ? (
@@ -101,7 +104,9 @@ function Sources({ world: { t }, product }: { world: World; product: Product }) 
               )}
               {source.variant && <span> · {source.variant}</span>}
               <span class="hint">
-                {[priceWords(t, product, source), dayWords(t, source.seen)].filter(Boolean).join(' · ')}
+                {[priceWords(t, product, source, grams), dayWords(t, source.seen)]
+                  .filter(Boolean)
+                  .join(' · ')}
               </span>
             </li>
           ))}

@@ -1,5 +1,6 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import { bestSource, type Product } from '../../core/product/product.ts';
+import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
@@ -8,7 +9,7 @@ import { Glyph } from '../glyphs/glyph.tsx';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
-import { per100Words, priceWords, sizeWords } from './price.ts';
+import { amountPriceWords, priceWords, sizeWords } from './price.ts';
 
 /** Maker, kind, size and price in one line, as far as they are known. */
 export function factsOf(world: World, product: Product): string {
@@ -19,7 +20,8 @@ export function factsOf(world: World, product: Product): string {
     product.kind && t(`routine.kind.${product.kind}`),
     sizeWords(t, product),
     // A price alone says little of a row of sizes; the shops are told apart when the product is opened.
-    source && (per100Words(t, product, source) ?? priceWords(t, product, source)),
+    source &&
+      (amountPriceWords(t, product, source, gramsAWash(world, product)) ?? priceWords(t, product, source)),
   ]
     .filter(Boolean)
     .join(' · ');

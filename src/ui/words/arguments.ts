@@ -22,7 +22,6 @@ export type Arguments = {
   'compare.only': { n: Value; name: Value };
   'compare.pin.what': { name: Value };
   'compare.place': { place: Value; share: Value };
-  'compare.price-per': { price: Value; unit: Value };
   'compare.some': { n: Value };
   'compare.unpin.what': { name: Value };
   'compare.unpinned': { name: Value };
@@ -243,6 +242,7 @@ export type Arguments = {
   'products.merged': { name: Value; other: Value };
   'products.new.keep-what': { name: Value };
   'products.per-100': { price: Value; unit: Value };
+  'products.per-wash': { price: Value };
   'products.remove-what': { name: Value };
   'products.remove.used': { n: number };
   'products.removed': { name: Value };
