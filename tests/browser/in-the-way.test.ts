@@ -31,9 +31,13 @@ const seen = (): Promise<Seen> =>
       Math.min(at.bottom, box.bottom) - Math.max(at.top, box.top) > 1;
     const letters = document.createRange();
     letters.selectNodeContents(document.querySelector('[data-list]')!);
-    const free = [...document.querySelectorAll('[data-free]')].filter((each) =>
-      meets(each.getBoundingClientRect()),
-    );
+    // Of what is round, the largest square in it counts: its corners are the page's own blank.
+    const boxOf = (each: Element) => {
+      const { x, y, width, height } = each.getBoundingClientRect();
+      const cut = Number.parseFloat(getComputedStyle(each).borderRadius) >= 28 ? 0.15 : 0;
+      return new DOMRect(x + width * cut, y + height * cut, width * (1 - 2 * cut), height * (1 - 2 * cut));
+    };
+    const free = [...document.querySelectorAll('[data-free]')].filter((each) => meets(boxOf(each)));
     return {
       form: strip.classList.contains('seeking')
         ? 'seeking'

@@ -1,4 +1,4 @@
-import type { StripAction } from '../../contract/paint-order.ts';
+import type { Drawing, StripAction } from '../../contract/paint-order.ts';
 import { native } from '../read/dom.ts';
 import { blank, coverOf, isInView, letters, needed } from './blank.ts';
 import { doc } from './doc.ts';
@@ -15,7 +15,7 @@ import {
   placeAt,
   type Size,
   type Spot,
-  viewSize,
+  viewWidth,
 } from './places.ts';
 import { mayBeOverdrawn } from './top-layer.ts';
 import { fixedIn } from './visibility.ts';
@@ -32,16 +32,14 @@ export type Docking = {
 /** A list and what is known of places for its strip. */
 type Docked = PaintedList & {
   spot?: Spot | undefined;
-  /** Where it stands while its spot by the list is out of view. */
-  meanwhile?: Spot | undefined;
   /** Looked for in the present shape of the page. */
   looked?: boolean;
-  /** An open strip had to leave its corner: it is tried in none any more. */
-  crowded?: boolean;
 };
 
 const settleAfter = 180;
-const climb = 36; // px from one height that is tried for a tab to the next
+const restless = 1000; // frames in which the page moved
+const forms: Form[] = ['open', 'folded', 'slim'];
+const climb = 48; // px from one height that is tried for a tab to the next
 const writing = new Set(['keep', 'pause', 'not-a-list']);
 const restsFor = 150; // ms a strip has stood still before a press on it counts
 
@@ -60,6 +58,7 @@ export function dock(
 ) {
   let current = painted[0]!;
   let filled: { list: Docked; form: Form } | undefined;
+  let shown: Drawing[] | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let searches = 0;
   let movedAt = 0; // by the page or on our own; not where the reader is arranging it
@@ -68,14 +67,14 @@ export function dock(
   const sizes = new Map<string, Size>();
 
   const show = (list: Docked, form: Form) => {
-    if (filled?.list.id !== list.id || filled.form !== form) {
+    if (filled?.list !== list || filled.form !== form) {
       const { scheme, order } = list;
       strip.style.colorScheme = scheme;
       strip.ariaLabel = order.strip.label;
-      strip.classList.toggle('folded', form !== 'open');
-      strip.classList.toggle('slim', form === 'slim');
-      if (filled?.list.id !== list.id || (filled.form === 'open') !== (form === 'open'))
-        fill(strip, order.strip[form === 'open' ? 'open' : 'folded'], order.shared);
+      strip.className = `strip ${form}`;
+      const drawn = order.strip[form === 'open' ? form : 'folded'];
+      if (drawn !== shown) fill(strip, drawn, order.shared);
+      shown = drawn;
       if (painted.every(({ id }) => id === list.id)) strip.querySelector('[data-does=next]')?.remove();
     }
     filled = { list, form };
@@ -92,81 +91,65 @@ export function dock(
     return sizes.get(key)!;
   };
   const placeFor = (list: Docked, spot: Spot) => placeAt(sizeOf(list, spot.form), list.box(), spot);
-  const standIn = (): Spot => ({
-    where: docking.corner,
-    form: docking.folded === false ? 'open' : 'slim',
-    lift: 0,
-  });
 
   /** Places to try, best first: open before folded, by the list before a corner, the reader's corner first. */
-  function* candidates(list: Docked, by: boolean): Generator<Spot> {
+  function* candidates(list: Docked, again: Spot | undefined): Generator<Spot> {
     const { folded, corner } = docking;
-    const besides = by && !list.cropped && seenOf(list) > 0;
-    const openIn = (where: number) => folded === false || (by && !list.crowded && where <= bottomStart);
-    const forms: Form[] = folded === undefined ? ['open', 'folded'] : [folded ? 'folded' : 'open'];
-    for (const form of forms)
-      for (const where of inTurn(corner))
-        if (isCorner(where) ? form === 'folded' || openIn(where) : besides)
-          yield clearOfBars(list, { where, form, lift: 0 });
-    if (folded !== false)
-      for (let lift = 0; lift < viewSize().height; lift += climb)
-        for (const where of new Set([corner, bottomEnd, bottomStart])) yield { where, form: 'slim', lift };
+    const besides = !list.cropped && seenOf(list) > 0;
+    // One that had to leave an open place folds, so that it does not walk from corner to corner.
+    const openInCorner = folded === false || !again;
+    for (const form of forms) {
+      if (folded === (form === 'open')) continue;
+      if (again?.form === form) yield again;
+      for (let lift = 0; lift < (form === 'slim' ? innerHeight : 1); lift += climb)
+        for (const where of inTurn(corner))
+          if (isCorner(where) ? form !== 'open' || openInCorner : besides && form !== 'slim')
+            yield clearOfBars(list, { where, form, lift });
+    }
   }
+
   /** A corner, nearer to the middle where the page keeps something in it. */
   const clearOfBars = (list: Docked, spot: Spot): Spot => {
     for (let bars = 0; isCorner(spot.where) && bars < 4; bars++) {
       const place = placeFor(list, spot);
-      const bar = isInView(place) && fixedIn(place, list.element);
+      const bar = fixedIn(place, list.element);
       if (!bar) break;
-      spot = { ...spot, lift: liftOver(spot, place, bar) };
+      spot = { ...spot, lift: spot.lift + liftOver(place, bar) };
     }
     return spot;
   };
 
   /**
-   * Looks for a blank place, first where it stands (`again`); called off by whatever moves the page meanwhile.
-   * `by` the list or, while that is out of view, `meanwhile`. What the reader opened, and a tab, take the least
-   * bad place where none is blank.
+   * Looks for a blank place, `again` where it stands before others of its form; called off by whatever moves the
+   * page meanwhile. What the reader opened, and a tab, take the least bad place where none is blank.
    */
-  const search = async (list: Docked, key: 'spot' | 'meanwhile', again?: Spot) => {
+  const search = async (list: Docked, again?: Spot) => {
     list.looked = true;
     const turn = ++searches;
-    const off = () => !strip.isConnected || turn !== searches;
-    const askedOpen = docking.folded === false;
+    const off = () => turn !== searches;
+    const byHand = docking.folded === false;
     let found: Spot | undefined;
     let least = needed + 1;
-    const tries = function* () {
-      if (again) yield again;
-      yield* candidates(list, key === 'spot');
-    };
-    for (const spot of tries()) {
-      const anyhow = askedOpen || spot.form === 'slim';
-      const enough = anyhow ? least : letters;
-      const cover = await coverOf(placeFor(list, spot), { ours: strip, list: list.element, off, enough });
+    for (const spot of candidates(list, again)) {
+      const enough = byHand || spot.form === 'slim' ? least : letters;
+      const cover = await coverOf(placeFor(list, spot), strip, list.element, off, enough);
       if (off()) break;
       if (cover < enough) {
         found = spot;
         least = cover;
       }
       // Where the reader opened it, it does not walk about for the sake of a few letters.
-      if (least === blank || (least === letters && askedOpen && spot === again)) break;
-      list.crowded ||= spot === again && spot.form === 'open' && isCorner(spot.where);
+      if (least === blank || (least === letters && byHand && spot === again)) break;
     }
-    strip.classList.remove('seeking');
-    if (off()) list.looked = !!again;
-    else {
-      list[key] = found;
+    list.looked = !off() || !!again;
+    if (!off()) {
+      list.spot = found;
       update();
     }
   };
 
   /** After a scroll: a place that is blank no more is left. */
-  const settle = () => {
-    const { spot, meanwhile } = current;
-    if (docking.dragged) update();
-    else if (!spot || stands(spot)) void search(current, 'spot', spot);
-    else void search(current, 'meanwhile', meanwhile);
-  };
+  const settle = () => (docking.dragged ? update() : void search(current, current.spot));
 
   const update = () => {
     if (!strip.isConnected) return;
@@ -175,44 +158,45 @@ export function dock(
     const modal = doc.querySelector('dialog:modal');
     if (!strip.togglePopover(!modal || modal.contains(current.element ?? null))) return;
     const { dragged } = docking;
-    if (!dragged && !current.looked) void search(current, 'spot');
-    const { spot, meanwhile } = current;
-    const stand = !dragged && spot && stands(spot) ? spot : (meanwhile ?? standIn());
-    const open = docking.folded ?? (dragged || held ? filled && filled.form !== 'open' : undefined);
-    const form =
-      open === undefined || open === (stand.form !== 'open') ? stand.form : open ? 'folded' : 'open';
+    if (!dragged && !current.looked) void search(current);
+    const { spot } = current;
+    const good = !dragged && spot && stands(spot);
+    const { folded } = docking;
+    const by = folded === false ? 'open' : dragged || folded ? 'folded' : 'slim';
+    const form = held && filled ? filled.form : good ? spot.form : by;
+    // Out of sight until it has a place; a page that never rests gets it all the same.
     show(current, form);
-    place({ ...stand, form });
+    strip.classList.toggle('seeking', !good && !held && form === 'slim' && searches < restless);
+    place(good ? { ...spot, form } : { where: docking.corner, form, lift: 0 });
   };
 
   /** A spot by the list counts while it is in view and nothing fixed passes over it. */
   const stands = (spot: Spot): boolean => {
     if (isCorner(spot.where)) return true;
     const at = placeFor(current, spot);
-    const thirds = { x: at.width / 3, y: at.height / 2 };
-    return isInView(at) && !fixedIn(at, current.element, thirds);
+    return isInView(at) && !fixedIn(at, current.element);
   };
 
   const place = (spot: Spot) => {
     const size = sizeNow();
     const attached = !docking.dragged && !isCorner(spot.where);
     const { left, top } = docking.dragged ?? placeAt(size, current.box(), spot);
-    const within = (px: number, most: number) => Math.max(0, Math.min(px, most));
-    strip.classList.toggle('before', left === 0);
-    const at = [left, top, size.width, size.height].map(Math.round).join();
+    const within = (px: number, most: number) => (attached ? px : Math.max(0, Math.min(px, most)));
+    const at = [left, top, size.height].map(Math.round).join();
     if (at !== stood && performance.now() > arranging) movedAt = performance.now();
     stood = at;
     strip.classList.toggle('attached', attached);
     put(strip, {
-      left: attached ? left + scrollX : within(left, viewSize().width - size.width),
-      top: attached ? top + scrollY : within(top, viewSize().height - size.height),
+      left: attached ? left + scrollX : within(left, viewWidth() - size.width),
+      top: attached ? top + scrollY : within(top, innerHeight - size.height),
     });
   };
 
   /** Folded or opened by hand: a place for that is looked for. */
   const turn = (folded: boolean) => {
     docking.folded = folded;
-    for (const list of painted) Object.assign(list, { spot: undefined, meanwhile: undefined, looked: false });
+    filled = undefined;
+    for (const list of painted) Object.assign(list, { spot: undefined, looked: false });
     update();
   };
 
@@ -225,7 +209,9 @@ export function dock(
       delete docking.dragged;
       docking.corner = docking.corner === bottomEnd ? bottomStart : bottomEnd;
       docking.folded = false;
-      for (const list of painted) list.spot = clearOfBars(list, standIn());
+      filled = undefined;
+      for (const list of painted)
+        list.spot = clearOfBars(list, { where: docking.corner, form: 'open', lift: 0 });
       update();
     },
     next() {
@@ -259,7 +245,7 @@ export function dock(
   whenDragged(strip, (left, top) => {
     docking.dragged = { left, top };
     docking.folded ??= filled?.form !== 'open';
-    place(standIn());
+    update();
   });
 
   return {

@@ -9,29 +9,23 @@ export type Spot = { where: number; form: Form; lift: number };
 const edge = 12; // from the edges of the view
 const gap = 10; // from the list
 
-/** The view without the browser's own scrollbars, in client pixels. */
-export const viewSize = (): Size => {
-  const { width, height, scale } = visualViewport!;
-  return { width: Math.floor(width * scale), height: Math.floor(height * scale) };
-};
+/** Width of the view without the browser's own scrollbar, in client pixels. */
+export const viewWidth = () => visualViewport!.width * visualViewport!.scale;
 
 /**
  * Where something of this size stands in a spot, in client pixels; of `where` the best come first: three by the
- * list (under, after, before it), then the corners of the view (bottom end, bottom start, top end, top start).
+ * list (under, after, before it), then the corners at the foot of the view (end, start).
  */
 export function placeAt({ width, height }: Size, list: DOMRect, { where, form, lift }: Spot): DOMRect {
-  const view = viewSize();
   const away = form === 'slim' ? 0 : edge;
-  const end = view.width - away - width;
-  const foot = view.height - edge - height - lift;
+  const end = viewWidth() - away - width;
+  const foot = innerHeight - edge - height - lift;
   const [left, top] = [
     [Math.max(edge, Math.min(list.left, end)), list.bottom + gap],
     [list.right + gap, list.top],
     [list.left - gap - width, list.top],
     [end, foot],
     [away, foot],
-    [end, edge + lift],
-    [away, edge + lift],
   ][where]!;
   return new DOMRect(left, top, width, height);
 }
@@ -39,12 +33,17 @@ export function placeAt({ width, height }: Size, list: DOMRect, { where, form, l
 /** Where some of them stand in that list. */
 export const bottomEnd = 3;
 export const bottomStart = 4;
-const topEnd = 5;
 export const isCorner = (where: number) => where >= bottomEnd;
 
-/** How far a corner's place has to give way so that it does not stand on this. */
-export const liftOver = ({ where, lift }: Spot, place: DOMRect, bar: DOMRect): number =>
-  lift + (where < topEnd ? place.bottom - bar.top : bar.bottom - place.top) + 6;
+/** How far a corner's place has to rise so that it does not stand on this. */
+export const liftOver = (place: DOMRect, bar: DOMRect): number => place.bottom - bar.top + 6;
 
 /** In which order they are tried, by their numbers: one corner before the others. */
-export const inTurn = (corner: number) => new Set([0, 1, 2, corner, bottomEnd, bottomStart, topEnd, 6]);
+export const inTurn = (corner: number) => new Set([0, 1, 2, corner, bottomEnd, bottomStart]);
+
+/** Points of a grid over a place, so far apart and to its edges, from its foot up: under a list most stands there. */
+export function* pointsIn({ left, top, right, bottom }: DOMRect, wide: number, high: number) {
+  for (let y = bottom - 1; y > top - high; y -= high)
+    for (let x = left + 1; x < right + wide; x += wide)
+      yield [Math.min(x, right - 1), Math.max(y, top + 1)] as const;
+}
