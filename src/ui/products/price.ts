@@ -1,4 +1,10 @@
-import { bestSource, type Product, type ProductSource, priceOfGrams, pricePer100 } from '../../core/product/product.ts';
+import {
+  bestSource,
+  type Product,
+  type ProductSource,
+  priceOfGrams,
+  pricePer100,
+} from '../../core/product/product.ts';
 import type { Translate } from '../words/index.ts';
 
 /** An amount as the language writes it, with its currency where that is known. */
