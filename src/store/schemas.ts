@@ -74,11 +74,13 @@ const head = z.object({
   added: moment,
 });
 
+const goods = z.enum(['not-hair', 'accessory', 'kit']);
 const product = z.object({
   id,
   name: text,
   maker: z.exactOptional(text),
   kind: z.exactOptional(kind),
+  goods: z.exactOptional(goods),
   use: z.exactOptional(use),
   size: z.exactOptional(amount),
   sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),
@@ -168,7 +170,7 @@ export const facts = z.object({
   name: text,
   maker: z.exactOptional(text),
   kind: z.exactOptional(kind),
-  goods: z.exactOptional(z.enum(['not-hair', 'accessory', 'kit'])),
+  goods: z.exactOptional(goods),
   use: z.exactOptional(use),
   size: z.exactOptional(amount),
   sizeUnit: z.exactOptional(z.enum(['ml', 'g'])),

@@ -181,6 +181,23 @@ describe.each(heads.map((head) => [head.name, head] as const))('%s', (_, head) =
     agree(await shown(world, page));
   });
 
+  it.each(cases.slice(-2))(
+    '$name, kept as its page told it, is for no hair until the reader says a kind',
+    async (of) => {
+      const page = pageOf(of);
+      const met = metOnPage(page.lists[0]!, page);
+      const { remembered } = done(first, { act: 'keep', met, id: 'p1' });
+      const seen = await shown(worldOf(remembered, page), page);
+      agree(seen);
+      expect(seen.head).toHaveLength(5);
+      expect(seen.head[0]).toBe('Not for hair');
+      const told = done(remembered, { act: 'correct-kind', met, kind: 'cream' }).remembered;
+      const after = await shown(worldOf(told, page), page);
+      agree(after);
+      expect(after.head[0]).not.toBe('Not for hair');
+    },
+  );
+
   it('a kind that the reader corrected holds in every place', async () => {
     const page = pageOf({ ...cases[0]!, kind: 'cream' });
     const met = metOnPage(page.lists[0]!, page);

@@ -117,6 +117,8 @@ export type Product = {
   name: string;
   maker?: string;
   kind?: ProductKind;
+  /** What its page called it where that is no product of a wash day; a kind the reader gives comes before it. */
+  goods?: OtherGoods;
   use?: Use;
   size?: number;
   sizeUnit?: 'ml' | 'g';

@@ -82,7 +82,7 @@ export function keepMet(
     const product: Product = {
       id,
       name: facts.name,
-      ...only(facts, ['maker', 'kind', 'size', 'sizeUnit']),
+      ...only(facts, ['maker', 'kind', 'goods', 'size', 'sizeUnit']),
       ...(use && { use }),
       labels: text.trim() ? [labelOf(met)] : [],
       sources: sourceOf(met),

@@ -43,7 +43,7 @@ export function ProductDetail({ world, product, onClose }: Props) {
       </div>
       <Card over={factsOf(world, product)} title={product.name}>
         {held && !held.reading.refused && (
-          <Verdict world={world} judged={held.judged} checks={held.checks}>
+          <Verdict world={world} judged={held.judged} checks={held.checks} notForHair={held.notForHair}>
             <p class="sums">
               {sumsOf(held.reading, t, bringsFor(held.reading, product, world.practice.washDay))}
             </p>

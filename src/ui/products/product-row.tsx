@@ -4,7 +4,7 @@ import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
-import { titleOf } from '../describe/verdict.ts';
+import { notForHairWords, titleOf } from '../describe/verdict.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
@@ -32,7 +32,7 @@ export function ProductRow(props: { world: World; product: Product; onOpen: (id:
   const { world, product, onOpen } = props;
   const { t } = world;
   const [label] = product.labels;
-  const { reading, checks: [check] = [] } = judgeKept(world, product) ?? {};
+  const { reading, notForHair, checks: [check] = [] } = judgeKept(world, product) ?? {};
   const { kind, use, id } = product;
   return (
     <article class={product.owned ? 'product owned' : 'product'} id={`product-${id}`}>
@@ -41,6 +41,9 @@ export function ProductRow(props: { world: World; product: Product; onOpen: (id:
       </button>
       <span class="product-state">{t(product.owned ? 'products.owned' : 'products.considered')}</span>
       {check && <AnswerHead answer={check.answer} title={titleOf(check, t)} look="row" />}
+      {notForHair && (
+        <AnswerHead answer={notForHairWords(t).answer} title={notForHairWords(t).title} look="row" />
+      )}
       <span class="product-sums">
         {reading && (
           <span class="glyphs">

@@ -2,7 +2,7 @@ import type { Product } from '../../core/product/product.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import type { Knowing, Met } from '../knowing.ts';
 import { type Check, type Judged, judgeProduct } from './judge-product.ts';
-import { isNotForHair, type KnownProduct, knownProduct } from './met-product.ts';
+import { isKeptForElsewhere, isNotForHair, type KnownProduct, knownProduct } from './met-product.ts';
 
 /** A product read as what it is known as, and held against the head and the routine in use. */
 export type Held = {
@@ -28,7 +28,7 @@ export function judgeMet(knowing: Knowing, met: Met): (Held & { known: KnownProd
 export function judgeKept(knowing: Knowing, product: Product): Held | undefined {
   const { id, kind, use, labels } = product;
   const reading = labels[0] && knowing.reading(labels[0].text, product);
-  return reading && held(knowing, { reading, kind, use, product: id }, false);
+  return reading && held(knowing, { reading, kind, use, product: id }, isKeptForElsewhere(product));
 }
 
 function held(knowing: Knowing, judged: Judged, notForHair: boolean): Held {

@@ -22,9 +22,13 @@ export const factsOf = (
   { elsewhere }: { elsewhere?: true | undefined },
 ): ProductFacts => (elsewhere ? { ...facts, goods: 'not-hair' } : facts);
 
-/** By its page it is for another place than hair, and the reader has not said otherwise: it is read, not judged. */
+/** By its page it is for another place than hair, and the reader has not said what it is: it is read, not judged. */
 export const isNotForHair = ({ kept, kind, facts }: KnownProduct): boolean =>
-  !kept && !kind && facts.goods === 'not-hair';
+  kept ? isKeptForElsewhere(kept) : !kind && facts.goods === 'not-hair';
+
+/** The same of a product kept. */
+export const isKeptForElsewhere = ({ kind, goods }: Pick<Product, 'kind' | 'goods'>): boolean =>
+  !kind && goods === 'not-hair';
 
 /** What the program knows of a product that was met, the reader's own word before the page's. */
 export type KnownProduct = {
