@@ -21,7 +21,7 @@ await page.waitForTimeout(3000);
 const unfold = page.getByRole('button', { name: 'Unfold' });
 if (await unfold.count()) await unfold.first().click();
 await page.mouse.move(20, 20);
-await page.waitForTimeout(600);
+await page.waitForTimeout(2500); // until the strip has looked for a place
 await page.screenshot({ path: join(folder, 'page.png') });
 const tab = await tabOf(shop, page);
 

@@ -39,7 +39,7 @@ type Docked = PaintedList & {
 const settleAfter = 180;
 const restless = 1000; // frames in which the page moved
 const forms: Form[] = ['open', 'folded', 'slim'];
-const climb = 48; // px from one height that is tried for a tab to the next
+const climb = 48; // px from one height that is tried to the next, for a tab and for what the reader opened
 const writing = new Set(['keep', 'pause', 'not-a-list']);
 const restsFor = 150; // ms a strip has stood still before a press on it counts
 
@@ -101,7 +101,7 @@ export function dock(
     for (const form of forms) {
       if (folded === (form === 'open')) continue;
       if (again?.form === form) yield again;
-      for (let lift = 0; lift < (form === 'slim' ? innerHeight : 1); lift += climb)
+      for (let lift = 0; lift < (form === 'slim' || folded === false ? innerHeight : 1); lift += climb)
         for (const where of inTurn(corner))
           if (isCorner(where) ? form !== 'open' || openInCorner : besides && form !== 'slim')
             yield clearOfBars(list, { where, form, lift });
