@@ -13,8 +13,10 @@ const plainStart = {
   transform: (code: string, id: string) => {
     if (/define-unlisted-script/.test(id)) return 'export const defineUnlistedScript = (main) => ({ main });';
     if (!/virtual:wxt-.*-entrypoint/.test(id)) return undefined;
-    const [script] = /unlisted/.test(id) ? (/^import definition .*$/m.exec(code) ?? []) : [];
-    return script ? `${script}\ndefinition.main();` : code.replace(/^\s*logger\.\w+\(.*\);$/gm, '');
+    const needs = code.match(/^import (?:definition|\{ ContentScriptContext \}) .*$/gm)?.join('\n');
+    if (/unlisted/.test(id)) return `${needs}\ndefinition.main();`;
+    if (/content-script/.test(id)) return `${needs}\ndefinition.main(new ContentScriptContext());`;
+    return code.replace(/^\s*logger\.\w+\(.*\);$/gm, '');
   },
 };
 
@@ -27,6 +29,9 @@ const noMarkup = {
       : undefined,
 };
 
+/** What tells the build how to register the reader; in the page nobody asks for it. */
+const builtWith = /\bregistration:`runtime`,cssInjectionMode:`manual`,noScriptStartedPostMessage:!0,/;
+
 /** What a shop's page has to load is made as small as can be; for the rest Vite's own way is small enough, and quick. */
 const tightScripts = {
   name: 'tight-scripts',
@@ -34,7 +39,7 @@ const tightScripts = {
   async generateBundle(_: unknown, bundle: Record<string, { type: string; code?: string }>) {
     for (const [name, chunk] of Object.entries(bundle))
       if (chunk.code && /\b(?:reader|painter|shelf|picker|taught)\.js$/.test(name)) {
-        const { code } = await minify(chunk.code, {
+        const { code } = await minify(chunk.code.replace(builtWith, ''), {
           ecma: 2020,
           compress: { passes: 3, unsafe_arrows: true },
         });

@@ -44,6 +44,11 @@ export function startReader(world: ReaderWorld) {
   let address = '';
   let asked = 0;
 
+  /** The shipped build holds none of this. */
+  const mark = (what: string) => {
+    if (import.meta.env?.MODE !== 'production') world.mark?.(what);
+  };
+
   let looks = false; // a look at the page is under way
   const pass = (always: boolean) => {
     if (looks) return void setTimeout(pass, 99, always);
@@ -55,7 +60,7 @@ export function startReader(world: ReaderWorld) {
   };
 
   function* looking(always: boolean): Work<void> {
-    world.mark?.('begin');
+    mark('begin');
     if (selected?.nodes[0]?.isConnected === false) selected = undefined;
     // What the reader pointed at comes first; what is found beside it stays.
     // The first look leaves shadow roots to the watch, which looks for them when the page has time.
@@ -66,7 +71,7 @@ export function startReader(world: ReaderWorld) {
     address = win.location.href;
     if (!always && !moved && same(letters, sent)) return;
     sent = letters;
-    world.mark?.('known');
+    mark('known');
     yield;
     // In a frame the page around it says what the product is; its data speaks for that page's own lists.
     const page = win.top?.document ?? doc;
@@ -82,11 +87,11 @@ export function startReader(world: ReaderWorld) {
 
   const ask = async (found: Located[], clues: ProductClues, moved: boolean) => {
     const turn = ++asked;
-    world.mark?.('asked');
+    mark('asked');
     const texts = found.map((each) => each.sent);
     const orders = await world.read(texts, clues).catch(() => undefined);
     if (signal.aborted || turn !== asked) return;
-    world.mark?.('answered');
+    mark('answered');
     if (!orders) sent = []; // asked again when the page next stirs
     const nodes = found.map((each) => each.nodes);
     const lists = (orders ?? []).flatMap(({ places, ...order }) =>
@@ -102,8 +107,8 @@ export function startReader(world: ReaderWorld) {
     if (!lists[0]) return painter?.clear();
     painter ??= world.painter();
     const ready = lists.map(({ pieces, order }) => ({ id: order.list, order, letters: lettersOf(pieces) }));
-    world.mark?.('ready');
-    void painter?.show(ready).then(() => world.mark?.('painted'));
+    mark('ready');
+    void painter?.show(ready).then(() => mark('painted'));
     watching.mark(ready.flatMap(({ letters }) => letters.element ?? []));
   };
 
