@@ -1,6 +1,7 @@
 import { browser } from 'wxt/browser';
 import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
 import { ask } from '../src/contract/messages.ts';
+import '../src/page/begin-ours.ts';
 import { ours } from '../src/page/ours.ts';
 import { pickElement } from '../src/page/read/picker.ts';
 import { selectorOf } from '../src/page/read/selector.ts';

@@ -8,7 +8,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**', 'node_modules/**'],
-    setupFiles: ['tests/words-checked.ts'],
+    setupFiles: ['tests/words-checked.ts', 'src/page/begin-ours.ts'],
     environment: 'node', // a test that needs a document says `// @vitest-environment happy-dom`
     testTimeout: 20_000,
   },

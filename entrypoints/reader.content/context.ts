@@ -1,4 +1,5 @@
 import { browser } from 'wxt/browser';
+import '../../src/page/begin-ours.ts';
 import { ours } from '../../src/page/ours.ts';
 
 /**
@@ -27,10 +28,6 @@ export class ContentScriptContext {
 
   get isValid(): boolean {
     return !this.isInvalid;
-  }
-
-  onInvalidated(undo: () => void): void {
-    this.signal.addEventListener('abort', undo);
   }
 }
 

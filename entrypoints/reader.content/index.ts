@@ -76,7 +76,7 @@ export default defineContentScript({
         return null;
       },
     });
-    ctx.onInvalidated(deaf);
+    ctx.signal.addEventListener('abort', deaf);
   },
 });
 

@@ -201,7 +201,7 @@ export async function ask<N extends MessageName>(
   request: Request<N>,
 ) {
   const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Answered | undefined>;
-  let problem: unknown = new Error(`no answer to ${name}`);
+  let problem: unknown = new Error('no answer');
   const hear = (why: unknown) => {
     problem = why;
     return undefined;

@@ -1,12 +1,12 @@
 /** What something of ours would cover where it stands. */
-import { native } from '../read/dom.ts';
+
 import { doc } from './doc.ts';
-import { boxesOf, boxOf, isIn } from './letter-boxes.ts';
+import { native } from './dom.ts';
+import { boxOf, isIn } from './letter-boxes.ts';
 import { pointsIn, viewWidth } from './places.ts';
 import { fixedAround } from './visibility.ts';
 
-const filled =
-  'a,button,input,select,textarea,summary,[role=button],iframe,img,video,canvas,svg,object,embed,meter,progress';
+const filled = 'a,button,input,select,textarea,summary,[role=button],iframe,img,video,canvas,svg';
 const line = 16; // px: no line of text is lower
 const word = 24; // few words are narrower, and no control should be
 const slice = 3; // ms of looking before the page gets its turn
@@ -62,13 +62,7 @@ function coverAt(x: number, y: number, list: Element | undefined): number {
   if (!hit) return blank;
   if (native(hit, 'closest')(filled) || native(hit, 'shadowRoot') || fixedAround(hit, list)) return needed;
   const caret = doc.caretPositionFromPoint(x, y);
-  const text = caret?.offsetNode;
-  if (!(text instanceof Text)) return blank;
-  const near = {
-    startContainer: text,
-    startOffset: Math.max(0, caret!.offset - 1),
-    endContainer: text,
-    endOffset: Math.min(text.length, caret!.offset + 1),
-  };
-  return boxesOf(near).some((at) => isIn(at, x, y, 3)) ? letters : blank;
+  const at = caret?.offsetNode instanceof Text && caret.getClientRect();
+  // The caret stands at the nearer side of a letter, and letters are hardly wider than twice their line's height.
+  return at && Math.abs(x - at.left) < at.height && isIn(at, at.left, y, 3) ? letters : blank;
 }

@@ -1,17 +1,15 @@
 import type { Drawing, StripAction } from '../../contract/paint-order.ts';
-import { native } from '../read/dom.ts';
 import { blank, coverOf, isInView, letters, needed } from './blank.ts';
 import { doc } from './doc.ts';
 import { whenDragged } from './drag.ts';
 import { fill, put } from './draw.ts';
+import { isShown } from './letter-boxes.ts';
 import type { PaintedList } from './painted-list.ts';
 import {
   bottomEnd,
   bottomStart,
   type Form,
-  inTurn,
   isCorner,
-  liftOver,
   placeAt,
   type Size,
   type Spot,
@@ -102,7 +100,7 @@ export function dock(
       if (folded === (form === 'open')) continue;
       if (again?.form === form) yield again;
       for (let lift = 0; lift < (form === 'slim' || folded === false ? innerHeight : 1); lift += climb)
-        for (const where of inTurn(corner))
+        for (const where of new Set([0, 1, 2, corner, bottomEnd, bottomStart]))
           if (isCorner(where) ? form !== 'open' || openInCorner : besides && form !== 'slim')
             yield clearOfBars(list, { where, form, lift });
     }
@@ -114,7 +112,7 @@ export function dock(
       const place = placeFor(list, spot);
       const bar = fixedIn(place, list.element);
       if (!bar) break;
-      spot = { ...spot, lift: spot.lift + liftOver(place, bar) };
+      spot = { ...spot, lift: spot.lift + place.bottom - bar.top + 6 };
     }
     return spot;
   };
@@ -141,11 +139,12 @@ export function dock(
       // Where the reader opened it, it does not walk about for the sake of a few letters.
       if (least === blank || (least === letters && byHand && spot === again)) break;
     }
-    list.looked = !off() || !!again;
-    if (!off()) {
-      list.spot = found;
-      update();
+    if (off()) {
+      list.looked = !!again;
+      return;
     }
+    list.spot = found;
+    update();
   };
 
   /** After a scroll: a place that is blank no more is left. */
@@ -207,7 +206,7 @@ export function dock(
     },
     move() {
       delete docking.dragged;
-      docking.corner = docking.corner === bottomEnd ? bottomStart : bottomEnd;
+      docking.corner = bottomEnd + bottomStart - docking.corner;
       docking.folded = false;
       filled = undefined;
       for (const list of painted)
@@ -268,7 +267,7 @@ export function dock(
 
 /** Height of a list that is in view, 0 where it is out of view, hidden or printed nowhere. */
 function seenOf(list: PaintedList): number {
-  if (!list.element || !native(list.element, 'checkVisibility')({ visibilityProperty: true })) return 0;
+  if (!list.element || !isShown(list.element)) return 0;
   const { top, bottom } = list.box();
   return Math.max(0, Math.min(bottom, innerHeight) - Math.max(top, 0));
 }

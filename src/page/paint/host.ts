@@ -1,6 +1,6 @@
 import { ours } from '../ours.ts';
-import { native } from '../read/dom.ts';
 import { doc } from './doc.ts';
+import { native } from './dom.ts';
 
 /** The one element of ours in the page. Everything we draw lives in its shadow. */
 export type Host = {
@@ -17,7 +17,8 @@ export function createHost(mode: ShadowRootMode, mark = 'data-strandline'): Host
   // No element of a name of our own: the page could define it, and its constructor is handed the shadow root.
   const host = doc.createElement('div');
   ours.hosts.add(host);
-  if (mode === 'open') host.setAttribute(mark, ''); // tests look for it
+  // Tests look for it.
+  if (import.meta.env?.MODE !== 'production' && mode === 'open') host.setAttribute(mark, '');
   const shadow = host.attachShadow({ mode });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(ours.sheet ?? '');

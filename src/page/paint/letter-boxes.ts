@@ -1,4 +1,4 @@
-import { native } from '../read/dom.ts';
+import { native } from './dom.ts';
 
 /** Where letters stand on screen, in client pixels. */
 

@@ -1,8 +1,8 @@
 import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
-import { native, parentOf, tagOf } from '../read/dom.ts';
 import type { Letters } from '../read/letters.ts';
 import { openCards } from './cards.ts';
 import { type Docking, dock } from './dock.ts';
+import { native, parentOf, tagOf } from './dom.ts';
 import { draw } from './draw.ts';
 import { follow } from './follow.ts';
 import { createHost } from './host.ts';

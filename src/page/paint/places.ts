@@ -35,12 +35,6 @@ export const bottomEnd = 3;
 export const bottomStart = 4;
 export const isCorner = (where: number) => where >= bottomEnd;
 
-/** How far a corner's place has to rise so that it does not stand on this. */
-export const liftOver = (place: DOMRect, bar: DOMRect): number => place.bottom - bar.top + 6;
-
-/** In which order they are tried, by their numbers: one corner before the others. */
-export const inTurn = (corner: number) => new Set([0, 1, 2, corner, bottomEnd, bottomStart]);
-
 /** Points of a grid over a place, so far apart and to its edges, from its foot up: under a list most stands there. */
 export function* pointsIn({ left, top, right, bottom }: DOMRect, wide: number, high: number) {
   for (let y = bottom - 1; y > top - high; y -= high)

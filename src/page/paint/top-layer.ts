@@ -1,4 +1,4 @@
-import { native } from '../read/dom.ts';
+import { native } from './dom.ts';
 import { isOurs } from './visibility.ts';
 
 const above = ':popover-open,:modal,:fullscreen';
@@ -22,10 +22,7 @@ function isAbove(tree: Document | ShadowRoot): boolean {
 const holdsOurs = (dialog: Element) => [...native(dialog, 'children')].some(isOurs);
 
 /** Closed ones too, as only extensions are told. */
-const shadowOf = (element: HTMLElement): ShadowRoot | null => {
+const shadowOf = (element: HTMLElement): ShadowRoot | null | undefined => {
   const { openOrClosedShadowRoot: gecko } = element as { openOrClosedShadowRoot?: ShadowRoot | null };
-  return (
-    (gecko instanceof ShadowRoot && gecko) ||
-    (globalThis.chrome?.dom?.openOrClosedShadowRoot(element) ?? null)
-  );
+  return gecko instanceof ShadowRoot ? gecko : globalThis.chrome?.dom?.openOrClosedShadowRoot(element);
 };

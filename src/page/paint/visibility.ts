@@ -1,6 +1,6 @@
 import { ours } from '../ours.ts';
-import { native, parentOf } from '../read/dom.ts';
 import { doc } from './doc.ts';
+import { native, parentOf } from './dom.ts';
 import { boxOf } from './letter-boxes.ts';
 import { pointsIn } from './places.ts';
 
@@ -10,24 +10,24 @@ type Maybe = Element | null | undefined;
 
 /** Ancestors that crop what they hold. */
 export function croppers(from: Element | undefined): Element[] {
-  const found: Element[] = [];
-  for (let at: Maybe = from; at && at !== doc.body; at = around(at)) {
+  const all = upFrom(from);
+  return all.slice(0, all.indexOf(doc.body)).filter((at) => {
     const { overflow, display } = getComputedStyle(at);
-    if (display !== 'inline' && overflow !== 'visible') found.push(at);
-  }
-  return found;
+    return display !== 'inline' && overflow !== 'visible';
+  });
 }
 
-/** The element around one, through slots and out of shadow roots. */
-const around = (element: Element): Element | null => native(element, 'assignedSlot') ?? parentOf(element);
+/** An element and those around it, through slots and out of shadow roots. */
+const upFrom = (from: Maybe): Element[] =>
+  from ? [from, ...upFrom(native(from, 'assignedSlot') ?? parentOf(from))] : [];
 
 /** What croppers leave to be seen. */
 export function cropOf(crops: Element[]): DOMRect {
   const boxes = crops.map(boxOf);
-  const left = Math.max(...boxes.map((at) => at.left));
-  const top = Math.max(...boxes.map((at) => at.top));
-  const right = Math.min(...boxes.map((at) => at.right));
-  const bottom = Math.min(...boxes.map((at) => at.bottom));
+  const edge = (side: 'left' | 'top' | 'right' | 'bottom', most: typeof Math.max) =>
+    most(...boxes.map((at) => at[side]));
+  const [left, top] = [edge('left', Math.max), edge('top', Math.max)];
+  const [right, bottom] = [edge('right', Math.min), edge('bottom', Math.min)];
   return new DOMRect(left, top, Math.max(0, right - left), Math.max(0, bottom - top));
 }
 
@@ -46,8 +46,7 @@ export function isCovered({ endContainer }: StaticRangeInit, x: number, y: numbe
 
 /** What holds an element and stays in the view (a sticky header, a bar at the foot), unless it holds the list too. */
 export function fixedAround(from: Maybe, list?: Element): Maybe {
-  let at = from;
-  while (at && !/fixed|sticky/.test(getComputedStyle(at).position)) at = around(at);
+  const at = upFrom(from).find((each) => /fixed|sticky/.test(getComputedStyle(each).position));
   return at && list && holds(at, list) ? undefined : at;
 }
 

@@ -45,8 +45,9 @@ export function startReader(world: ReaderWorld) {
   let asked = 0;
 
   /** The shipped build holds none of this. */
+  const marks = import.meta.env?.MODE !== 'production';
   const mark = (what: string) => {
-    if (import.meta.env?.MODE !== 'production') world.mark?.(what);
+    if (marks) world.mark?.(what);
   };
 
   let looks = false; // a look at the page is under way
@@ -108,7 +109,8 @@ export function startReader(world: ReaderWorld) {
     painter ??= world.painter();
     const ready = lists.map(({ pieces, order }) => ({ id: order.list, order, letters: lettersOf(pieces) }));
     mark('ready');
-    void painter?.show(ready).then(() => mark('painted'));
+    const painted = painter?.show(ready);
+    if (marks) void painted?.then(() => mark('painted'));
     watching.mark(ready.flatMap(({ letters }) => letters.element ?? []));
   };
 

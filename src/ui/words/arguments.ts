@@ -207,12 +207,12 @@ export type Arguments = {
   'plan.people.added': { name: Value; whose: Value };
   'plan.people.describe': { name: Value };
   'plan.people.found': { n: number };
-  'plan.price.wash': { n: number; price: Value };
   'plan.person': { name: Value };
   'plan.person.last': { date: Value; feel: Value };
   'plan.person.no-product': { kind: Value };
   'plan.person.private': { name: Value };
   'plan.person.tolerance': { level: Value };
+  'plan.price.wash': { n: number; price: Value };
   'plan.run.between': { least: number; most: number };
   'plan.run.doses': { n: number };
   'plan.run.each': { n: number };
