@@ -53,7 +53,9 @@ it('the line gone midway: said at once, what came stays, the next press asks for
   await barSays(/There is no connection\. What was read stays; go on when it is back\./);
   const before = new Set(pagesAsked());
   await barSays(/Go on/);
+  // The bar says the same before and after this press: in between it reads.
   await press('^Go on');
+  await barSays(/Reading/);
   await barSays(/There is no connection/);
   await page.context().setOffline(false);
   await press('^Go on');
