@@ -1,13 +1,11 @@
 // The content script in a real Chromium: time until lists are known, until they are painted, and beside three
 // well-known libraries that look through the same pages.
-import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { openShop } from '../browser/harness.ts';
-import { root } from '../run/steps.ts';
 import { benchPage, fortyNames } from './bench-page.ts';
+import { libraries } from './libraries.ts';
 import { median, ms } from './measure.ts';
 
 /** Serves bench pages at /<number of nodes>. */
@@ -39,8 +37,6 @@ const marks = (page: Page): Promise<Marks> =>
     ),
   );
 
-const library = (path: string) => readFileSync(join(root, 'node_modules', path), 'utf8');
-
 /** Time of a task in a page that has just loaded, in ms. */
 async function inPage(page: Page, url: string, script: string, task: string): Promise<number> {
   await page.goto(url);
@@ -61,19 +57,6 @@ export async function lines(): Promise<string[]> {
     await page.waitForFunction(() => performance.getEntriesByName('strandline painted').length > 0);
     return marks(page);
   };
-  const libraries = [
-    [
-      'Readability',
-      `${library('@mozilla/readability/Readability.js')};self.Readability = Readability`,
-      'new Readability(document.cloneNode(true)).parse()',
-    ],
-    [
-      'mark.js',
-      library('mark.js/dist/mark.js'),
-      "await new Promise((done) => new Mark(document.body).mark('Glycerin', { done }))",
-    ],
-    ['axe-core', library('axe-core/axe.min.js'), 'await axe.run()'],
-  ] as const;
 
   for (const [nodes, aim, runs] of [
     [3000, 5, 11],

@@ -16,6 +16,14 @@ export const shelfBar = (page: Pick<Driven, 'evaluate'>): Promise<string> =>
       .join(' ');
   }, null);
 
+/** Waits until the bar says it. */
+export const shelfBarSays = (page: Driven, wanted: RegExp, ms = 30_000): Promise<string> =>
+  until(
+    () => shelfBar(page),
+    (bar) => wanted.test(bar),
+    ms,
+  );
+
 /** Marks that are shown on cards, in the order they were drawn. */
 export const shelfMarks = (
   page: Pick<Driven, 'evaluate'>,

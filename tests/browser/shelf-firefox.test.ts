@@ -5,19 +5,12 @@ import { findFirefox } from '../run/browsers.ts';
 import { type Store, serveStore } from '../store/serve.ts';
 import { openFirefox } from './firefox.ts';
 import { until } from './harness.ts';
-import { type Driven, pressOurs, shelfBar, shelfMarks } from './shelf-bar.ts';
+import { type Driven, pressOurs, shelfBar, shelfBarSays, shelfMarks } from './shelf-bar.ts';
 
 // Puppeteer's page evaluates and clicks likewise; its type says the same in other words.
 const drives = (page: Page) => page as unknown as Driven;
 
-const barSays = async (page: Page, wanted: RegExp, ms = 30_000) =>
-  expect(
-    await until(
-      () => shelfBar(drives(page)),
-      (bar) => wanted.test(bar),
-      ms,
-    ),
-  ).toMatch(wanted);
+const barSays = (page: Page, wanted: RegExp, ms?: number) => shelfBarSays(drives(page), wanted, ms);
 
 describe.skipIf(!findFirefox())('a shelf in Firefox', () => {
   let store: Store;

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Harness, openShop, until } from './harness.ts';
-import { type Driven, pressOurs, shelfBar, shelfMarks } from './shelf-bar.ts';
+import { type Driven, pressOurs, shelfBar, shelfBarSays, shelfMarks } from './shelf-bar.ts';
 
 let shop: Harness;
 beforeAll(async () => {
@@ -11,14 +11,7 @@ beforeAll(async () => {
 afterAll(() => shop.close());
 
 const drives = (page: Page) => page as unknown as Driven;
-const barSays = async (page: Page, wanted: RegExp, ms = 30_000) =>
-  expect(
-    await until(
-      () => shelfBar(drives(page)),
-      (bar) => wanted.test(bar),
-      ms,
-    ),
-  ).toMatch(wanted);
+const barSays = (page: Page, wanted: RegExp, ms?: number) => shelfBarSays(drives(page), wanted, ms);
 /** The product each mark in view names, and the one whose card it stands on, as painted now. */
 const pairs = (page: Page): Promise<[string, string | undefined][]> =>
   page.evaluate(() =>

@@ -38,7 +38,7 @@ export function VerdictRows(props: {
     if (stacks.length + settles.length + displaces.length + counts.length === 0)
       return t('compare.no-change');
     return (
-      <div class="stack">
+      <div class="verdict">
         {lines('compare.stacks', stacks)}
         {lines('compare.settles', settles)}
         {lines('compare.displaces', displaces)}

@@ -1,31 +1,14 @@
 // Reading a page beside three well-known libraries that look through the same page, by turns in one Chromium.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { openShop } from '../../browser/harness.ts';
-import { root } from '../../run/steps.ts';
+import { libraries } from '../libraries.ts';
 import { serveBench } from '../page.ts';
 import { calibration, type Pair } from './pairs.ts';
 
 const nodes = 3000;
 const rounds = 7;
 
-const library = (path: string) => readFileSync(join(root, 'node_modules', path), 'utf8');
-/** Name, script that brings it, what is timed. */
-const libraries = [
-  [
-    'Readability',
-    `${library('@mozilla/readability/Readability.js')};self.Readability = Readability`,
-    'new Readability(document.cloneNode(true)).parse()',
-  ],
-  [
-    'mark.js',
-    library('mark.js/dist/mark.js'),
-    "await new Promise((done) => new Mark(document.body).mark('Glycerin', { done }))",
-  ],
-  ['axe-core', library('axe-core/axe.min.js'), 'await axe.run()'],
-  ['calibration', '', `(${calibration})()`],
-] as const;
+const timed = [...libraries, ['calibration', '', `(${calibration})()`]] as const;
 
 /** Main-thread time until lists are known: where they may be, and the answer back at its letters; ms. */
 const known = (page: Page) =>
@@ -40,14 +23,14 @@ export async function pairsInPage(): Promise<Pair[]> {
   const plain = await shop.context.browser()!.newContext();
   try {
     const [ours, theirs] = [await shop.context.newPage(), await plain.newPage()];
-    const pairs = libraries.map(
+    const pairs = timed.map(
       ([name]): Pair => ({ name: `page of 3,000 nodes beside ${name}`, ours: [], beside: [] }),
     );
     for (let round = -1; round < rounds; round++) {
       await ours.goto(bench.url(nodes));
       await ours.waitForFunction(() => performance.getEntriesByName('strandline painted').length > 0);
       const took = await known(ours);
-      for (const [i, [, script, task]] of libraries.entries()) {
+      for (const [i, [, script, task]] of timed.entries()) {
         await theirs.goto(bench.url(nodes));
         await theirs.evaluate(script);
         const time = await theirs.evaluate<number>(
