@@ -38,18 +38,21 @@ const spot = (page: AnyPage, name: string) =>
     return undefined;
   }, name);
 
-/** Presses a button by its name with the mouse, once it is there. */
+/**
+ * Presses a button by its name with the mouse, once it is there and, as a person does, once it has stood still for
+ * six looks: a strip that has just moved hears no press.
+ */
 export async function press(page: AnyPage, name: string): Promise<void> {
   await page.bringToFront();
+  const seen: string[] = [];
   const at = await until(
     () => spot(page, name),
-    (found) => found !== undefined,
+    (found) => {
+      seen.push(JSON.stringify(found) ?? '');
+      return found !== undefined && seen.length > 5 && new Set(seen.slice(-6)).size === 1;
+    },
   );
-  if (!at) throw new Error(`no button is named ${name}`);
-  // As a person does, once it stands still: a strip that has just moved hears no press.
-  await new Promise((later) => setTimeout(later, 250));
-  const { x, y } = (await spot(page, name)) ?? at;
-  await page.mouse.click(x, y);
+  await page.mouse.click(at!.x, at!.y);
 }
 
 const wordsOf = (page: AnyPage) => page.evaluate(() => document.body.textContent ?? '', null);
