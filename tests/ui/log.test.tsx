@@ -75,6 +75,32 @@ describe('logging a wash day', () => {
     });
     expect(text()).toContain('very soft, brittle');
   });
+  it('ticks what is due that day: a treatment of every fourth wash is not due the wash after', async () => {
+    const [step] = madeRoutine().steps;
+    const { product: _, ...none } = step!;
+    const mask = {
+      ...none,
+      id: 'mask',
+      kind: 'bond-treatment' as const,
+      cadence: { every: 'nth-wash' as const, n: 4 },
+    };
+    const routine = madeRoutine({ steps: [step!, mask] });
+    const ticked = () =>
+      [...document.querySelectorAll<HTMLInputElement>('input[type=checkbox]')].map(({ checked }) => checked);
+    await open([...base, put('routines', routine)]);
+    await press('button', 'Log a wash day');
+    expect(ticked()).toEqual([true, true]);
+    await act(() => render(null, document.body));
+    const before = entry('2026-02-25', {});
+    const done = {
+      ...before.done,
+      steps: routine.steps.map((each) => ({ ...each, productName: '', label: '' })),
+    };
+    await open([...base, put('routines', routine), put('log', { ...before, done })]);
+    await press('button', 'Log a wash day');
+    expect(ticked()).toEqual([true, false]);
+  });
+
   it('leaves the weather out when half of it is told', async () => {
     const { remembered } = await open();
     await press('button', 'Log a wash day');

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import type { LogEntry, Routine } from '../../core/wash-day/routine.ts';
 import { frozen, keepEntry } from '../../use/acts/log.ts';
+import { stepsDue } from '../../use/steps-due.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -28,8 +29,8 @@ export function EntryForm(props: {
   const [chosen, setChosen] = useState(props.routine?.id);
   const routine = routines.find(({ id }) => id === chosen);
   const [left, setLeft] = useState<readonly string[] | undefined>();
-  const usually = (routine?.steps ?? []).filter(({ optional }) => !optional).map(({ id }) => id);
-  const ticked = left ?? usually;
+  const badDate = !/^\d{4}-\d\d-\d\d$/.test(date);
+  const ticked = left ?? (routine ? stepsDue(world, routine, badDate ? world.today : date) : []);
   const [weather, setWeather] = useState<Partial<NonNullable<LogEntry['weather']>>>(entry?.weather ?? {});
   const [feel, setFeel] = useState(entry?.feel ?? {});
   const [notes, setNotes] = useState(entry?.notes ?? '');
@@ -38,7 +39,6 @@ export function EntryForm(props: {
     entry?.done ??
     (routine ? frozen(world.remembered, routine, new Set(ticked)) : { name: t('log.no-routine'), steps: [] });
   const future = date > world.today;
-  const badDate = !/^\d{4}-\d\d-\d\d$/.test(date);
 
   const keep = async () => {
     const { celsius, humidity } = weather;
