@@ -75,6 +75,8 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
     });
   };
 
+  // From the first frame on: whoever has not scrolled yet sees elements move too.
+  ask(false);
   signal.addEventListener('abort', () => {
     for (const each of [sizes, ...crops]) each.disconnect();
   });
