@@ -1,6 +1,7 @@
 import type { Found, Known } from '../names/lookup.ts';
-import { normalName } from '../names/normal-form.ts';
+import { bareName } from '../names/normal-form.ts';
 import { onceEach } from '../names/once-each.ts';
+import { foundKey } from '../names/told-as.ts';
 import type { UseClass, UseLevels } from './use-levels.ts';
 
 /** What is known of the use of a name: its class, and figures of its own. */
@@ -29,9 +30,8 @@ export function createUseOf({ classes, names }: Pick<UseLevels, 'classes' | 'nam
   const met = onceEach<UseOf>(mostRemembered);
   return (found: Found, known: Known): UseOf => {
     if (!('name' in found)) return {};
-    const key = found.how === 'told' ? `${found.as} ${found.name}` : found.name;
-    return met(key, () => {
-      const name = normalName(found.name).replace(/\s*\([^)]*\)/g, '');
+    return met(foundKey(found), () => {
+      const name = bareName(found.name);
       const of = classes.find((each) => takes(each, name, known));
       const own = owned.get(found.name.toLowerCase());
       return { ...(of && { of }), ...(own && { own }) };

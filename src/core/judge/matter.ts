@@ -1,6 +1,7 @@
 import type { MoistureRole, ProteinKind, Role } from '../names/entry.ts';
-import { normalName } from '../names/normal-form.ts';
+import { bareName } from '../names/normal-form.ts';
 import { onceEach } from '../names/once-each.ts';
+import { foundKey } from '../names/told-as.ts';
 import type { Mention } from '../reading/reading.ts';
 
 /** What lifts a film: water alone, a mild wash, or only a strong one. */
@@ -42,19 +43,16 @@ type Asked = Pick<Mention, 'found' | 'roles' | 'moisture' | 'protein'>;
 
 /** What a found name does to hair; undefined where it does nothing that a rule asks about, or was not read. */
 export function matterOf(mention: Asked, practice: MatterPractice): Matter | undefined {
-  if (mention.found.how === 'none') return undefined;
+  const { found } = mention;
+  if (found.how === 'none') return undefined;
   let met = known.get(practice);
   if (!met) {
     met = { classes: practice.classes.map(test), answer: onceEach(mostRemembered) };
     known.set(practice, met);
   }
-  const { found } = mention;
-  const { name } = found;
   const { classes } = met;
-  // What the reader says a name is may change from one reading to the next.
-  const key = found.how === 'told' ? `${found.as} ${name}` : name;
-  return met.answer(key, () => {
-    const normal = normalName(name).replace(/\s*\([^)]*\)/g, '');
+  return met.answer(foundKey(found), () => {
+    const normal = bareName(found.name);
     return classes.find(({ takes }) => takes(normal, mention))?.matter;
   });
 }

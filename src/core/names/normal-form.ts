@@ -63,6 +63,9 @@ export function normalName(printed: string): string {
 }
 
 /** What names are filed under: the normal form without spaces, hyphens, full stops and apostrophes. */
+/** The normal form of a name without what stands in brackets beside it. */
+export const bareName = (printed: string): string => normalName(printed).replace(/\s*\([^)]*\)/g, '');
+
 export function keyOf(normal: string): string {
   return normal.replace(/[ \-.']+/g, '');
 }

@@ -1,5 +1,5 @@
 import type { MoistureRole } from './entry.ts';
-import type { Known } from './lookup.ts';
+import type { Found, Known } from './lookup.ts';
 
 /** What a person may say of a name that no dictionary knows. */
 export const toldKinds = ['protein', 'humectant', 'emollient', 'occlusive', 'neither'] as const;
@@ -11,6 +11,10 @@ const roles: Partial<Record<ToldKind, MoistureRole>> = {
   emollient: 'emollient',
   occlusive: 'occlusive',
 };
+
+/** Tells a found name from every other. One the reader tells otherwise is another. */
+export const foundKey = (found: Extract<Found, { name: string }>): string =>
+  found.how === 'told' ? `${found.as} ${found.name}` : found.name;
 
 /** What follows from it: a protein of no known size, or one thing that moisture does. */
 export function knownAs(as: ToldKind): Known {
