@@ -130,13 +130,20 @@ export type Product = {
   added: string;
 };
 
+/** What a source asks for its amount: price and size as far as they are known, the product's own size else. */
+export function offerOf(
+  product: Pick<Product, 'size' | 'sizeUnit'>,
+  source: Pick<ProductSource, 'price' | 'size' | 'sizeUnit'>,
+) {
+  const { size, sizeUnit = 'ml' } = source.size === undefined ? product : source;
+  const { price } = source;
+  return { ...(price !== undefined && { price }), ...(size !== undefined && { size }), sizeUnit };
+}
+
 /** The cheapest source for its amount, else the first with a price. Prices in other currencies are not compared. */
 export function bestSource(product: Product): ProductSource | undefined {
   const priced = product.sources.filter(({ price }) => price !== undefined);
   const [first] = priced;
-  const per = (source: ProductSource) => {
-    const size = source.size ?? product.size;
-    return pricePer100({ ...source, ...(size !== undefined && { size }) }) ?? Number.POSITIVE_INFINITY;
-  };
+  const per = (source: ProductSource) => pricePer100(offerOf(product, source)) ?? Number.POSITIVE_INFINITY;
   return priced.filter(({ currency }) => currency === first?.currency).toSorted((a, b) => per(a) - per(b))[0];
 }

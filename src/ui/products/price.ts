@@ -1,5 +1,6 @@
 import {
   bestSource,
+  offerOf,
   type Product,
   type ProductSource,
   priceOfGrams,
@@ -19,13 +20,6 @@ export const money = (lang: string, price: number, currency: string | undefined)
 type Sized = Pick<Product, 'size' | 'sizeUnit'>;
 type Priced = Pick<ProductSource, 'price' | 'currency' | 'size' | 'sizeUnit'>;
 
-/** What a source asks for its amount: size and price as far as they are known. */
-function offer(product: Sized, source: Priced) {
-  const { size, sizeUnit = 'ml' } = source.size === undefined ? product : source;
-  const { price } = source;
-  return { ...(price !== undefined && { price }), ...(size !== undefined && { size }), sizeUnit };
-}
-
 /**
  * "€7.00 for 100 ml · about €0.42 a wash": what it costs for its amount and, where `grams` of it are used at a
  * wash, for each; undefined where size or price is not known.
@@ -36,7 +30,7 @@ export function amountPriceWords(
   source: Priced,
   grams?: number,
 ): string | undefined {
-  const offered = offer(product, source);
+  const offered = offerOf(product, source);
   const per = pricePer100(offered);
   if (per === undefined) return undefined;
   const of = (price: number) => money(t.lang, price, source.currency);
@@ -58,13 +52,7 @@ export function priceWords(t: Translate, product: Sized, source: Priced, grams?:
 /** Price for 100 ml or g of the best source; infinite where it is not known, so that those come last. */
 export function per100(product: Product): number {
   const source = bestSource(product);
-  const size = source?.size ?? product.size;
-  return (
-    pricePer100({
-      ...(source?.price !== undefined && { price: source.price }),
-      ...(size !== undefined && { size }),
-    }) ?? Number.POSITIVE_INFINITY
-  );
+  return (source && pricePer100(offerOf(product, source))) ?? Number.POSITIVE_INFINITY;
 }
 
 /** "200 ml" in the reader's own digits. */

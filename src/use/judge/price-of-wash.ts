@@ -1,5 +1,5 @@
 import { exposureOf } from '../../core/amounts/brings.ts';
-import { bestSource, pricePer100, usualUse } from '../../core/product/product.ts';
+import { bestSource, offerOf, priceOfGrams, usualUse } from '../../core/product/product.ts';
 import type { Knowing } from '../knowing.ts';
 
 export type WashPrices = { of: Map<string, number>; currency: string | undefined };
@@ -13,10 +13,9 @@ export function washPrices({ remembered, practice }: Knowing, products: readonly
     const { id, kind } = product;
     if (!kind || !products.includes(id)) return [];
     const source = bestSource(product);
-    const per100 = source && pricePer100({ ...product, ...source });
-    if (per100 === undefined) return [];
     const { grams } = exposureOf({ kind, use: product.use ?? usualUse[kind] }, practice.washDay);
-    return [{ id, currency: source!.currency, price: (per100 / 100) * grams }];
+    const price = source && priceOfGrams(offerOf(product, source), grams);
+    return price === undefined ? [] : [{ id, currency: source!.currency, price }];
   });
   const counts = Map.groupBy(priced, ({ currency }) => currency);
   const [most] = [...counts].toSorted(([, a], [, b]) => b.length - a.length);
