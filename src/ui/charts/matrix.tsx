@@ -4,6 +4,7 @@ import type { AllowanceReading } from '../../core/hair/tolerance.ts';
 import type { AllowancePractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 import { AllowanceMarks } from './allowance-marks.tsx';
+import { inLines } from './room-for-words.ts';
 
 const rows: Thickness[] = ['fine', 'medium', 'coarse'];
 const columns: Porosity[] = ['low', 'medium', 'high'];
@@ -119,14 +120,8 @@ export function Matrix(props: {
 }
 
 /** Breaks words into lines that fit; one word longer than a line is cut, the whole of it is in the description. */
-function wrapped(words: string): string[] {
-  const lines: string[] = [];
-  for (const word of words.split(' ')) {
-    const short = word.length > longestLine ? `${word.slice(0, longestLine - 1)}…` : word;
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + short.length <= longestLine)
-      lines[lines.length - 1] = `${last} ${short}`;
-    else lines.push(short);
-  }
-  return lines;
-}
+const wrapped = (words: string): string[] =>
+  inLines(
+    words.split(' ').map((word) => (word.length > longestLine ? `${word.slice(0, longestLine - 1)}…` : word)),
+    longestLine,
+  );

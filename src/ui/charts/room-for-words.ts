@@ -6,11 +6,14 @@ export const pressed = (words: string, room: number) =>
   words.length * letter > room ? ({ textLength: room, lengthAdjust: 'spacingAndGlyphs' } as const) : {};
 
 /** Words in lines of so many units at most; a single longer word keeps its line. */
-export function linesOf(words: string, room: number): string[] {
+export const linesOf = (words: string, room: number): string[] => inLines(words.split(' '), room / letter);
+
+/** Words in lines of so many letters at most; a single longer word keeps its line. */
+export function inLines(words: readonly string[], longest: number): string[] {
   const lines: string[] = [];
-  for (const word of words.split(' ')) {
+  for (const word of words) {
     const longer = `${lines.at(-1)} ${word}`;
-    if (lines.length > 0 && longer.length * letter <= room) lines[lines.length - 1] = longer;
+    if (lines.length > 0 && longer.length <= longest) lines[lines.length - 1] = longer;
     else lines.push(word);
   }
   return lines;
