@@ -10,6 +10,7 @@ import type {
   Range,
   Role,
 } from '../../src/core/names/entry.ts';
+import type { Candidate } from '../../src/core/plan/suggest.ts';
 import { type ProductKind, usualUse } from '../../src/core/product/product.ts';
 import type { Mention, Reading, Strength } from '../../src/core/reading/reading.ts';
 import type { WashDayInput } from '../../src/core/wash-day/add-up.ts';
@@ -205,4 +206,13 @@ export const logged = (date: string, more: Partial<LogEntry> = {}, kinds: Produc
   feel: {},
   notes: '',
   ...more,
+});
+
+/** A product on hand, or only thought of. */
+export const candidate = (product: string, kind: ProductKind, reading: Reading, owned = true): Candidate => ({
+  product,
+  kind,
+  use: usualUse[kind],
+  reading,
+  owned,
 });

@@ -7,10 +7,10 @@ import { signOf } from '../../src/core/learn/signs.ts';
 import { applyMoves } from '../../src/core/plan/moves.ts';
 import { type Candidate, suggest } from '../../src/core/plan/suggest.ts';
 import { type ProductKind, usualUse } from '../../src/core/product/product.ts';
-import type { Reading } from '../../src/core/reading/reading.ts';
 import type { Feel, LogEntry, Routine } from '../../src/core/wash-day/routine.ts';
 import {
   butter,
+  candidate,
   careful,
   day,
   fatty,
@@ -35,13 +35,6 @@ const mild = hand([water, glutamate]);
 const light = hand([water, glycerin]);
 const withWheat = hand([water, glycerin, wheat]);
 const heavy = hand([butter, { ...silicone, share: { min: 5, max: 10 } }, water]);
-const candidate = (product: string, kind: ProductKind, reading: Reading, owned = true): Candidate => ({
-  product,
-  kind,
-  use: usualUse[kind],
-  reading,
-  owned,
-});
 
 const doneAs = ({ name, steps }: Routine): LogEntry['done'] => ({ name, steps });
 

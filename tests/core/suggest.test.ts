@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { speaksAgainst } from '../../src/core/judge/finding.ts';
 import { applyMoves } from '../../src/core/plan/moves.ts';
-import { type Candidate, suggest } from '../../src/core/plan/suggest.ts';
+import { suggest } from '../../src/core/plan/suggest.ts';
 import { fulfils } from '../../src/core/plan/wish.ts';
-import { type ProductKind, productKinds, usualUse } from '../../src/core/product/product.ts';
+import { productKinds } from '../../src/core/product/product.ts';
 import type { Reading } from '../../src/core/reading/reading.ts';
 import { washDay } from '../../src/core/wash-day/add-up.ts';
 import {
+  candidate,
   careful,
   day,
   fatty,
@@ -28,13 +29,6 @@ const plain = hand([water, glycerin, fatty, softener]);
 const mildWash = hand([water, glutamate]);
 const proteinFree = hand([water, glycerin]);
 const withSilk = hand([water, glycerin, silk]);
-const candidate = (product: string, kind: ProductKind, reading: Reading, owned = true): Candidate => ({
-  product,
-  kind,
-  use: usualUse[kind],
-  reading,
-  owned,
-});
 describe('the smallest change that settles a wash day', () => {
   it('swaps the one product that is too much', () => {
     const input = {
