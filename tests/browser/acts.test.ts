@@ -149,13 +149,19 @@ describe('in the panel', () => {
       ({ sites }) => sites[0]?.kinds?.length === 1,
     );
     // The strip is read again and says what the panel says.
-    await until(async () => {
-      const said = await stripNow();
-      return (await answers()).every((answer) => said.includes(answer)) && /Sunday/.test(said);
-    }, Boolean);
-    const said = await stripNow();
-    for (const answer of await answers()) expect(said).toContain(answer);
-    expect(await panel.textContent('#place')).toContain('Sunday');
+    const both = await until(
+      async () => ({
+        strip: await stripNow(),
+        panel: await answers(),
+        place: await panel.textContent('#place'),
+      }),
+      (now) =>
+        now.panel.length > 0 &&
+        now.panel.every((answer) => now.strip.includes(answer)) &&
+        [now.strip, now.place ?? ''].every((words) => words.includes('Sunday')),
+    );
+    for (const answer of both.panel) expect(both.strip).toContain(answer);
+    expect(both.place).toContain('Sunday');
   });
 
   it('what concerns no painted page makes none read again', async () => {
