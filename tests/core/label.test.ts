@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { limits } from '../../dictionary/index.ts';
-import { createRemarks } from '../../src/core/label/remarks.ts';
+import { createRemarks } from '../../src/core/label/no-names/remarks.ts';
 import { splitLabel } from '../../src/core/label/split-label.ts';
 import { spent } from '../spent.ts';
 import { labelLines } from './label-lines.ts';

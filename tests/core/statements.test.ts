@@ -1,7 +1,7 @@
 // What a label says beside its list of names, in the words in which labels say it (written from memory).
 import { describe, expect, it } from 'vitest';
 import { answerFor, fitProduct } from '../../src/core/judge/fit.ts';
-import { statementsIn } from '../../src/core/label/statements.ts';
+import { statementsIn } from '../../src/core/label/no-names/statements.ts';
 import type { Allergen } from '../../src/core/names/entry.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { lookup } from '../use/knowing.ts';

@@ -2,7 +2,7 @@ import ICAL from 'ical.js';
 import nodeIcal, { type VEvent } from 'node-ical';
 import { describe, expect, it } from 'vitest';
 import { plannedDays } from '../../src/core/wash-day/calendar.ts';
-import { iCalendar } from '../../src/ui/routine/icalendar.ts';
+import { iCalendar } from '../../src/ui/routine/sheet/icalendar.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import { allowance, day, middling, practice, today } from '../core/hand-read.ts';
 

@@ -9,7 +9,7 @@ import type { Change } from '../../src/store/remembered.ts';
 import { ProductsPlace } from '../../src/ui/places/products.tsx';
 import { RoutinePlace } from '../../src/ui/places/routine.tsx';
 import { rootOf } from '../../src/ui/root.tsx';
-import { routineCsv, routineText } from '../../src/ui/routine/exports.ts';
+import { routineCsv, routineText } from '../../src/ui/routine/sheet/exports.ts';
 import type { Detail, World } from '../../src/ui/world.ts';
 import { movedStep } from '../../src/use/acts/routines.ts';
 import { washDayInput } from '../../src/use/judge/wash-day-input.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { runWords } from '../../src/ui/routine/run-card.tsx';
+import { runWords } from '../../src/ui/routine/days/run-card.tsx';
 import { translator } from '../../src/ui/words/index.ts';
 
 const t = translator('en');

@@ -4,7 +4,7 @@ import { steps } from '../../src/core/amounts/brings.ts';
 import type { Head } from '../../src/core/hair/head.ts';
 import { allowances } from '../../src/core/hair/tolerance.ts';
 import { washDay } from '../../src/core/wash-day/add-up.ts';
-import { takesOf } from '../../src/ui/routine/takes.ts';
+import { takesOf } from '../../src/ui/routine/plan/takes.ts';
 import { day, hand, head, water, wheat } from '../core/hand-read.ts';
 import { fakeWorld, nothing } from './fake-world.ts';
 

@@ -1,7 +1,7 @@
 import { nameForms } from '../names/name-forms.ts';
 import { blank } from './letters.ts';
-import { isNoise } from './noise.ts';
-import type { Remarks } from './remarks.ts';
+import { isNoise } from './no-names/noise.ts';
+import type { Remarks } from './no-names/remarks.ts';
 import type { LabelPart } from './split-label.ts';
 
 type Part = Omit<LabelPart, 'list' | 'tail'>;

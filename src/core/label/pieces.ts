@@ -1,6 +1,6 @@
 import { startsHeading, startsTail } from './headings.ts';
 import { blank } from './letters.ts';
-import type { Remarks } from './remarks.ts';
+import type { Remarks } from './no-names/remarks.ts';
 
 /** A stretch of the label between two separators, and the separator it follows. */
 export type Piece = { from: number; to: number; after: '' | ',' | '.' | '\n' | '\n\n' };

@@ -1,9 +1,9 @@
 import { type Heading, headingOf, leadingHeading } from './headings.ts';
 import { blank, levelLetters } from './letters.ts';
 import { withoutRepeats } from './lists.ts';
+import type { Remarks } from './no-names/remarks.ts';
 import { partsOf } from './parts.ts';
 import { cutPieces, type Piece } from './pieces.ts';
-import type { Remarks } from './remarks.ts';
 
 /** One name on the label, in the page's own letters. */
 export type LabelPart = {

@@ -1,8 +1,8 @@
 import type { Day } from '../wash-day/rules/day.ts';
 import { distinctProducts, filledSteps, isKind, staysOn } from '../wash-day/rules/day.ts';
+import { perWash } from '../wash-day/rules/protein/too-much-protein.ts';
 import { tooHeavy } from '../wash-day/rules/too-heavy.ts';
 import { tooLittleMoisture } from '../wash-day/rules/too-little-moisture.ts';
-import { perWash } from '../wash-day/rules/too-much-protein.ts';
 import type { Cause } from './learn-practice.ts';
 
 const extentOf = (rule: typeof tooHeavy, day: Day): number | undefined => {

@@ -3,7 +3,7 @@ import { type Choice, type Option, optionsOf } from '../plan/moves.ts';
 import type { Candidate } from '../plan/suggest.ts';
 import { wishedStep, wishes } from '../plan/wish.ts';
 import { type Day, type DayStep, dayStep, isKind } from '../wash-day/rules/day.ts';
-import { treatmentDaysOf } from '../wash-day/rules/treatments-apart.ts';
+import { treatmentDaysOf } from '../wash-day/rules/protein/treatments-apart.ts';
 import type { Cause } from './learn-practice.ts';
 
 /**

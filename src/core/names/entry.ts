@@ -1,4 +1,4 @@
-import type { RemarkWords } from '../label/remarks.ts';
+import type { RemarkWords } from '../label/no-names/remarks.ts';
 /** The dictionary's shapes as `core` sees them. Facts reach `core` as arguments of these types. */
 
 import type { UseLevels } from '../amounts/use-levels.ts';

@@ -1,8 +1,7 @@
 import { createUseOf, type UseOf } from '../amounts/classes.ts';
 import type { UseLevels } from '../amounts/use-levels.ts';
-import { createRemarks, type Remarks } from '../label/remarks.ts';
+import { createRemarks, type Remarks } from '../label/no-names/remarks.ts';
 import { createCandidates } from './candidates.ts';
-import { createClose, type Name } from './close-spellings.ts';
 import type {
   Allergen,
   Entry,
@@ -14,9 +13,10 @@ import type {
   Thresholds,
   Use,
 } from './entry.ts';
-import { createMend } from './mend.ts';
 import { besidePolymer, nameForms, wholeForms } from './name-forms.ts';
-import type { Words } from './near-words.ts';
+import { createClose, type Name } from './near/close-spellings.ts';
+import { createMend } from './near/mend.ts';
+import type { Words } from './near/near-words.ts';
 import { keyOf, normalName } from './normal-form.ts';
 import { onceEach } from './once-each.ts';
 import { createSourceWords, type Sources } from './source-words.ts';

@@ -2,7 +2,7 @@ import type { Use } from '../names/entry.ts';
 import type { ProductKind } from '../product/product.ts';
 import type { Cadence, Routine, Step } from '../wash-day/routine.ts';
 import type { Day, DayStep } from '../wash-day/rules/day.ts';
-import { treatmentDaysOf } from '../wash-day/rules/treatments-apart.ts';
+import { treatmentDaysOf } from '../wash-day/rules/protein/treatments-apart.ts';
 import type { Wish } from './wish.ts';
 
 /** What is put into a step: a product (with those no rule can tell from it), or a wish where nothing on hand will do. */

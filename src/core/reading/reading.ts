@@ -1,8 +1,8 @@
 import { type Amount, shareBounds } from '../amounts/bounds.ts';
 import { type Likely, likelyShares } from '../amounts/likely.ts';
 import type { Market } from '../amounts/market.ts';
+import { statementsIn } from '../label/no-names/statements.ts';
 import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
-import { statementsIn } from '../label/statements.ts';
 import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
 import type { Found, Law, Lookup } from '../names/lookup.ts';
 import type { ProductKind } from '../product/product.ts';

@@ -2,7 +2,7 @@ import type { AllowanceLevel, Practice } from '../judge/practice.ts';
 import { addDays, daysBetween } from './days.ts';
 import type { LogEntry, Routine, Step } from './routine.ts';
 import { alwaysComesWith } from './rules/cadence.ts';
-import { treatmentDates, treatmentDays } from './rules/treatments-apart.ts';
+import { treatmentDates, treatmentDays } from './rules/protein/treatments-apart.ts';
 import { isTurn, names, nextPlace, takesTurns } from './turns.ts';
 
 export type PlannedDay = {

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import { type ProductKind, productKinds } from '../../core/product/product.ts';
 import { NumberField } from '../parts/field.tsx';
-import { amountHint } from '../routine/amount-hint.ts';
+import { amountHint } from '../routine/steps/amount-hint.ts';
 import type { World } from '../world.ts';
 
 /** How much of each kind a person uses: of the kinds in their routines, or of the two of every wash. */

@@ -1,7 +1,7 @@
 import type { Difference } from '../../core/learn/differed.ts';
 import type { Proposed } from '../../core/learn/lesson.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
-import { cadenceWords } from '../routine/step-editor.tsx';
+import { cadenceWords } from '../routine/steps/step-editor.tsx';
 import { moveWords, wishWords } from '../routine/suggestions.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';

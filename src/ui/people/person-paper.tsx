@@ -1,4 +1,4 @@
-import { SheetSteps } from '../routine/sheet.tsx';
+import { SheetSteps } from '../routine/sheet/sheet.tsx';
 import type { Translate } from '../words/index.ts';
 import type { PersonSheet } from './person-words.ts';
 

@@ -2,7 +2,7 @@ import { createPortal } from 'preact/compat';
 import { useRef, useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import { Disclosure } from '../parts/disclosure.tsx';
-import { SheetButtons } from '../routine/sheet-buttons.tsx';
+import { SheetButtons } from '../routine/sheet/sheet-buttons.tsx';
 import '../routine/routine.css';
 import type { World } from '../world.ts';
 import { PersonPaper } from './person-paper.tsx';

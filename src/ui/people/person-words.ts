@@ -8,7 +8,7 @@ import { routineInUse } from '../../use/in-use.ts';
 import { washDayInput } from '../../use/judge/wash-day-input.ts';
 import { avoidWord } from '../hair/avoid-list.tsx';
 import { feelWords } from '../log/feel-scale.tsx';
-import { hairWords, type Sheet, sheetOf } from '../routine/sheet-words.ts';
+import { hairWords, type Sheet, sheetOf } from '../routine/sheet/sheet-words.ts';
 import type { World } from '../world.ts';
 
 /** One wash day of a person: its steps with their reasons, what it still lacks, what is to be said of it. */

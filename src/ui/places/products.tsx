@@ -17,7 +17,7 @@ import { ProductDetail } from '../products/product-detail.tsx';
 import { ProductRow } from '../products/product-row.tsx';
 import '../products/products.css';
 import { createSearch } from '../products/search.ts';
-import { WishNote, wished, wishFrom } from '../routine/wish-filter.tsx';
+import { WishNote, wished, wishFrom } from '../routine/plan/wish-filter.tsx';
 import type { World } from '../world.ts';
 
 type Show = 'all' | 'owned' | 'considered';

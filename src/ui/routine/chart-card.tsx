@@ -8,10 +8,10 @@ import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
-import { fileName, pngOf, productNames, routineCsv } from './exports.ts';
-import { HandOver } from './hand-over.tsx';
-import { PrintSheet } from './print-sheet.tsx';
-import { takesOf } from './takes.ts';
+import { takesOf } from './plan/takes.ts';
+import { fileName, pngOf, productNames, routineCsv } from './sheet/exports.ts';
+import { HandOver } from './sheet/hand-over.tsx';
+import { PrintSheet } from './sheet/print-sheet.tsx';
 
 const roomForNotes = 620;
 

@@ -10,8 +10,8 @@ import { NumberField, TextField } from '../parts/field.tsx';
 import { Select } from '../parts/select.tsx';
 import { byName } from '../people/by-name.ts';
 import type { World } from '../world.ts';
-import { CopyTo } from './copy-to.tsx';
-import { OpenPlan } from './open-plan.tsx';
+import { CopyTo } from './plan/copy-to.tsx';
+import { OpenPlan } from './plan/open-plan.tsx';
 
 /** Which routine of which head, its name and rhythm, and copies and new ones. */
 export function RoutinePicker(props: {

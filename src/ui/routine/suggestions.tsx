@@ -14,9 +14,9 @@ import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
-import { askSuggest } from './ask-plan.ts';
 import { OneMove } from './one-move.tsx';
-import { cadenceWords } from './step-editor.tsx';
+import { askSuggest } from './plan/ask-plan.ts';
+import { cadenceWords } from './steps/step-editor.tsx';
 
 /** The smallest change that settles every clash, one press to take it; or what kind of product would. */
 export function SuggestionsCard(props: {

@@ -1,7 +1,7 @@
 // What a page's lists are held against: every name there, and what else was taken for one.
 import { limits } from '../../../dictionary/index.ts';
 import { levelLetters } from '../../../src/core/label/letters.ts';
-import { createRemarks } from '../../../src/core/label/remarks.ts';
+import { createRemarks } from '../../../src/core/label/no-names/remarks.ts';
 import { splitLabel } from '../../../src/core/label/split-label.ts';
 import { findLists } from '../../../src/page/find-lists.ts';
 import { gate } from '../../../src/page/read/gate.ts';

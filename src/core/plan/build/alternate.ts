@@ -3,7 +3,7 @@ import { dayOf, type WashDayInput, washDay } from '../../wash-day/add-up.ts';
 import { type PlannedDay, plannedDays } from '../../wash-day/calendar.ts';
 import { daysBetween } from '../../wash-day/days.ts';
 import type { DayStep } from '../../wash-day/rules/day.ts';
-import { treatmentDays } from '../../wash-day/rules/treatments-apart.ts';
+import { treatmentDays } from '../../wash-day/rules/protein/treatments-apart.ts';
 
 /** What sets a wash day apart from the usual one. */
 export const turns = ['treatment', 'protein', 'clarifying', 'moisture', 'other'] as const;

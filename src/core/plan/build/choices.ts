@@ -5,7 +5,7 @@ import type { ProductKind } from '../../product/product.ts';
 import type { Cadence } from '../../wash-day/routine.ts';
 import { type Day, type DayStep, dayStep } from '../../wash-day/rules/day.ts';
 import { rules } from '../../wash-day/rules/index.ts';
-import { treatmentDaysOf } from '../../wash-day/rules/treatments-apart.ts';
+import { treatmentDaysOf } from '../../wash-day/rules/protein/treatments-apart.ts';
 import type { Candidate } from '../suggest.ts';
 import { costOf } from './cost.ts';
 import type { PlanPractice } from './plan-practice.ts';

@@ -1,0 +1,96 @@
+import type { Pattern } from '../entry.ts';
+import type { Found, Met } from '../lookup.ts';
+import { wholeForms } from '../name-forms.ts';
+import { normalName } from '../normal-form.ts';
+import { onceEach } from '../once-each.ts';
+import type { Name } from './close-spellings.ts';
+import { respelled } from './mend-spelling.ts';
+import { createWords, type Words } from './near-words.ts';
+
+const mostRemembered = 2000; // answers kept by one lookup
+const longestMended = 200; // letters
+const mostOff = 3; // letters of a whole name
+
+/** Mends unknown names, with the words of the dictionary gathered on first use. */
+export function createMend(
+  names: readonly Name[],
+  patterns: readonly Pattern[],
+  named: (normal: string) => Met | undefined,
+) {
+  let gathered: Words | undefined;
+  const words = () => {
+    gathered ??= createWords(wordsIn(names, patterns));
+    return gathered;
+  };
+  const met = onceEach<Found>(mostRemembered);
+  return {
+    words,
+    name: (raw: string): Found =>
+      raw.length > longestMended ? none : met(raw, () => mended(raw, words(), named)),
+  };
+}
+
+const none: Found = { how: 'none', close: [] };
+
+/** Capitals among small letters and digits among letters, as readers of pictures mistake them. */
+const reread = (raw: string) =>
+  raw
+    .replace(/^Cl(?=[ -]?\d{5}\b)/, 'CI')
+    .replace(/(?<=\b[A-Z]C)I\b/g, 'l') // chlorine in a formula
+    .replace(/(?<=\p{Ll})[I1](?=\p{Ll}|\b)/gu, 'l')
+    .replace(/(?<=\p{L})0(?=\p{L})|\b0(?=\p{L}{2})/gu, 'o');
+
+function mended(raw: string, words: Words, named: (normal: string) => Met | undefined): Found {
+  const clear = reread(raw);
+  const is = clear === raw ? undefined : named(normalName(clear));
+  if (is) return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
+  const forms = wholeForms(raw).map(normalName);
+  for (const form of forms) {
+    const readings = respelled(form, words, named).map((reading) => ({
+      ...reading,
+      usual: reading.is.found.how !== 'pattern' || isUsual(reading.name, form, words),
+    }));
+    const nearest = readings.find(({ rival, usual }) => usual && !rival);
+    if (!nearest) continue;
+    const sure =
+      nearest.off <= mostOff &&
+      readings.every(
+        ({ is, usual, off }) =>
+          (is.fact === nearest.is.fact && nameOf(is) === nameOf(nearest.is)) || (!usual && off > nearest.off),
+      );
+    if (!sure) return none;
+    return { how: 'mended', name: nameOf(nearest.is), printed: raw, damage: 'spelling' };
+  }
+  return none;
+}
+
+function nameOf({ found }: Met): string {
+  if (found.how === 'none') return '';
+  return found.how === 'pattern'
+    ? found.name.replace(/(?<![\p{L}\d'])\p{L}/gu, (letter) => letter.toUpperCase())
+    : found.name;
+}
+
+/**
+ * A rule of the grammar takes any species after a genus: each word put right must be known beside the word
+ * before or after it, and no word of the name may be unknown.
+ */
+function isUsual(mended: string, printed: string, words: Words): boolean {
+  const was = new Set(wordsOf(printed));
+  const is = wordsOf(mended);
+  return is.every((word, i) => {
+    if (was.has(word)) return words.has(word) || /^\d+$/.test(word);
+    return (i > 0 && words.beside(is[i - 1]!, word)) || (i + 1 < is.length && words.beside(word, is[i + 1]!));
+  });
+}
+
+/** The words of every name, alias, and example; and each word of a rule of the grammar, alone. */
+function* wordsIn(names: readonly Name[], patterns: readonly Pattern[]): Generator<string[]> {
+  for (const { normal } of names) yield wordsOf(normal);
+  for (const { match, examples } of patterns) {
+    for (const example of examples) yield wordsOf(normalName(example));
+    for (const word of match.replace(/\\./g, ' ').match(/[a-z]{4,}/g) ?? []) yield [word];
+  }
+}
+
+export const wordsOf = (normal: string) => normal.split(/[^a-z0-9]+/).filter(Boolean);

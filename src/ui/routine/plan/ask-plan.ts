@@ -1,0 +1,37 @@
+import { type BuildInput, type Built, buildDay } from '../../../core/plan/build/build.ts';
+import { type SuggestInput, type Suggestions, suggest } from '../../../core/plan/suggest.ts';
+
+/** A question that may take a while to answer. */
+export type Asked = { ask: 'suggest'; input: SuggestInput } | { ask: 'build'; input: BuildInput };
+
+/** Who waits for an answer: a newer question of the same drops the older one. */
+type Asker = Asked['ask'] | 'fitted';
+const workers: Partial<Record<Asker, Worker>> = {};
+
+/** Where a worker can be had the search runs there. */
+function askWorker<T>(asker: Asker, asked: Asked, here: () => T): Promise<T> {
+  if (typeof Worker === 'undefined') return Promise.resolve(here());
+  workers[asker]?.terminate();
+  const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
+  workers[asker] = worker;
+  return new Promise((answer) => {
+    worker.onmessage = ({ data }: MessageEvent<T>) => answer(data);
+    // A worker that cannot start or fails is no reason to have no answer.
+    worker.onerror = () => answer(here());
+    worker.postMessage(asked);
+  });
+}
+
+export const askSuggest = (
+  input: SuggestInput,
+  asker: 'suggest' | 'fitted' = 'suggest',
+): Promise<Suggestions> => askWorker(asker, { ask: 'suggest', input }, () => suggest(input));
+
+export const askBuild = (input: BuildInput): Promise<Built> =>
+  askWorker('build', { ask: 'build', input }, () => buildDay(input));
+
+/** Ends a search nobody waits for any more. */
+export function stopAsking(asker: Asker): void {
+  workers[asker]?.terminate();
+  delete workers[asker];
+}

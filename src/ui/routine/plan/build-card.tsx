@@ -1,0 +1,133 @@
+import { useState } from 'preact/hooks';
+import type { Built } from '../../../core/plan/build/build.ts';
+import type { BuildPins } from '../../../core/plan/build/pins.ts';
+import type { Routine } from '../../../core/wash-day/routine.ts';
+import { dropWish } from '../../../use/acts/wishes.ts';
+import { washPrices } from '../../../use/judge/price-of-wash.ts';
+import { candidatesOf, washDayInput } from '../../../use/judge/wash-day-input.ts';
+import { carryOut } from '../../carry-out.ts';
+import { Button } from '../../parts/button.tsx';
+import { Card } from '../../parts/card.tsx';
+import { Check } from '../../parts/choice.tsx';
+import { NumberField } from '../../parts/field.tsx';
+import { Select } from '../../parts/select.tsx';
+import type { World } from '../../world.ts';
+import { wishWords } from '../suggestions.tsx';
+import { askBuild, stopAsking } from './ask-plan.ts';
+import { BuiltPlanOffer } from './built-plan.tsx';
+
+const limits = ['none', '4', '5', '6', '8'];
+const minutes = ['none', '15', '20', '30', '45'];
+
+/** A wash day made of the products on hand: two or three that differ, each taken with one press. */
+export function BuildCard({ world, routine }: { world: World; routine: Routine }) {
+  const { t } = world;
+  const [considered, setConsidered] = useState(true);
+  const [keep, setKeep] = useState(false);
+  const [steps, setSteps] = useState('none');
+  const [time, setTime] = useState('none');
+  const [price, setPrice] = useState<number | undefined>();
+  const [built, setBuilt] = useState<Built | 'looking' | undefined>();
+  const candidates = candidatesOf(world, considered);
+  const prices = washPrices(
+    world,
+    candidates.map(({ product }) => product),
+  );
+  const filled = routine.steps.flatMap(({ product }) => product ?? []);
+  const build = () => {
+    const pins: BuildPins = {
+      ...(keep && { stays: filled }),
+      ...(steps !== 'none' && { stepsAtMost: Number(steps) }),
+      ...(time !== 'none' && { minutesAtMost: Number(time) }),
+      ...(price !== undefined && { price: { of: prices.of, atMost: price } }),
+    };
+    setBuilt('looking');
+    const { readings: _, ...input } = washDayInput(world, routine);
+    void askBuild({ ...input, candidates, pins }).then(setBuilt);
+  };
+  const stop = () => {
+    stopAsking('build');
+    setBuilt(undefined);
+  };
+  return (
+    <Card title={t('plan.title')} over={t('plan.over')} id="build">
+      <div class="stack">
+        <Check label={t('plan.considered')} checked={considered} onChange={setConsidered} />
+        {filled.length > 0 && <Check label={t('plan.keep')} checked={keep} onChange={setKeep} />}
+        <Select
+          label={t('plan.steps')}
+          options={limits.map((value) => ({
+            value,
+            label: value === 'none' ? t('plan.any') : t('plan.at-most-steps', { n: Number(value) }),
+          }))}
+          value={steps}
+          onChange={(value) => setSteps(value ?? 'none')}
+        />
+        <Select
+          label={t('plan.time')}
+          options={minutes.map((value) => ({
+            value,
+            label: value === 'none' ? t('plan.any') : t('plan.at-most-minutes', { n: Number(value) }),
+          }))}
+          value={time}
+          onChange={(value) => setTime(value ?? 'none')}
+        />
+        {prices.of.size > 0 && (
+          <NumberField
+            label={t('plan.price')}
+            value={price}
+            {...(prices.currency && { unit: prices.currency })}
+            min={0}
+            wrong={t('plan.price.wrong')}
+            hint={t('plan.price.hint')}
+            onNumber={setPrice}
+          />
+        )}
+      </div>
+      <div class="actions">
+        <Button look="strong" onClick={build}>
+          {t('plan.build', { n: candidates.length })}
+        </Button>
+        {built === 'looking' && <Button onClick={stop}>{t('plan.stop')}</Button>}
+      </div>
+      <div aria-live="polite" class="stack">
+        {built === 'looking' && <p class="hint">{t('routine.suggest.looking')}</p>}
+        {built && built !== 'looking' && built.plans.length === 0 && <p>{t('plan.none')}</p>}
+        {built &&
+          built !== 'looking' &&
+          built.plans.map((plan, at) => (
+            <BuiltPlanOffer
+              key={plan.steps.map(({ product }) => product).join()}
+              world={world}
+              routine={routine}
+              plan={plan}
+              prices={prices}
+              first={at === 0}
+            />
+          ))}
+      </div>
+    </Card>
+  );
+}
+
+/** What is looked for while shopping, until it is found or wanted no more. */
+export function WishesCard({ world }: { world: World }) {
+  const { t, remembered } = world;
+  const { wishes = [] } = remembered.settings;
+  if (wishes.length === 0) return null;
+  return (
+    <Card title={t('plan.wishes')} over={t('plan.wishes.over')} id="wishes">
+      <ul class="plain-list stack">
+        {wishes.map((wish) => (
+          <li key={JSON.stringify(wish)} class="actions">
+            <span>{wishWords(world, wish)}</span>
+            <Button onClick={() => world.go('products', { wish })}>{t('plan.among-mine')}</Button>
+            <Button onClick={() => void carryOut(world, dropWish(remembered, wish))}>
+              {t('plan.found')}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </Card>
+  );
+}

@@ -1,0 +1,42 @@
+import type { Translate } from '../../words/index.ts';
+import type { Sheet as Words } from './sheet-words.ts';
+
+/** The words of what is handed over, on screen as on paper. */
+export function SheetSteps({ t, sheet }: { t: Translate; sheet: Words }) {
+  return (
+    <>
+      <p>{sheet.about.join(' · ')}</p>
+      {sheet.hair.length > 0 && <p>{sheet.hair.join(' · ')}</p>}
+      {sheet.note && <blockquote class="plan-note">{sheet.note}</blockquote>}
+      <ol class="sheet-steps">
+        {sheet.steps.map(({ id, kind, product, facts, why, carries }) => (
+          <li key={id}>
+            <strong>{kind}</strong> {product}
+            {carries && <em> ({t('plan.sheet.carries')})</em>}
+            <br />
+            <span class="hint">
+              {facts.join(' · ')}. {why}
+            </span>
+          </li>
+        ))}
+      </ol>
+      <p>{sheet.protein}</p>
+    </>
+  );
+}
+
+/** What to look at once the hair is dry. */
+export function SheetWatch({ t, sheet }: { t: Translate; sheet: Words }) {
+  return (
+    <>
+      <p>
+        <strong>{t('plan.watch')}</strong>
+      </p>
+      <ul>
+        {sheet.watch.map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
