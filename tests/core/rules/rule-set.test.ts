@@ -11,7 +11,9 @@ import { allowance } from '../hand-read.ts';
 import { heads, randomDay } from '../random-day.ts';
 
 const filesIn = (path: string) =>
-  readdirSync(new URL(`../../../src/core/${path}`, import.meta.url)).map((file) => file.replace('.ts', ''));
+  readdirSync(new URL(`../../../src/core/${path}`, import.meta.url), { recursive: true, withFileTypes: true })
+    .filter((file) => file.isFile())
+    .map(({ name }) => name.replace('.ts', ''));
 
 describe('the set of rules', () => {
   it('is one question a file, named by it, each listed once', () => {
