@@ -38,7 +38,8 @@ export default defineBackground(() => {
   };
   answer(browser.runtime, createAnswers(parts), admit);
   listenToBrowser(parts);
-  // A worker that was stopped before it said so.
+  // A worker that was stopped before it did so, or said so.
+  void parts.reach.settle().catch(() => undefined);
   void tabPages.tabs().then((tabs) => tabs.map((tab) => parts.pages.show(tab).catch(() => undefined)));
   browser.storage.local.onChanged.addListener((changes) => void followChanges(changes, parts));
   // Where the browser lets us: what is kept is none of a page's business, nor of our own script in it.

@@ -18,6 +18,17 @@ const hasPort = ({ origin }: Site) => new URL(origin).port !== '';
 const isQuiet = (site: Site) => site.paused && !hasPort(site);
 /** Sites whose reader has to ask before it reads: paused ones by the port, and those with lists at known places. */
 const isTaught = (site: Site) => !isQuiet(site) && (site.paused || site.listsAt.length > 0);
+/** Where scripts stand, whatever the order it is told in. */
+const stands = (
+  scripts: Pick<chrome.scripting.RegisteredContentScript, 'id' | 'matches' | 'excludeMatches'>[],
+) =>
+  scripts
+    .map(
+      ({ id, matches, excludeMatches }) =>
+        `${id} ${matches?.toSorted()} but ${excludeMatches?.toSorted() ?? ''}`,
+    )
+    .sort()
+    .join('; ');
 const patternsOf = (sites: readonly Site[]) => [...new Set(sites.map(({ origin }) => patternOf(origin)))];
 
 /**
@@ -26,9 +37,14 @@ const patternsOf = (sites: readonly Site[]) => [...new Set(sites.map(({ origin }
  */
 export function createReach(browser: Browser, sites: () => Promise<readonly Site[]>) {
   let turn: Promise<unknown> = Promise.resolve();
+  const inTurn = (job: () => Promise<void>): Promise<void> => {
+    const done = turn.then(job);
+    turn = done.catch(() => undefined);
+    return done;
+  };
 
-  /** @param of origins whose open tabs are read; all that are granted where it is absent */
-  async function register(of?: readonly string[]) {
+  /** Registers what is granted and known now. Answers the granted origins, and whether anything had to change. */
+  async function register() {
     const [{ origins = [] }, known, registered] = await Promise.all([
       browser.permissions.getAll(),
       sites(),
@@ -41,12 +57,18 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       { id: 'reader', js: [reader], matches: origins, excludeMatches: [...quiet, ...taught], ...rest },
       { id: 'reader-taught', js: ['taught.js', reader], matches: taught, excludeMatches: quiet, ...rest },
     ].filter(({ matches }) => origins.length > 0 && matches.length > 0);
+    if (stands(wanted) === stands(registered)) return { origins, changed: false };
     const has = new Set(registered.map(({ id }) => id));
     const gone = [...has].filter((id) => !wanted.some((script) => script.id === id));
     if (gone.length > 0) await browser.scripting.unregisterContentScripts({ ids: gone });
     const [old, fresh] = [wanted.filter(({ id }) => has.has(id)), wanted.filter(({ id }) => !has.has(id))];
     if (old.length > 0) await browser.scripting.updateContentScripts(old);
     if (fresh.length > 0) await browser.scripting.registerContentScripts(fresh);
+    return { origins, changed: true };
+  }
+
+  /** Reads open tabs: those of these origins, or all that are granted. */
+  async function readOpen(origins: string[], of?: readonly string[]) {
     // The browser shows the address of a tab only where we may read it.
     const open = of
       ? await browser.tabs.query({})
@@ -83,11 +105,17 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       await browser.scripting.unregisterContentScripts({ ids }).catch(() => undefined);
       await this.sync();
     },
-    /** One at a time; called whenever grants change, or sites: then only open tabs of those are read. */
-    sync(of?: readonly string[]): Promise<void> {
-      const done = turn.then(() => register(of));
-      turn = done.catch(() => undefined);
-      return done;
-    },
+    /** Called whenever grants change, or sites: then only open tabs of those are read. */
+    sync: (of?: readonly string[]) =>
+      inTurn(async () => {
+        const { origins } = await register();
+        await readOpen(origins, of);
+      }),
+    /** Called by every worker as it starts: the one before may have been stopped on its way through a `sync`. */
+    settle: () =>
+      inTurn(async () => {
+        const { origins, changed } = await register();
+        if (changed) await readOpen(origins);
+      }),
   };
 }

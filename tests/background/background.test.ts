@@ -164,6 +164,23 @@ describe('where pages are read', () => {
     expect(scripts).toEqual([]);
   });
 
+  it('what a worker was stopped in is done by the next as it starts; where all stands, it asks no tab', async () => {
+    const { made, scripts, injected } = browser(['https://*/*', 'https://a.example/*']);
+    const sites = [site('https://b.example', { paused: true }), site('https://a.example', { paused: true })];
+    const settle = () => createReach(made, async () => sites).settle();
+    await settle();
+    expect(scripts).toMatchObject([{ id: 'reader' }]);
+    expect(injected.map(([tab]) => tab)).toEqual([1]);
+    for (const { matches, excludeMatches } of scripts)
+      for (const each of [matches, excludeMatches]) each?.reverse();
+    await settle();
+    expect(injected.length).toBe(1);
+    sites.pop();
+    await settle();
+    expect(scripts).toMatchObject([{ excludeMatches: ['https://b.example/*'] }]);
+    expect(injected.length).toBe(2);
+  });
+
   it('a site is known by its origin; an address that is none has no site', () => {
     const sites = [site('https://shop.example')];
     expect(siteOf(sites, 'https://shop.example/goods?x=1')).toBe(sites[0]);

@@ -15,18 +15,52 @@ afterAll(async () => {
   await bare.close();
 });
 
+const within = <T>(what: string, asked: Promise<T>, ms = 15_000): Promise<T> => {
+  let timer: NodeJS.Timeout;
+  const late = new Promise<never>((_, fail) => {
+    timer = setTimeout(() => fail(new Error(`${what}: no answer in ${ms} ms`)), ms);
+  });
+  return Promise.race([asked, late]).finally(() => clearTimeout(timer));
+};
+
 /** Stops the worker wherever it is, and waits for nothing: what a page asks starts it again at once. */
 async function stop() {
-  const session = await shop.context.browser()!.newBrowserCDPSession();
-  const { targetInfos } = await session.send('Target.getTargets');
+  const session = await within('a session with the browser', shop.context.browser()!.newBrowserCDPSession());
+  const { targetInfos } = await within('list of targets', session.send('Target.getTargets'));
   for (const { targetId, type, url } of targetInfos)
-    if (type === 'service_worker' && url.includes(shop.id))
-      await session.send('Target.closeTarget', { targetId }).catch(() => undefined);
-  await session.detach();
+    if (type === 'service_worker' && url.includes(shop.id)) {
+      const closed = session.send('Target.closeTarget', { targetId }).catch(() => undefined);
+      await within('stop of the worker', closed);
+    }
+  await within('end of the session', session.detach());
+  return targetInfos.map(({ type, url }) => `${type} ${url}`);
 }
 
 const stripIn = (page: Page, good: (strip: string) => boolean, ms = 20_000) =>
-  until(async () => (await painted(page)).strip, good, ms);
+  until(async () => (await within('what is painted', painted(page))).strip, good, ms);
+
+const inWorker = async <T>(ask: () => Promise<T>) =>
+  within(
+    'the worker',
+    shop.worker().then((worker) => worker.evaluate(ask)),
+  );
+const registered = () =>
+  inWorker(async () => (await chrome.scripting.getRegisteredContentScripts()).map(({ id }) => id));
+
+// A worker stopped before it ever ran has told the browser of nothing it listens to, and nothing wakes it again: the
+// extension is there once its reader is.
+beforeAll(() => until(registered, (ids) => ids.length > 0));
+
+it('a worker stopped before the reader was registered: the next one registers it, and the page is read', async () => {
+  await inWorker(() => chrome.scripting.unregisterContentScripts());
+  expect(await registered()).toEqual([]);
+  await stop();
+  const page = await shop.context.newPage();
+  await page.goto(bare.url('plain'));
+  expect(await stripIn(page, (strip) => strip !== '')).not.toBe('');
+  expect(await registered()).toEqual(['reader']);
+  await page.close();
+});
 
 it('30 loads of a page that never stirs, the worker stopped three times in each round: all are painted', {
   timeout: 400_000,
@@ -34,23 +68,24 @@ it('30 loads of a page that never stirs, the worker stopped three times in each 
   const rounds = 10;
   const abreast = 3;
   const tabs = await Promise.all(Array.from({ length: abreast }, () => shop.context.newPage()));
-  let unpainted = 0;
   for (let round = 0; round < rounds; round++) {
     await stop();
-    const loads = tabs.map((tab) => tab.goto(bare.url('plain')));
+    const loads = tabs.map((tab) => within('load of a page', tab.goto(bare.url('plain')), 30_000));
+    const seen: string[][] = [];
     // Stopped as it starts, as it reads, and as it answers: wherever that falls on this machine.
     for (const wait of [round * 12, 40 + round * 25, 150]) {
       await new Promise((later) => setTimeout(later, wait));
-      await stop();
+      seen.push(await stop());
     }
     await Promise.all(loads);
     for (const tab of tabs)
-      await stripIn(tab, (strip) => strip !== '').catch(() => {
-        unpainted++;
+      await stripIn(tab, (strip) => strip !== '').catch(async (problem) => {
+        const marks = await tab.evaluate(() => performance.getEntriesByType('mark').map(({ name }) => name));
+        const state = { round, marks, stops: seen, now: await stop() };
+        throw new Error(`unpainted: ${JSON.stringify(state)}`, { cause: problem });
       });
   }
   for (const tab of tabs) await tab.close();
-  expect(unpainted).toBe(0);
 });
 
 it('an extension that was taken away leaves a strip that says so, goes, and throws nothing', {
