@@ -29,13 +29,17 @@ const send = async (page: Page, message: unknown) => {
   expect(await until(sent, (answer) => answer !== undefined)).toMatchObject({ ok: true });
 };
 
+/** The reader has looked at the page, and waits for it to stir. */
+const looked = (page: Page) =>
+  page.waitForFunction(() => performance.getEntriesByName('strandline begin').length > 0);
+
 const press = (page: Page, word: string) =>
   page.locator('[data-strandline]').getByRole('button', { name: word }).click();
 
 it('selected letters are read as a list, whatever they are', async () => {
   const page = await shop.context.newPage();
   await page.goto(bare.url('prose'));
-  await page.waitForTimeout(300);
+  await looked(page);
   expect((await painted(page)).strip).toBe('');
   await page.evaluate(() => getSelection()!.selectAllChildren(document.querySelector('.words')!));
   await send(page, {
@@ -55,7 +59,7 @@ it('selected letters are read as a list, whatever they are', async () => {
 it('two million selected letters are refused with a sentence', async () => {
   const page = await shop.context.newPage();
   await page.goto(bare.url('prose'));
-  await page.waitForTimeout(300);
+  await looked(page);
   await page.evaluate(() => {
     document.querySelector('.words')!.textContent = 'Glycerin, Aqua, '.repeat(125_000);
     getSelection()!.selectAllChildren(document.querySelector('.words')!);
@@ -73,7 +77,7 @@ it('two million selected letters are refused with a sentence', async () => {
 it('an element is picked by keyboard, read, and remembered for the site', async () => {
   const page = await shop.context.newPage();
   await page.goto(bare.url('prose'));
-  await page.waitForTimeout(300);
+  await looked(page);
   const panel = await shop.panelPage();
   const tab = await panel.evaluate(
     async (url) => (await chrome.tabs.query({})).find((each) => each.url === url)!.id!,

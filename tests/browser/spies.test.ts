@@ -51,7 +51,10 @@ describe('Chromium, as shipped', () => {
       () => hosts(page),
       (n) => n > 0,
     );
-    await page.waitForTimeout(700); // until the strip stands
+    await until(
+      () => page.evaluate(() => CSS.highlights.size),
+      (lines) => lines > 2,
+    );
   };
 
   it.each(['plain', 'names'])('%s: a page learns no word of the strip, and no name of ours', async (name) => {
@@ -72,10 +75,13 @@ describe('Chromium, as shipped', () => {
     const page = await read('plain');
     await shown(page);
     const session = await shop.context.newCDPSession(page);
-    const { nodes } = (await session.send('Accessibility.getFullAXTree')) as {
-      nodes: { role?: { value: string }; name?: { value: string } }[];
+    const listen = async () => {
+      const { nodes } = (await session.send('Accessibility.getFullAXTree')) as {
+        nodes: { role?: { value: string }; name?: { value: string } }[];
+      };
+      return nodes.map(({ role, name }) => `${role?.value}: ${name?.value}`);
     };
-    const said = nodes.map(({ role, name }) => `${role?.value}: ${name?.value}`);
+    const said = await until(listen, (all) => all.some((each) => /^StaticText: cannot tell/i.test(each)));
     expect(
       said.filter((each) => /^button: (Open in panel|Add to routine)/.test(each)).length,
     ).toBeGreaterThan(0);
