@@ -4,6 +4,16 @@ import type {} from '@wxt-dev/auto-icons';
 import { minify } from 'terser';
 import { defineConfig } from 'wxt';
 
+/** What the worker would else work out of the dictionary each time it wakes is written into its file. */
+const writtenAhead = {
+  name: 'written-ahead',
+  async load(id: string) {
+    if (!/background\/written\.ts$/.test(id)) return undefined;
+    const { writeAhead } = await import('./entrypoints/background/write-ahead.ts');
+    return `export const written = ${JSON.stringify(writeAhead())};`;
+  },
+};
+
 /**
  * What starts each file, without what never happens here: calls of WXT's logger, which prints nothing in
  * production, and in scripts brought into a page the watch over a `main` that could fail or settle late.
@@ -124,9 +134,10 @@ export default defineConfig({
       }
     },
   },
-  vite: ({ mode }) => ({
+  vite: ({ mode, command }) => ({
     plugins: [
       preact(),
+      command === 'build' && writtenAhead,
       printFromOwnFiles,
       mode === 'production' && plainStart,
       mode === 'production' && noMarkup,

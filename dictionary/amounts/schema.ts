@@ -66,7 +66,9 @@ const useClass = z.strictObject({
     'Listed as supplied, much of it water: holds no later name down.',
   ),
   treatment: optional(figure).describe('In a product made for it.'),
-  bulk: optional(z.literal(true)).describe('May be the body of a product without water: no bound there.'),
+  bulk: optional(z.literal([true, 'front'])).describe(
+    'May be the body of a product without water: no bound there, or none among its first names.',
+  ),
   mark: optional(z.literal(true)).describe('Usual sign that the one-percent line is reached.'),
 });
 
@@ -83,7 +85,11 @@ export const useLevelsSchema = z.strictObject({
   frames: few(z.strictObject({ id, shares: few(z.strictObject({ of: few(id), atMost: percent })) })).describe(
     'Highest shared sums by function.',
   ),
-  kinds: z.record(kind, z.strictObject({ frame: id, needs: optional(few(id)), else: optional(id) })),
+  kinds: z
+    .record(kind, few(z.strictObject({ frame: id, needs: optional(few(id)), without: optional(few(id)) })))
+    .describe(
+      'The first frame of which one of `needs` stands among the first names, and none of `without`, is kept to.',
+    ),
   otherUse: z.strictObject({ 'rinse-off': kind, 'leave-on': kind }),
   treatments: z.array(kind),
   lateFrom: z.number(),

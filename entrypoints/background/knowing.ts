@@ -1,6 +1,7 @@
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
 import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
+import { once } from '../../src/core/names/once-each.ts';
 import { createNameSearch } from '../../src/core/names/search-names.ts';
 import { readAsOf } from '../../src/core/product/read-as.ts';
 import { type ReadOptions, readLabel } from '../../src/core/reading/reading.ts';
@@ -9,6 +10,7 @@ import type { Remembered } from '../../src/store/remembered.ts';
 import type { Knowing } from '../../src/use/knowing.ts';
 import { marketBy, practiceOf } from '../../src/use/practice-of.ts';
 import { dayOf } from '../../src/use/today.ts';
+import { written } from './written.ts';
 
 export { practice };
 
@@ -17,8 +19,8 @@ export { practice };
  * before it is asked for: a worker woken for a setting or a product kept needs none of it.
  */
 export function createReadings() {
-  const lookup = once(() => createLookup(entries, patterns, limits));
-  const finder = once(() => createFinder(entries, lookup(), findingFacts));
+  const lookup = once(() => createLookup(entries, patterns, limits, written.keys?.split('\n')));
+  const finder = once(() => createFinder(entries, lookup(), findingFacts, written.vocabulary?.split('\n')));
   const searchNames = once(() => createNameSearch(entries, lookup().close));
   /** Each text on its own: one that could not be read is no list, and takes no other with it. */
   const read = (text: string, as: ReadOptions) => {
@@ -49,12 +51,6 @@ export function createReadings() {
         read(text, { ...readAsOf(as, marketBy(practice, remembered)), readAs: remembered.readAs }),
     }),
   };
-}
-
-/** What is made when it is first asked for. */
-function once<T>(make: () => T): () => T {
-  let made: T | undefined;
-  return () => (made ??= make());
 }
 
 export type Readings = ReturnType<typeof createReadings>;

@@ -44,15 +44,16 @@ const wordTests = ({ headings, denials, prose, around, own, goods, shared }: Fin
   single: folded(own.single.words),
 });
 
-/** Builds the finder: once, wherever pages are read. */
+/** Builds the finder: once, wherever pages are read. Its words may have been gathered before (`vocabularyOf`). */
 export function createFinder(
   entries: readonly Pick<Entry, 'name' | 'aliases'>[],
   lookup: Pick<Lookup, 'find'>,
   facts: FindingFacts,
+  words: Iterable<string> = vocabularyOf(entries, facts),
 ): Finder {
   const strong = folded(facts.headings.words.flatMap(({ words }) => words));
   const weak = folded(facts.headings.words.flatMap((each) => each.weak ?? []));
-  const vocabulary = vocabularyOf(entries, facts);
+  const vocabulary = new Set(words);
   const frequent = folded(facts.own.frequent.words);
   const slips = facts.headings.slips.words;
 
@@ -84,7 +85,10 @@ export function createFinder(
 }
 
 /** Words the dictionary's names are made of, and those of plain-English names. */
-function vocabularyOf(entries: readonly Pick<Entry, 'name' | 'aliases'>[], facts: FindingFacts): Set<string> {
+export function vocabularyOf(
+  entries: readonly Pick<Entry, 'name' | 'aliases'>[],
+  facts: FindingFacts,
+): Set<string> {
   const names = entries.flatMap(({ name, aliases = [] }) => [name, ...aliases]);
   const words = new Set(
     [...names, ...facts.own.plain.words, ...facts.genera]

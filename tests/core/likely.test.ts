@@ -38,6 +38,28 @@ describe('the likely share of a name', () => {
   ] as const)('%s has none', (_, text, name, kind) => {
     expect(named(text, name, kind).likely).toBeUndefined();
   });
+  it('a spray of two phases keeps to their frame, one that is held together to a lotion’s', () => {
+    const two = named('Aqua, Cyclopentasiloxane, Dimethicone, Sodium Chloride, Parfum', 'Cyclo', 'leave-in');
+    expect(two.likely!.max).toBe(50);
+    expect(two.likelyWhy).toMatchObject({ basis: 'frame', source: 'frames-2013' });
+    const one = named('Aqua, Cyclopentasiloxane, Carbomer, Dimethicone, Parfum', 'Cyclo', 'leave-in');
+    expect(one.likely!.max).toBe(5);
+  });
+  it('a cationic conditioner in front of a solid bar is part of its body, further back it is not', () => {
+    const bar = 'Cetearyl Alcohol, Behentrimonium Methosulfate, Theobroma Cacao Seed Butter, Parfum';
+    expect(named(bar, 'Behen').likely).toBeUndefined();
+    expect(named(bar.replace('Cetearyl Alcohol,', 'Aqua, Cetearyl Alcohol,'), 'Behen').likely!.max).toBe(5);
+    const late = `Sodium Cocoyl Isethionate, Stearic Acid, Cetyl Alcohol, Cetearyl Alcohol, Kaolin, Illite, ${bar}`;
+    expect(named(late, 'Behen', 'cleanser').likely!.max).toBeLessThan(5);
+  });
+  it('a law that allows a trace does not hold a name in front, nor those after it', () => {
+    const text =
+      'Aqua, Stearyl Alcohol, Cyclopentasiloxane, Cetyl Alcohol, Stearamidopropyl Dimethylamine, Parfum';
+    expect(named(text, 'Cyclo').likely!.max).toBeGreaterThan(1);
+    expect(named(text, 'Stearamido').likely!.max).toBeGreaterThan(1);
+    const lawful = readLabel(text, lookup, { kind: 'conditioner', use: 'rinse-off', market: 'eu' });
+    expect(lawful.mentions[2]!.likely!.max).toBeLessThanOrEqual(0.1);
+  });
   it('where the order says nothing, the place says nothing either', () => {
     const text = 'Aqua, Cetyl Alcohol, Glycerin, Hydrolyzed Wheat Protein, Milk Extract, Panthenol';
     expect(read(text).order).toBe('uninformative');

@@ -31,3 +31,20 @@ describe('rows written before the program was asked', () => {
     expect(wrong.filter((row) => !open.includes(row))).toEqual([]);
   });
 });
+
+describe('amounts written before the program was asked', () => {
+  const amounts = join(import.meta.dirname, 'amounts');
+  it('bands meet those of worked formulas, and four upper ends of five lie within three times', () => {
+    const { rows, marks } = scoreTable('estimates', amounts)!;
+    const right = (of: string) => marks.filter((mark) => mark.of === of && mark.right).length / rows;
+    expect(rows).toBe(48);
+    expect(right('bands meet')).toBe(1);
+    expect(right('upper end within three times')).toBeGreaterThanOrEqual(0.8);
+  });
+  it('more moisture and more protein, but for a dose too small to name', () => {
+    const { marks } = scoreTable('moisture-order', amounts)!;
+    const wrong = marks.filter(({ right }) => !right).map(({ of, row }) => `${of}: ${row}`);
+    expect(marks).toHaveLength(78);
+    expect(wrong).toEqual(['protein: P22 · P21', 'protein: P22 · P25']);
+  });
+});

@@ -161,7 +161,8 @@ function ownOf(
     ...(tier === 'behind' && { basis: 'mark' }),
   };
   const lawful: Own = ceiling !== undefined && ceiling < none.most ? { most: ceiling, basis: 'law' } : none;
-  if (!use || (use.bulk && !watery && tier !== 'behind')) return lawful;
+  const body = !watery && (use?.bulk === 'front' ? tier === 'front' : use?.bulk && tier !== 'behind');
+  if (!use || body) return lawful;
   const treats = kind !== undefined && levels.treatments.includes(kind) && use.treatment;
   const figure = {
     front: treats || use.front,
@@ -170,8 +171,11 @@ function ownOf(
     behind: use.behind,
   }[tier];
   const most = figure && percentOf(figure, used);
+  // In front stands more than a trace: a product that keeps such a law would not print it there.
+  const more = tier === 'front' && (ceiling ?? line) < line && (most ?? 0) > line;
+  const within = more ? none : lawful;
   const held: Own =
-    most === undefined || most >= lawful.most ? lawful : { most, basis: basisOf(figure!, used) };
+    most === undefined || most >= within.most ? within : { most, basis: basisOf(figure!, used) };
   const registered = own && percentOf(own, used);
   return registered === undefined || registered >= held.most
     ? held
@@ -197,7 +201,10 @@ function frameOf(
 ): Frame | undefined {
   if (!kind) return undefined;
   const asUsed = use && use !== usualUse[kind] ? levels.otherUse[use] : kind;
-  const { frame, needs, else: other } = levels.kinds[asUsed];
-  const holds = !needs || list.slice(0, front).some(({ of }) => of && needs.includes(of.id));
-  return levels.frames.find(({ id }) => id === (holds ? frame : other));
+  const inFront = list.slice(0, front).flatMap(({ of }) => of?.id ?? []);
+  const hasOne = (classes: readonly string[]) => classes.some((each) => inFront.includes(each));
+  const kept = levels.kinds[asUsed].find(
+    ({ needs, without }) => (!needs || hasOne(needs)) && !(without && hasOne(without)),
+  );
+  return levels.frames.find(({ id }) => id === kept?.frame);
 }

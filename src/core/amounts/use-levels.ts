@@ -47,8 +47,8 @@ export type UseClass = {
   asSupplied?: true;
   /** In front in a product made for it. */
   treatment?: Figure;
-  /** May be the body of a product without water: no bound of its own there. */
-  bulk?: true;
+  /** May be the body of a product without water: no bound of its own there, or none among its first names. */
+  bulk?: true | 'front';
   /** Usual sign that the one-percent line is reached. */
   mark?: true;
 };
@@ -63,8 +63,8 @@ export type UseLevels = {
   /** Highest registered use of single names where it lies below their class, rinse-off and leave-on. */
   names: Record<string, [rinseOff: number | null, leaveOn: number | null]>;
   frames: Frame[];
-  /** `frame` where it holds one of `needs` (if any are named) in front, `else` the other. */
-  kinds: Record<ProductKind, { frame: string; needs?: string[]; else?: string }>;
+  /** The first frame that holds one of `needs` (if any are named) in front, and none of `without`. */
+  kinds: Record<ProductKind, { frame: string; needs?: string[]; without?: string[] }[]>;
   /** The kind whose frame stands in where a product is not used as its kind usually is. */
   otherUse: Record<Use, ProductKind>;
   /** Kinds in which `treatment` holds. */

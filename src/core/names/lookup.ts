@@ -18,7 +18,7 @@ import { createClose, type Name } from './near/close-spellings.ts';
 import { createMend } from './near/mend.ts';
 import type { Words } from './near/near-words.ts';
 import { keyOf, normalName } from './normal-form.ts';
-import { onceEach } from './once-each.ts';
+import { once, onceEach } from './once-each.ts';
 import { createSourceWords, type Sources } from './source-words.ts';
 import { knownAs, type ToldKind } from './told-as.ts';
 
@@ -75,25 +75,36 @@ export type Lookup = {
   remarks: Remarks;
 };
 
-/** Builds the lookup from the dictionary. Pure; entries, patterns and limits are plain data. */
+/** What every printed name is filed under: INCI names in their order, then aliases in theirs. */
+export const keysOf = (entries: readonly Entry[]): string[] =>
+  printedNames(entries).map(({ printed }) => keyOf(normalName(printed)));
+
+const printedNames = (entries: readonly Entry[]) => [
+  ...entries.map((entry) => ({ entry, printed: entry.name })),
+  ...entries.flatMap((entry) => (entry.aliases ?? []).map((printed) => ({ entry, printed }))),
+];
+
+/**
+ * Builds the lookup from the dictionary. Pure; entries, patterns and limits are plain data. `keys` may have been
+ * worked out before (`keysOf`): that is nearly all the time it takes.
+ */
 export function createLookup(
   entries: readonly Entry[],
   patterns: readonly Pattern[],
   limits: Limits,
+  keys: readonly string[] = keysOf(entries),
 ): Lookup {
   const filed = new Map<string, Filed>();
-  const names: Name[] = []; // in their normal form, each with the INCI name it leads to
-  const file = (entry: Entry, printed: string, how: Filed['how']) => {
-    const normal = normalName(printed);
-    const key = keyOf(normal);
-    names.push({ normal, name: entry.name });
-    if (how === 'exact' || !filed.has(key)) filed.set(key, { entry, how });
-  };
   // INCI names are filed before any alias: a name that is both is the INCI name.
-  for (const entry of entries) file(entry, entry.name, 'exact');
-  for (const entry of entries) for (const alias of entry.aliases ?? []) file(entry, alias, 'alias');
+  for (const [at, entry] of entries.entries()) filed.set(keys[at]!, { entry, how: 'exact' });
+  let at = entries.length;
+  for (const entry of entries)
+    for (const _ of entry.aliases ?? []) {
+      const key = keys[at++]!;
+      if (!filed.has(key)) filed.set(key, { entry, how: 'alias' });
+    }
   const rules = patterns.map((pattern) => ({ pattern, built: undefined as Built | undefined }));
-  const mayTake = createCandidates(patterns);
+  const mayTake = once(() => createCandidates(patterns));
   const takes = (rule: (typeof rules)[number], normal: string) => {
     rule.built ??= built(rule.pattern);
     return rule.built.match.test(normal) && !rule.built.not?.test(normal);
@@ -102,14 +113,20 @@ export function createLookup(
   const ruleOf = (normal: string) => {
     if (normal.length > longestPattern) return undefined;
     if (ruled.has(normal)) return ruled.get(normal);
-    const first = mayTake(normal).find((rule) => takes(rules[rule]!, normal));
+    const first = mayTake()(normal).find((rule) => takes(rules[rule]!, normal));
     if (ruled.size >= mostRemembered) ruled.clear();
     const rule = first === undefined ? undefined : patterns[first];
     ruled.set(normal, rule);
     return rule;
   };
-  const caps = new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit]));
-  const close = createClose(() => names);
+  const caps = once(() => new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit])));
+  const capOf = (found: Found) =>
+    found.how === 'none' ? undefined : caps().get(keyOf(normalName(found.name)));
+  /** In their normal form, each with the INCI name it leads to. */
+  const names = once((): Name[] =>
+    printedNames(entries).map(({ entry, printed }) => ({ normal: normalName(printed), name: entry.name })),
+  );
+  const close = createClose(names);
   const mend = createMend(names, patterns, (normal) => named(normal, normal));
   const sources = createSourceWords(limits.sourceWords ?? []);
   const met = onceEach<Met>(mostRemembered);
@@ -158,9 +175,12 @@ export function createLookup(
     };
   };
 
+  const remarks = once(() => createRemarks(limits.remarks));
   return {
     thresholds: limits.thresholds,
-    remarks: createRemarks(limits.remarks),
+    get remarks() {
+      return remarks();
+    },
     ...(limits.usual && { usual: limits.usual }),
     find: (raw) => meet(raw).found,
     named: (raw) => ((raw.length > longestName ? undefined : named(normalName(raw), raw)) ?? unmet).found,
@@ -169,7 +189,7 @@ export function createLookup(
     known,
     useOf: (found) => useOf(found, known(found)),
     lawOf(found) {
-      const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
+      const cap = capOf(found);
       if (cap?.banned) return { change: 'banned', from: cap.banned };
       return cap?.since ? { change: 'limited', from: cap.since } : undefined;
     },
@@ -186,7 +206,7 @@ export function createLookup(
     close: (raw, most = 3) =>
       raw.length > longestName ? [] : close(normalName(wholeForms(raw).at(-1) ?? raw), most),
     ceiling(found, use) {
-      const cap = found.how === 'none' ? undefined : caps.get(keyOf(normalName(found.name)));
+      const cap = capOf(found);
       if (!cap) return undefined;
       if (use === 'rinse-off') return cap.rinseOff;
       if (use === 'leave-on') return cap.leaveOn;

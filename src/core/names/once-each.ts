@@ -1,3 +1,12 @@
+/** What is made when it is first asked for. */
+export function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
 /**
  * Answers worked out once for each key and kept; past `most` of them all are forgotten. Nothing (`undefined`) is
  * an answer too.

@@ -1,4 +1,5 @@
 import Fuse from 'fuse.js';
+import { once } from '../once-each.ts';
 import { createWords } from './near-words.ts';
 
 /**
@@ -7,11 +8,8 @@ import { createWords } from './near-words.ts';
  * Built on first use.
  */
 export function createClose(names: () => readonly Name[]) {
-  let built: ReturnType<typeof index> | undefined;
-  return (normal: string, most: number): string[] => {
-    built ??= index(names());
-    return closeNames(normal, most, built);
-  };
+  const built = once(() => index(names()));
+  return (normal: string, most: number): string[] => closeNames(normal, most, built());
 }
 
 /** `normal` is what is compared, `name` what is offered: the INCI name. */

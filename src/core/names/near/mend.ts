@@ -2,7 +2,7 @@ import type { Pattern } from '../entry.ts';
 import type { Found, Met } from '../lookup.ts';
 import { wholeForms } from '../name-forms.ts';
 import { normalName } from '../normal-form.ts';
-import { onceEach } from '../once-each.ts';
+import { once, onceEach } from '../once-each.ts';
 import type { Name } from './close-spellings.ts';
 import { respelled } from './mend-spelling.ts';
 import { createWords, type Words } from './near-words.ts';
@@ -13,15 +13,11 @@ const mostOff = 3; // letters of a whole name
 
 /** Mends unknown names, with the words of the dictionary gathered on first use. */
 export function createMend(
-  names: readonly Name[],
+  names: () => readonly Name[],
   patterns: readonly Pattern[],
   named: (normal: string) => Met | undefined,
 ) {
-  let gathered: Words | undefined;
-  const words = () => {
-    gathered ??= createWords(wordsIn(names, patterns));
-    return gathered;
-  };
+  const words = once(() => createWords(wordsIn(names(), patterns)));
   const met = onceEach<Found>(mostRemembered);
   return {
     words,
