@@ -12,12 +12,13 @@ import { bring } from './bring.ts';
 import { withKind } from './kinds.ts';
 import type { Readings } from './knowing.ts';
 import { badgeOf, type TabPages } from './tab-pages.ts';
+import { createTurns, type Frame } from './turns.ts';
 import { wordsOf } from './words.ts';
 
 const mostLists = 60; // of one page: a kit has a dozen
 
 type Sent = Messages['page-lists']['request'];
-type Place = { tab: number; frame: number; site?: string | undefined };
+type Place = Frame & { site?: string | undefined };
 
 /** The address of a page as it says itself, on the site that the browser says it is on. */
 const addressOf = (said: string, site: string | undefined): string =>
@@ -35,18 +36,12 @@ export function createPages(
 
   const bringPainter = ({ tab, frame }: Place) => bring({ tabId: tab, frameIds: [frame] }, 'painter.js');
 
-  const begun = new Map<string, object>();
-  /** Says that this frame shows something newer than all before; tells whether that holds no more. */
-  const newest = ({ tab, frame }: Place) => {
-    const [key, mine] = [`${tab} ${frame}`, {}];
-    begun.set(key, mine);
-    return () => begun.get(key) !== mine;
-  };
+  const turns = createTurns();
 
   return {
     show,
     async read({ texts, clues, canPaint, url: said, title }: Sent, at: Place): Promise<ListOrder[]> {
-      const off = newest(at);
+      const off = turns.newest(at);
       const url = addressOf(said, at.site);
       const remembering = keeper.remembered();
       const { finder } = readings; // built, in a worker just woken, while the store is read
@@ -76,14 +71,14 @@ export function createPages(
         places: found[each.list.id]!.places,
       }));
     },
-    async left({ tab, frame }: Place, url: string, title: string): Promise<void> {
-      newest({ tab, frame });
-      await pages.put(tab, frame, { url, title, lists: [] });
-      await show(tab);
+    async left(at: Place, url: string, title: string): Promise<void> {
+      turns.newest(at);
+      await pages.put(at.tab, at.frame, { url, title, lists: [] });
+      await show(at.tab);
     },
     /** Nothing of this tab is read any more. */
     async drop(tab: number): Promise<void> {
-      for (const key of begun.keys()) if (key.startsWith(`${tab} `)) begun.delete(key);
+      turns.forget(tab);
       await pages.drop(tab);
       await show(tab).catch(() => undefined);
     },

@@ -1,35 +1,9 @@
 import type { WxtBrowser } from 'wxt/browser';
 import type { Site } from '../../src/store/remembered.ts';
 import { originOf, siteOf } from '../../src/use/acts/sites.ts';
+import { filesFor, scriptIds as ids, isTaught, scriptsFor, stands } from '../../src/use/reader-scripts.ts';
 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
-
-const reader = 'content-scripts/reader.js';
-const ids = ['reader', 'reader-taught'];
-
-/** Match pattern of an origin, whatever its port: not every browser knows ports here. */
-const patternOf = (origin: string) => {
-  const { protocol, hostname } = new URL(origin);
-  return `${protocol}//${hostname}/*`;
-};
-
-const hasPort = ({ origin }: Site) => new URL(origin).port !== '';
-/** Paused, and told from every other site by its pattern: no script of ours stands there. */
-const isQuiet = (site: Site) => site.paused && !hasPort(site);
-/** Sites whose reader has to ask before it reads: paused ones by the port, and those with lists at known places. */
-const isTaught = (site: Site) => !isQuiet(site) && (site.paused || site.listsAt.length > 0);
-/** Where scripts stand, whatever the order it is told in. */
-const stands = (
-  scripts: Pick<chrome.scripting.RegisteredContentScript, 'id' | 'matches' | 'excludeMatches'>[],
-) =>
-  scripts
-    .map(
-      ({ id, matches, excludeMatches }) =>
-        `${id} ${matches?.toSorted()} but ${excludeMatches?.toSorted() ?? ''}`,
-    )
-    .sort()
-    .join('; ');
-const patternsOf = (sites: readonly Site[]) => [...new Set(sites.map(({ origin }) => patternOf(origin)))];
 
 /**
  * Where pages are read: one content script, registered for the origins the reader granted, on sites that were
@@ -50,13 +24,7 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       sites(),
       browser.scripting.getRegisteredContentScripts({ ids }),
     ]);
-    const quiet = patternsOf(known.filter(isQuiet));
-    const taught = patternsOf(known.filter(isTaught));
-    const rest = { allFrames: true, runAt: 'document_idle' as const };
-    const wanted = [
-      { id: 'reader', js: [reader], matches: origins, excludeMatches: [...quiet, ...taught], ...rest },
-      { id: 'reader-taught', js: ['taught.js', reader], matches: taught, excludeMatches: quiet, ...rest },
-    ].filter(({ matches }) => origins.length > 0 && matches.length > 0);
+    const wanted = scriptsFor(origins, known);
     if (stands(wanted) === stands(registered)) return { origins, changed: false };
     const has = new Set(registered.map(({ id }) => id));
     const gone = [...has].filter((id) => !wanted.some((script) => script.id === id));
@@ -92,7 +60,7 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       .catch(() => undefined);
     if (there) return;
     const target = { tabId: tab, allFrames: true };
-    await browser.scripting.executeScript({ target, files: [...(taught ? ['taught.js'] : []), reader] });
+    await browser.scripting.executeScript({ target, files: filesFor(taught) });
   }
 
   return {

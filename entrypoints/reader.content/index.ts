@@ -7,6 +7,7 @@ import { startReader } from '../../src/page/read/reader.ts';
 import { seekShelf } from '../../src/page/read/shelf-gate.ts';
 import type { Shelf } from '../../src/page/shelf/shelf.ts';
 import type { ReaderContext } from './context.ts';
+import { newId, sameOriginAsTop, siteHere } from './here.ts';
 
 export default defineContentScript({
   registration: 'runtime',
@@ -79,19 +80,3 @@ export default defineContentScript({
     ctx.signal.addEventListener('abort', deaf);
   },
 });
-
-/** What was taught of this site; the background is asked, and woken, only where something was. */
-const siteHere = async () =>
-  ours.taught ? ask(browser.runtime, 'site-here', null) : { paused: false, listsAt: [] };
-
-// `randomUUID` is not there on pages without https.
-const newId = () => crypto.getRandomValues(new Uint32Array(4)).join('-');
-
-/** Frames of other origins (advertisements, players) are left alone. */
-function sameOriginAsTop(): boolean {
-  try {
-    return window.top?.document !== undefined;
-  } catch {
-    return false;
-  }
-}
