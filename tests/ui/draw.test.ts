@@ -60,7 +60,7 @@ const strip: StripWords = {
 
 describe('a card', () => {
   it('has the glyph and the name first, sentences in order, the share between its ends, the source last', () => {
-    const drawn = drawCard(card, 'Share, %');
+    const drawn = drawCard(card, 'Share, %', 'en');
     const words = drawn.map(textOf);
     expect(words).toEqual([
       card.title,
@@ -78,8 +78,8 @@ describe('a card', () => {
   });
 
   it('has no empty line where nothing is cited, and a bar where both ends meet', () => {
-    const drawn = drawCard({ ...card, source: '', share: { min: 2, max: 2 } }, '');
-    expect(drawn.length).toBe(drawCard(card, '').length - 1);
+    const drawn = drawCard({ ...card, source: '', share: { min: 2, max: 2 } }, '', 'en');
+    expect(drawn.length).toBe(drawCard(card, '', 'en').length - 1);
     const bar = drawn.flatMap(elementsIn).find(([, { class: name }]) => name === 'fill')!;
     const [, from, to] = /^M(\S+) 6\.5H([\d.]+)/.exec(String(bar[1].d))!;
     expect(Number(to) - Number(from)).toBe(1);

@@ -32,7 +32,16 @@ describe('numbers as people write them', () => {
 
   it('says what is wrong and changes nothing', () => {
     const got: (number | undefined)[] = [];
-    draw(<NumberField label="Size" value={50} onNumber={(n) => got.push(n)} wrong="No number" max={100} />);
+    draw(
+      <NumberField
+        lang="en"
+        label="Size"
+        value={50}
+        onNumber={(n) => got.push(n)}
+        wrong="No number"
+        max={100}
+      />,
+    );
     const input = document.querySelector('input')!;
     const type = (text: string) =>
       act(() => {

@@ -154,7 +154,7 @@ export function marksOf(reading: Reading, t: Translate, sources: Sources): Mark[
         line: lineOf(glyphs),
         label: `${card.title}: ${card.kind}`,
         glyph: drawGlyph(glyphs[0]),
-        card: drawCard(card, t('page.painter.share')),
+        card: drawCard(card, t('page.painter.share'), t.lang),
       },
     ];
   });

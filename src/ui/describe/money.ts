@@ -1,8 +1,8 @@
-/** An amount as people write it; a page may print any three letters as its currency. */
-export function money(amount: number, currency: string, lang: string): string {
+/** An amount as people write it, with its currency where that is known; a page may print any three letters as one. */
+export function money(amount: number, currency: string | undefined, lang: string): string {
   try {
-    return new Intl.NumberFormat(lang, { style: 'currency', currency }).format(amount);
+    return new Intl.NumberFormat(lang, currency ? { style: 'currency', currency } : {}).format(amount);
   } catch {
-    return `${amount.toFixed(2)} ${currency}`;
+    return `${new Intl.NumberFormat(lang, { maximumFractionDigits: 2 }).format(amount)} ${currency}`;
   }
 }

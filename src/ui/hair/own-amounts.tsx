@@ -51,6 +51,7 @@ function OwnAmount(props: {
   return (
     <div onFocusOut={leave}>
       <NumberField
+        lang={t.lang}
         label={t(`routine.kind.${props.kind}`)}
         value={told ? told.grams : props.grams}
         unit="g"

@@ -102,6 +102,7 @@ function Guide(props: { world: World; draft: Draft; onDraft: (draft: Draft) => v
   const length = (name: 'rest' | 'stretched' | 'after') => (
     <NumberField
       key={unit + name}
+      lang={t.lang}
       label={t(`hair.stretch.${name}`)}
       unit={unit}
       min={min}

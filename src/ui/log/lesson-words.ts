@@ -5,15 +5,14 @@ import { cadenceWords } from '../routine/steps/step-editor.tsx';
 import { moveWords, wishWords } from '../routine/suggestions.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
-import { toUnits } from './units.ts';
+import { degreesWords } from './units.ts';
 
 /** One thing that was otherwise than the time before. */
 export function differenceWords(world: World, difference: Difference): string {
   const { t } = world;
   if (difference.what === 'air') {
     const imperial = world.remembered.settings.units === 'imperial';
-    const degrees = (celsius: number) =>
-      `${Math.round(toUnits(celsius, imperial))} ${imperial ? '°F' : '°C'}`;
+    const degrees = (celsius: number) => degreesWords(Math.round(celsius), imperial, t.lang);
     return t('log.differed.air', { dew: degrees(difference.dew), before: degrees(difference.before) });
   }
   const kind = t(`routine.kind.${difference.kind}`);

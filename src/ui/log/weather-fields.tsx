@@ -5,7 +5,7 @@ import { dayStep } from '../../core/wash-day/rules/day.ts';
 import { NumberField } from '../parts/field.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
-import { toCelsius, toUnits } from './units.ts';
+import { degreesWords, toCelsius, toUnits } from './units.ts';
 
 type Weather = Partial<NonNullable<LogEntry['weather']>>;
 
@@ -21,6 +21,7 @@ export function WeatherFields(props: {
   return (
     <div class="weather">
       <NumberField
+        lang={t.lang}
         label={t('log.temperature')}
         unit={imperial ? '°F' : '°C'}
         value={weather.celsius === undefined ? undefined : toUnits(weather.celsius, imperial)}
@@ -33,6 +34,7 @@ export function WeatherFields(props: {
         }}
       />
       <NumberField
+        lang={t.lang}
         label={t('log.humidity')}
         unit="%"
         value={weather.humidity}
@@ -64,7 +66,6 @@ export function WeatherWords({
   const dew = dewPoint(celsius, humidity);
   if (dew === undefined) return null;
   const imperial = remembered.settings.units === 'imperial';
-  const unit = imperial ? '°F' : '°C';
   const remark = weatherRemark(
     { celsius, humidity },
     done.steps.map((step) =>
@@ -76,9 +77,9 @@ export function WeatherWords({
     <>
       <p class="hint">
         {t('log.weather', {
-          temperature: `${toUnits(celsius, imperial)} ${unit}`,
+          temperature: degreesWords(celsius, imperial, t.lang),
           humidity,
-          dew: `${toUnits(Math.round(dew), imperial)} ${unit}`,
+          dew: degreesWords(Math.round(dew), imperial, t.lang),
         })}
       </p>
       {remark && (

@@ -2,13 +2,16 @@ import { bringsFor } from '../../core/amounts/brings.ts';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { judgeMet } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
+import { money } from '../describe/money.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
 import { Select } from '../parts/select.tsx';
 import { MetAgain } from '../products/met-again.tsx';
+import { sizeWords } from '../products/price.ts';
 import { SameBottle } from '../products/same-bottle.tsx';
+import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 import { Cautions } from './cautions.tsx';
 import { ListActions } from './list-actions.tsx';
@@ -17,17 +20,11 @@ import { UnknownNames } from './unknown-names.tsx';
 import { Verdict } from './verdict.tsx';
 
 /** Price, size and maker in one line, as far as they are told. */
-function factsLine({ maker, size, sizeUnit, price, currency }: ProductFacts, lang: string): string {
-  const said: string[] = [];
-  if (maker) said.push(maker);
-  if (size !== undefined) said.push(`${new Intl.NumberFormat(lang).format(size)} ${sizeUnit ?? 'ml'}`);
-  if (price !== undefined)
-    said.push(
-      currency
-        ? new Intl.NumberFormat(lang, { style: 'currency', currency }).format(price)
-        : new Intl.NumberFormat(lang).format(price),
-    );
-  return said.join(' · ');
+function factsLine(facts: ProductFacts, t: Translate): string {
+  const { maker, price, currency } = facts;
+  return [maker, sizeWords(t, facts), price !== undefined && money(price, currency, t.lang)]
+    .filter(Boolean)
+    .join(' · ');
 }
 
 /** Everything told of one list: sum, answer, what to do, names, what is not known, cautions. */
@@ -56,7 +53,7 @@ export function ListReading(props: {
     );
   return (
     <>
-      <Card over={factsLine(facts, t.lang)} title={facts.name}>
+      <Card over={factsLine(facts, t)} title={facts.name}>
         <Verdict world={world} judged={judged} checks={checks} notForHair={notForHair}>
           <p class="sums">{sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}</p>
         </Verdict>

@@ -86,11 +86,20 @@ export function parseNumber(text: string): number | undefined {
   return /^[-−]?\d*\.?\d+$|^[-−]?\d+\.$/.test(plain) ? Number(plain.replace('−', '-')) : undefined;
 }
 
+/** Digits as the language writes them, without marks between thousands: what can be typed and read back. */
+const numberWords = (value: number, lang: string) =>
+  new Intl.NumberFormat(lang, {
+    useGrouping: false,
+    maximumFractionDigits: 6,
+    numberingSystem: 'latn',
+  }).format(value);
+
 /**
  * A number written in either decimal style. Calls `onNumber` with the number, or with undefined when the
  * field is empty; anything else shows `wrong` and changes nothing.
  */
 export function NumberField(props: {
+  lang: string;
   label: ComponentChildren;
   value: number | undefined;
   onNumber: (value: number | undefined) => void;
@@ -103,7 +112,7 @@ export function NumberField(props: {
   help?: ComponentChildren;
 }) {
   const [draft, setDraft] = useState<string | undefined>();
-  const written = draft ?? (props.value === undefined ? '' : String(props.value));
+  const written = draft ?? (props.value === undefined ? '' : numberWords(props.value, props.lang));
   const parsed = parseNumber(written);
   const fits =
     parsed !== undefined && parsed >= (props.min ?? -Infinity) && parsed <= (props.max ?? Infinity);

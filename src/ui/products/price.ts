@@ -6,16 +6,8 @@ import {
   priceOfGrams,
   pricePer100,
 } from '../../core/product/product.ts';
+import { money } from '../describe/money.ts';
 import type { Translate } from '../words/index.ts';
-
-/** An amount as the language writes it, with its currency where that is known. */
-export const money = (lang: string, price: number, currency: string | undefined) => {
-  try {
-    return new Intl.NumberFormat(lang, currency ? { style: 'currency', currency } : {}).format(price);
-  } catch {
-    return `${price} ${currency}`; // a page may print any three letters as its currency
-  }
-};
 
 type Sized = Pick<Product, 'size' | 'sizeUnit'>;
 type Priced = Pick<ProductSource, 'price' | 'currency' | 'size' | 'sizeUnit'>;
@@ -33,7 +25,7 @@ export function amountPriceWords(
   const offered = offerOf(product, source);
   const per = pricePer100(offered);
   if (per === undefined) return undefined;
-  const of = (price: number) => money(t.lang, price, source.currency);
+  const of = (price: number) => money(price, source.currency, t.lang);
   const wash = grams === undefined ? undefined : priceOfGrams(offered, grams);
   return [
     t('products.per-100', { price: of(per), unit: offered.sizeUnit }),
@@ -44,7 +36,7 @@ export function amountPriceWords(
 /** "€14.00 · €7.00 for 100 ml · about €0.42 a wash"; undefined where a source says no price. */
 export function priceWords(t: Translate, product: Sized, source: Priced, grams?: number): string | undefined {
   if (source.price === undefined) return undefined;
-  return [money(t.lang, source.price, source.currency), amountPriceWords(t, product, source, grams)]
+  return [money(source.price, source.currency, t.lang), amountPriceWords(t, product, source, grams)]
     .filter(Boolean)
     .join(' · ');
 }

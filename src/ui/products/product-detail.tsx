@@ -157,6 +157,7 @@ function Corrections({ world: { t }, product, onKeep }: Corrected) {
       />
       <div onFocusOut={keepSize}>
         <NumberField
+          lang={t.lang}
           label={t('products.size')}
           unit={product.sizeUnit ?? 'ml'}
           min={0.1}

@@ -67,6 +67,7 @@ export function RoutinePicker(props: {
           <TextField label={t('routine.name')} value={name ?? routine.name} onInput={setName} />
         </form>
         <NumberField
+          lang={t.lang}
           label={t('routine.wash-every')}
           value={routine.washEvery}
           unit={t('routine.days')}

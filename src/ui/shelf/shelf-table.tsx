@@ -138,6 +138,7 @@ function PriceLimitField({ world: { t, change, remembered }, rows }: { world: Wo
   const { shelfPrice } = remembered.settings;
   return (
     <NumberField
+      lang={t.lang}
       label={t('shelf.price')}
       hint={t('shelf.price.hint')}
       unit={currency}

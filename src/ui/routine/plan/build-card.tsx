@@ -74,6 +74,7 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
         />
         {prices.of.size > 0 && (
           <NumberField
+            lang={t.lang}
             label={t('plan.price')}
             value={price}
             {...(prices.currency && { unit: prices.currency })}

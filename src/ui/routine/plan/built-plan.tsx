@@ -7,10 +7,10 @@ import { keepRoutine } from '../../../use/acts/routines.ts';
 import { wishFor } from '../../../use/acts/wishes.ts';
 import type { WashPrices } from '../../../use/judge/price-of-wash.ts';
 import { carryOut } from '../../carry-out.ts';
+import { money } from '../../describe/money.ts';
 import { AnswerHead } from '../../parts/answer-head.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
-import { money } from '../../products/price.ts';
 import type { World } from '../../world.ts';
 import { cadenceWords } from '../steps/step-editor.tsx';
 import { wishWords } from '../suggestions.tsx';
@@ -84,7 +84,7 @@ function PriceOfWash(props: { world: World; routine: Routine; plan: BuiltPlan; p
   const { steps } = props.plan;
   const unknown = steps.filter(({ product = '' }) => !of.has(product)).length;
   if (unknown === steps.length) return null;
-  const price = money(t.lang, priceOf(steps, of, props.routine.washEvery), currency);
+  const price = money(priceOf(steps, of, props.routine.washEvery), currency, t.lang);
   return <p class="hint">{t('plan.price.wash', { price, n: unknown })}</p>;
 }
 

@@ -40,6 +40,7 @@ export function StepEditor(props: {
       />
       <CadenceChoice {...props} />
       <NumberField
+        lang={t.lang}
         label={t('routine.step.grams')}
         value={step.grams}
         unit="g"
@@ -127,6 +128,7 @@ function CadenceChoice({
       {cadence.every !== 'wash' && (
         <NumberField
           key={cadence.every}
+          lang={t.lang}
           label={t(`routine.cadence.${cadence.every}.n`)}
           value={cadence.n}
           min={1}
@@ -137,6 +139,7 @@ function CadenceChoice({
       )}
       {cadence.every === 'nth-wash' && cadence.n > 1 && (
         <NumberField
+          lang={t.lang}
           label={t('routine.cadence.turn')}
           value={cadence.from}
           min={1}
