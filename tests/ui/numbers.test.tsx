@@ -182,7 +182,7 @@ describe('numbers in German', () => {
 
   it('a temperature, and a price in what is no currency', () => {
     expect(degreesWords(21.5, false, 'de')).toBe('21,5 °C');
-    expect(money(3.5, 'XYZW', 'de')).toBe('3,5 XYZW');
+    expect(money(3.5, 'XYZW', 'de')).toBe('3,50 XYZW');
     expect(money(3.5, undefined, 'fr')).toBe('3,5');
   });
 });

@@ -281,7 +281,7 @@ describe('prices', () => {
     [{ price: 14, currency: 'EUR' }, {}, '€14.00'],
     [{ price: 9.5 }, { size: 50 }, '9.5 · 19 for 100 ml'],
     [{}, { size: 50 }, undefined],
-    [{ price: 3, currency: 'nonsense' }, {}, '3 nonsense'],
+    [{ price: 3, currency: 'nonsense' }, {}, '3.00 nonsense'],
   ])('%j of %j', (source, product, words) => expect(priceWords(t, product, source)).toBe(words));
 
   it('for a wash, where it is known how much that takes', () => {

@@ -3,6 +3,7 @@ export function money(amount: number, currency: string | undefined, lang: string
   try {
     return new Intl.NumberFormat(lang, currency ? { style: 'currency', currency } : {}).format(amount);
   } catch {
-    return `${new Intl.NumberFormat(lang, { maximumFractionDigits: 2 }).format(amount)} ${currency}`;
+    const digits = { minimumFractionDigits: 2, maximumFractionDigits: 2 };
+    return `${new Intl.NumberFormat(lang, digits).format(amount)} ${currency}`;
   }
 }
