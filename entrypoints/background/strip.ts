@@ -5,6 +5,7 @@ import { originOf } from '../../src/use/acts/sites.ts';
 import { metOnPage } from '../../src/use/judge/met-product.ts';
 import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
+import { withPicture } from './picture/with-picture.ts';
 import { wordsOf } from './words.ts';
 
 const places: Partial<Record<StripAction, string>> = { panel: 'page', add: 'routine', compare: 'compare' };
@@ -29,15 +30,16 @@ export const stripUndo = (key: string, parts: Parts): Promise<Told> => tell(part
 async function act(
   { list, action, id }: Messages['strip-act']['request'],
   { tab, frame, site }: StripAt,
-  { acting, tabPages }: Parts,
+  parts: Parts,
 ): Promise<Acted> {
+  const { acting, tabPages } = parts;
   const page = await tabPages.get(tab);
   const found = page?.lists.find((each) => each.id === list && each.frame === frame);
   if (!page || !found || originOf(page.url) !== site) return { ok: false, reason: 'page.done.gone' };
   const met = metOnPage(found, page);
   if (action === 'pause') return acting.act({ act: 'pause', url: page.url }, id);
   if (action === 'not-a-list') return acting.act({ act: 'not-a-list', url: page.url, text: met.text }, id);
-  return acting.act({ act: 'keep', met, id }, id);
+  return acting.act(await withPicture({ act: 'keep', met, id }, tab, parts), id);
 }
 
 /** What came of an act, in the reader's words; what could not be kept is said as in the panel. */

@@ -4,6 +4,7 @@ import { forgetAll } from './forget.ts';
 import { inTab } from './in-tab.ts';
 import type { Parts } from './parts.ts';
 import { pickList } from './pick.ts';
+import { withPicture } from './picture/with-picture.ts';
 
 /** What panel and pages of the extension are answered. */
 export const toViews = (parts: Parts): Answers => {
@@ -23,7 +24,7 @@ export const toViews = (parts: Parts): Answers => {
       return null;
     },
     'tab-page': ({ tab }) => tabPages.get(tab),
-    act: ({ act, id }) => acting.act(act, id),
+    act: async ({ act, id, tab }) => acting.act(await withPicture(act, tab, parts), id),
     undo: ({ key }) => acting.undo(key),
     change: (changes) => acting.act({ act: 'change', changes }, crypto.randomUUID()),
     remembered: () => keeper.remembered(),

@@ -37,7 +37,8 @@ export function createDoing(
     say,
     act(act: Act) {
       const sent = act.act === 'change' ? { ...act, changes: carrying(state.remembered, act.changes) } : act;
-      return tell(asked('act', { act: sent, id: crypto.randomUUID() }));
+      const { tab } = state;
+      return tell(asked('act', { act: sent, id: crypto.randomUUID(), ...(tab && { tab: tab.id }) }));
     },
     async undo() {
       const last = state.undos.at(-1);

@@ -131,8 +131,8 @@ export type Messages = {
   'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Told };
   /** Strip → background: takes back what this page's strip did; only it knows the key. */
   'strip-undo': { request: { key: string }; reply: Told };
-  /** Views → background: an act; its id makes a repeated one harmless. */
-  act: { request: { act: Act; id: string }; reply: Acted };
+  /** Views → background: an act; its id makes a repeated one harmless. `tab` is the one in view. */
+  act: { request: { act: Act; id: string; tab?: number }; reply: Acted };
   /** Views → background: takes back the act whose undo has this key. */
   undo: { request: { key: string }; reply: Acted };
   /** Views → background: texts to read. */

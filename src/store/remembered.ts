@@ -18,6 +18,8 @@ export type Settings = {
   welcomed: boolean;
   /** The reader was told what reading a shelf asks the shop, and pressed. */
   shelfTold?: boolean;
+  /** Products keep a small picture of the page they are kept from; absent: they do. */
+  pictures?: boolean;
   /** Currency-free: the place last looked at in the panel. */
   place?: string;
   headInUse?: string;
@@ -75,6 +77,9 @@ export type Remembered = {
   settings: Settings;
 };
 
+/** Letters of a product's small picture as a data URL, at most. */
+export const mostOfPicture = 4000;
+
 export const things = ['heads', 'products', 'routines', 'log', 'sites'] as const;
 export type Thing = (typeof things)[number];
 export type ThingOf = { heads: Head; products: Product; routines: Routine; log: LogEntry; sites: Site };
@@ -88,7 +93,7 @@ export type Change =
   | { do: 'remove'; thing: Thing; id: string }
   | { do: 'set'; settings: Partial<Settings>; unset?: string[] }
   | { do: 'read-as'; printed: string; name: ReadAs[string] | null }
-  /** A picture of the log as a data URL, under a key of its own; null removes it. */
+  /** A picture of the log or of a product as a data URL, under a key of its own; null removes it. */
   | { do: 'photo'; key: string; data: string | null }
   /** A label met while browsing; null forgets it. */
   | { do: 'label-met'; address: string; entry: LabelMet | null }

@@ -4,7 +4,7 @@ import { allergens } from '../core/names/entry.ts';
 import { toldKinds } from '../core/names/told-as.ts';
 import { type Product, type ProductFacts, productKinds } from '../core/product/product.ts';
 import type { Cadence, LogEntry, Routine, Step } from '../core/wash-day/routine.ts';
-import type { Settings, Site, Thing } from './remembered.ts';
+import { mostOfPicture, type Settings, type Site, type Thing } from './remembered.ts';
 
 // Browsers alter lone surrogates when storing: made whole before, so that what is read is what was written.
 const text = z.string().check(z.overwrite((value) => value.replace(/\p{Surrogate}/gu, '�')));
@@ -99,6 +99,7 @@ const product = z.object({
   ),
   owned: z.boolean(),
   notes: text,
+  picture: z.exactOptional(id),
   added: moment,
 });
 
@@ -222,6 +223,7 @@ export const settings = z.object({
   reach: z.enum(['press', 'shops', 'everywhere']),
   welcomed: z.boolean(),
   shelfTold: z.exactOptional(z.boolean()),
+  pictures: z.exactOptional(z.boolean()),
   place: z.exactOptional(text),
   headInUse: z.exactOptional(text),
   routineInUse: z.exactOptional(text),
@@ -252,6 +254,9 @@ export const readAs = z.union([text, z.object({ as: z.enum(toldKinds) })]);
 export const photo = z
   .string()
   .check(z.regex(/^data:image\/(?:png|jpeg|webp|gif|avif);base64,[A-Za-z0-9+/]+={0,2}$/));
+
+/** A small picture of a product, as long as it may be. */
+export const smallPicture = photo.check(z.maxLength(mostOfPicture));
 
 const put = <T extends Thing, S extends z.ZodMiniType>(thing: T, value: S) =>
   z.object({ do: z.literal('put'), thing: z.literal(thing), value, was: z.exactOptional(value) });

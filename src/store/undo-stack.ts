@@ -7,9 +7,9 @@ export type Session = {
   remove(keys: string[]): Promise<void>;
 };
 
-/** A thing that was removed and can be put back. */
+/** A thing that was removed and can be put back, with its pictures. */
 export type Removed = {
-  [T in 'heads' | 'products' | 'routines' | 'log']: { thing: T; value: ThingOf[T] };
+  [T in 'heads' | 'products' | 'routines' | 'log']: { thing: T; value: ThingOf[T]; pictures: Change[] };
 }['heads' | 'products' | 'routines' | 'log'];
 
 /** What takes one act back. */
@@ -66,14 +66,17 @@ export function createUndoStack(session: Session, now: () => number = Date.now) 
 /** Things that were removed and are not back, newest first. */
 export function removedOf(stack: readonly Undo[], remembered: Remembered): Removed[] {
   const seen = new Set<string>();
-  return stack.toReversed().flatMap(({ changes }) =>
-    changes.flatMap((change): Removed[] => {
+  return stack.toReversed().flatMap(({ changes }) => {
+    const photos = changes.filter((change) => change.do === 'photo' && change.data !== null);
+    return changes.flatMap((change): Removed[] => {
       if (change.do !== 'put' || change.thing === 'sites') return [];
       const { thing, value } = change;
       const key = `${thing}:${value.id}`;
       if (seen.has(key) || remembered[thing].some(({ id }) => id === value.id)) return [];
       seen.add(key);
-      return [{ thing, value } as Removed];
-    }),
-  );
+      const own = 'photo' in value ? value.photo : 'picture' in value ? value.picture : undefined;
+      const pictures = photos.filter((photo) => photo.do === 'photo' && photo.key === own);
+      return [{ thing, value, pictures } as Removed];
+    });
+  });
 }

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { createKeeper } from '../../src/store/keeper.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { createUndoStack, removedOf, undosIn } from '../../src/store/undo-stack.ts';
+import { nothing } from '../use/knowing.ts';
 import { slowArea } from './area.ts';
 import { madeHead, madeLog, madeProduct } from './made.ts';
 
@@ -87,6 +88,22 @@ it('what was removed is listed once, newest first, until it is back', async () =
     ['products', 'p1'],
   ]);
   expect((await removed())[2]!.value).toMatchObject({ notes: 'later' });
-  await change({ do: 'put', ...(await removed())[2]! });
+  const { pictures, ...put } = (await removed())[2]!;
+  expect(pictures).toEqual([]);
+  await change({ do: 'put', ...put });
   expect((await removed()).map(({ value }) => value.id)).toEqual(['l1', 'wren']);
+});
+
+it('what was removed comes back with its own picture, and no other', () => {
+  const changes: Change[] = [
+    { do: 'photo', key: 'other', data: 'data:image/png;base64,BBBB' },
+    { do: 'photo', key: 'own', data: 'data:image/png;base64,AAAA' },
+    { do: 'put', thing: 'products', value: madeProduct({ picture: 'own' }) },
+    { do: 'put', thing: 'log', value: madeLog({ photo: 'other' }) },
+  ];
+  const removed = removedOf([{ key: 'undo:1', changes }], nothing);
+  expect(removed.map(({ thing, pictures }) => [thing, pictures])).toEqual([
+    ['products', [changes[1]]],
+    ['log', [changes[0]]],
+  ]);
 });

@@ -100,7 +100,8 @@ async function shown(world: World, page: TabPage) {
   const panel = await draw(<ListReading world={world} met={met} />);
   const compare = await draw(<ComparePlace world={world} />);
   const kept = remembered.products[0];
-  const row = kept && (await draw(<ProductRow world={world} product={kept} onOpen={() => {}} />));
+  const row =
+    kept && (await draw(<ProductRow world={world} product={kept} pictured={false} onOpen={() => {}} />));
   return {
     head: [
       by.verdicts[0]?.title,

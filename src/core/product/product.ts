@@ -127,6 +127,8 @@ export type Product = {
   sources: ProductSource[];
   owned: boolean;
   notes: string;
+  /** Key of its small picture among the photos. */
+  picture?: string;
   added: string;
 };
 

@@ -12,7 +12,8 @@ export function RemovedLately({ world, thing }: { world: World; thing: Removed['
   const removed = world.removed?.filter((each) => each.thing === thing) ?? [];
   if (removed.length === 0) return null;
   const bringBack = async (each: Removed) => {
-    const { ok } = await world.change({ do: 'put', ...each });
+    const { pictures, ...put } = each;
+    const { ok } = await world.change({ do: 'put', ...put }, ...pictures);
     if (ok) world.say(t('keeping.removed.is-back', { name: nameOf(each) }));
   };
   return (

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { bringsFor } from '../../core/amounts/brings.ts';
 import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/acts/pins.ts';
+import { productById } from '../../use/acts/products.ts';
 import { metOnPage } from '../../use/judge/met-product.ts';
 import { AmountRows } from '../compare/amounts.tsx';
 import { Choose } from '../compare/choose.tsx';
@@ -14,7 +15,11 @@ import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { Help } from '../parts/help.tsx';
+import { Thumbnail } from '../products/thumbnail.tsx';
 import type { World } from '../world.ts';
+
+const keptOf = ({ remembered }: World, { pin }: Compared) =>
+  'product' in pin ? productById(remembered, pin.product) : undefined;
 
 const narrow = 2;
 const wide = mostPinned;
@@ -79,6 +84,7 @@ export function ComparePlace({ world }: { world: World }) {
               head={<span class="sr">{t('compare.about')}</span>}
               cells={columns.map(({ product, reading }) => (
                 <>
+                  <Thumbnail world={world} product={keptOf(world, product)} />
                   <span class="hint">
                     {[product.maker, product.kind && t(`routine.kind.${product.kind}`)]
                       .filter(Boolean)

@@ -17,6 +17,7 @@ import { ProductDetail } from '../products/product-detail.tsx';
 import { ProductRow } from '../products/product-row.tsx';
 import '../products/products.css';
 import { createSearch } from '../products/search.ts';
+import { hasPictures } from '../products/thumbnail.tsx';
 import { WishNote, wished, wishFrom } from '../routine/plan/wish-filter.tsx';
 import type { World } from '../world.ts';
 
@@ -113,6 +114,7 @@ export function ProductsPlace({ world }: { world: World }) {
         <RemovedLately world={world} thing="products" />
       </>
     );
+  const pictured = hasPictures(world);
   const wish = wishFrom(world);
   const among = wish ? wished(world, search(query), wish) : search(query);
   const matching = among.filter(
@@ -195,7 +197,7 @@ export function ProductsPlace({ world }: { world: World }) {
         label={t('products.list')}
         estimate={128}
       >
-        {(product) => <ProductRow world={world} product={product} onOpen={setOpened} />}
+        {(product) => <ProductRow world={world} product={product} pictured={pictured} onOpen={setOpened} />}
       </WindowList>
       <RemovedLately world={world} thing="products" />
     </>

@@ -5,6 +5,7 @@ import { Forget } from '../settings/forget.tsx';
 import { LabelsMet } from '../settings/labels-met.tsx';
 import { Looks } from '../settings/looks.tsx';
 import { Privacy } from '../settings/privacy.tsx';
+import { ProductPictures } from '../settings/product-pictures.tsx';
 import { ReadNames } from '../settings/read-names.tsx';
 import { ReadingSites } from '../settings/reading-sites.tsx';
 import type { World } from '../world.ts';
@@ -16,6 +17,7 @@ export function SettingsPlace({ world }: { world: World }) {
       <h2>{t('shell.place.settings')}</h2>
       <ReadingSites world={world} />
       <Looks world={world} />
+      <ProductPictures world={world} />
       <Amounts world={world} />
       <ReadNames world={world} />
       <LabelsMet world={world} />

@@ -4,6 +4,7 @@ import type { Use } from '../../core/names/entry.ts';
 import { type Product, productKinds, usualUse } from '../../core/product/product.ts';
 import { isSameProduct } from '../../core/product/same-product.ts';
 import { comparedProduct } from '../../use/acts/pins.ts';
+import { dropPicture } from '../../use/acts/products.ts';
 import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
@@ -21,6 +22,7 @@ import type { World } from '../world.ts';
 import { LabelHistory } from './label-history.tsx';
 import { dayWords, priceWords, shopOf } from './price.ts';
 import { factsOf } from './product-row.tsx';
+import { Thumbnail } from './thumbnail.tsx';
 
 type Props = { world: World; product: Product; onClose: () => void };
 
@@ -41,7 +43,14 @@ export function ProductDetail({ world, product, onClose }: Props) {
           ← {t('products.back')}
         </Button>
       </div>
-      <Card over={factsOf(world, product)} title={product.name}>
+      <Card
+        over={factsOf(world, product)}
+        title={
+          <span class="with-picture">
+            <Thumbnail world={world} product={product} /> {product.name}
+          </span>
+        }
+      >
         {held && !held.reading.refused && (
           <Verdict world={world} judged={held.judged} checks={held.checks} notForHair={held.notForHair}>
             <p class="sums">
@@ -72,6 +81,11 @@ export function ProductDetail({ world, product, onClose }: Props) {
         <Button look="quiet" label={t('products.remove-what', { name: product.name })} onClick={remove}>
           {t('products.remove')}
         </Button>
+        {product.picture && remembered.settings.pictures !== false && (
+          <Button look="quiet" onClick={() => void world.change(...dropPicture(product).changes)}>
+            {t('products.picture.remove')}
+          </Button>
+        )}
         {used.length > 0 && <span class="hint">{t('products.remove.used', { n: used.length })}</span>}
       </div>
     </>

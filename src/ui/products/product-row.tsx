@@ -10,6 +10,7 @@ import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { amountPriceWords, priceWords, sizeWords } from './price.ts';
+import { Thumbnail } from './thumbnail.tsx';
 
 /** Maker, kind, size and price in one line, as far as they are known. */
 export function factsOf(world: World, product: Product): string {
@@ -28,14 +29,24 @@ export function factsOf(world: World, product: Product): string {
 }
 
 /** One product in the list: its name, whether it fits, what it is and holds; pressed, it opens. */
-export function ProductRow(props: { world: World; product: Product; onOpen: (id: string) => void }) {
-  const { world, product, onOpen } = props;
+export function ProductRow(props: {
+  world: World;
+  product: Product;
+  /** Rows have room for a picture. */
+  pictured: boolean;
+  onOpen: (id: string) => void;
+}) {
+  const { world, product, pictured, onOpen } = props;
   const { t } = world;
   const [label] = product.labels;
   const { reading, notForHair, checks: [check] = [] } = judgeKept(world, product) ?? {};
   const { kind, use, id } = product;
   return (
-    <article class={product.owned ? 'product owned' : 'product'} id={`product-${id}`}>
+    <article
+      class={`product${product.owned ? ' owned' : ''}${pictured ? ' pictured' : ''}`}
+      id={`product-${id}`}
+    >
+      {pictured && <Thumbnail world={world} product={product} always />}
       <button type="button" class="product-name" onClick={() => onOpen(id)}>
         {product.name}
       </button>

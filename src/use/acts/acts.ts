@@ -13,8 +13,8 @@ import { listIsHere, notAList, pauseSite, resumeSite, unlearnSite } from './site
  * turn, by what is remembered then. Ids of what may be new come along, so that asking twice does it once.
  */
 export type Act =
-  /** `as` is the product it is, where the reader said so. */
-  | { act: 'keep'; met: Met; id: string; owned?: boolean; as?: string }
+  /** `as` is the product it is, where the reader said so; `picture` a small one of its page, as a data URL. */
+  | { act: 'keep'; met: Met; id: string; owned?: boolean; as?: string; picture?: string }
   | { act: 'remove'; product: string }
   | { act: 'merge'; kept: string; other: string }
   | { act: 'correct-kind'; met: Met; kind?: ProductKind }

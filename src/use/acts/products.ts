@@ -27,18 +27,44 @@ export function keepProduct(
     now,
     owned,
     as,
-  }: { met: Met; id: string; now: string; owned?: boolean | undefined; as?: string | undefined },
-): Decided & { product: Product } {
+    picture,
+  }: {
+    met: Met;
+    id: string;
+    now: string;
+    owned?: boolean | undefined;
+    as?: string | undefined;
+    picture?: string | undefined;
+  },
+): Decided & { product: Product; taken: Change[] } {
   const { facts } = knownProduct(remembered, met);
-  const { product, happened } = keepMet(remembered.products, { facts, text: met.text, now }, id, owned, as);
+  const kept = keepMet(remembered.products, { facts, text: met.text, now }, id, owned, as);
+  const { product, taken } = withPicture(kept.product, picture, now);
   return {
     product,
-    changes: [{ do: 'put', thing: 'products', value: product }],
+    taken,
+    changes: [{ do: 'put', thing: 'products', value: product }, ...taken],
     say: {
-      key: as === undefined ? keptWords[happened] : 'products.bottle.joined',
+      key: as === undefined ? keptWords[kept.happened] : 'products.bottle.joined',
       values: { name: product.name },
     },
   };
+}
+
+/** A product with its picture; one that has a picture keeps it. */
+function withPicture(product: Product, data: string | undefined, now: string) {
+  if (!data || product.picture) return { product, taken: [] };
+  const key = `${product.id} ${now}`;
+  return { product: { ...product, picture: key }, taken: [{ do: 'photo', key, data } as const] };
+}
+
+const pictureGone = ({ picture }: Product): Change[] =>
+  picture ? [{ do: 'photo', key: picture, data: null }] : [];
+
+/** Takes a product's picture away. */
+export function dropPicture(product: Product): Decided {
+  const { picture: _, ...value } = product;
+  return { changes: [{ do: 'put', thing: 'products', value }, ...pictureGone(product)] };
 }
 
 /** The reader's word on what kind a product is: kept with it, or with its page where it is not kept. */
@@ -57,6 +83,7 @@ export function removeProduct(remembered: Remembered, id: string): Decided {
   return {
     changes: [
       { do: 'remove', thing: 'products', id },
+      ...pictureGone(product),
       ...stepsTo(remembered, id, undefined),
       ...pinsTo(remembered, id, undefined),
     ],
@@ -72,6 +99,7 @@ export function mergeInto(remembered: Remembered, keptId: string, otherId: strin
     changes: [
       { do: 'put', thing: 'products', value: mergeProducts(kept, other) },
       { do: 'remove', thing: 'products', id: otherId },
+      ...(kept.picture ? pictureGone(other) : []),
       ...stepsTo(remembered, otherId, keptId),
       ...pinsTo(remembered, otherId, keptId),
     ],

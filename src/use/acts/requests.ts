@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { MessageName, Messages } from '../../contract/messages.ts';
 import { endings, unreadReasons } from '../../contract/shelf.ts';
 import { productKinds } from '../../core/product/product.ts';
-import { change, met, pin, readAs, schemaOf } from '../../store/schemas.ts';
+import { change, met, pin, readAs, schemaOf, smallPicture } from '../../store/schemas.ts';
 
 /** Who asks: a script of ours in a page, or a page of the extension itself. */
 export type Asker = 'page' | 'view';
@@ -72,6 +72,7 @@ export const actSchema = z.union([
     id,
     owned: z.exactOptional(z.boolean()),
     as: z.exactOptional(id),
+    picture: z.exactOptional(smallPicture),
   }),
   z.object({ act: z.literal('remove'), product: id }),
   z.object({ act: z.literal('merge'), kept: id, other: id }),
@@ -83,6 +84,7 @@ export const actSchema = z.union([
     how: z.exactOptional(z.enum(['fill', 'beside'])),
     routine: schemaOf.routines,
     ids: z.object({ product: id, step: id }),
+    picture: z.exactOptional(smallPicture),
   }),
   z.object({ act: z.literal('fill-step'), routine: id, step: id, product: z.exactOptional(id) }),
   z.object({ act: z.enum(['pin', 'unpin']), pin }),
@@ -164,7 +166,7 @@ export const requests = {
   'forget-labels': { from: 'view', shape: nothing },
   'strip-undo': { from: 'page', shape: z.object({ key: id }) },
   'list-is-here': { from: 'page', shape: z.object({ selector: id }) },
-  act: { from: 'view', shape: z.object({ act: actSchema, id }) },
+  act: { from: 'view', shape: z.object({ act: actSchema, id, tab: z.exactOptional(whole) }) },
   undo: { from: 'view', shape: z.object({ key: id }) },
   change: { from: 'view', shape: changes },
   read: {

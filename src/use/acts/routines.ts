@@ -60,23 +60,26 @@ export type Adding = {
   how?: 'fill' | 'beside';
   routine: Routine;
   ids: { product: string; step: string };
+  /** A small one of its page, as a data URL. */
+  picture?: string;
 };
 
 /** Keeps a product that was met and puts it into a routine: the reader's word on its kind is kept with it. */
 export function addToRoutine(
   { remembered, practice }: Pick<Knowing, 'remembered' | 'practice'>,
-  { met, kind, how = 'fill', routine, ids }: Adding,
+  { met, kind, how = 'fill', routine, ids, picture }: Adding,
   now: string,
 ): Decided {
   const use = kind === met.facts.kind ? (met.facts.use ?? usualUse[kind]) : usualUse[kind];
   const told = { text: met.text, facts: { ...met.facts, kind, use } };
-  const { product } = keepProduct(remembered, { met: told, id: ids.product, now });
+  const { product, taken } = keepProduct(remembered, { met: told, id: ids.product, now, picture });
   const known = remembered.routines.find(({ id }) => id === routine.id) ?? routine;
   const step = { ...newStep({ newId: () => ids.step }, kind), use, product: product.id };
   const { routine: after } = withProduct(known, { step, how }, practice.washDay.kinds.order);
   return {
     changes: [
       { do: 'put', thing: 'products', value: { ...product, kind, use } },
+      ...taken,
       { do: 'put', thing: 'routines', value: after },
       { do: 'set', settings: { routineInUse: routine.id } },
     ],

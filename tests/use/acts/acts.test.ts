@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Site } from '../../../src/store/remembered.ts';
+import { madeRoutine } from '../../keeping/made.ts';
 import { done, nothing } from '../knowing.ts';
 
 const url = 'https://shop.example/goods/1';
@@ -56,6 +57,41 @@ describe('keeping', () => {
     const first = done(nothing, { act: 'keep', met: met('Aqua'), id: 'one' });
     const again = done(first.remembered, { act: 'keep', met: met('Aqua'), id: 'two' });
     expect(again.remembered.products).toEqual(first.remembered.products);
+  });
+});
+
+describe('the small picture of a product', () => {
+  const picture = 'data:image/webp;base64,AAAA';
+  const first = done(nothing, { act: 'keep', met: met('Aqua'), id: 'one', picture }, '2026-01-01T00:00:00Z');
+  const key = first.remembered.products[0]!.picture!;
+  it('comes with the product it is kept with, and stays the first', () => {
+    expect(first.changes).toContainEqual({ do: 'photo', key, data: picture });
+    const again = done(first.remembered, { act: 'keep', met: met('Aqua'), id: 'one', picture: `${picture}BB` });
+    expect(again.remembered.products[0]!.picture).toBe(key);
+    expect(again.changes.filter((change) => change.do === 'photo')).toEqual([]);
+  });
+  it('goes with its product', () => {
+    const { changes } = done(first.remembered, { act: 'remove', product: 'one' });
+    expect(changes).toContainEqual({ do: 'photo', key, data: null });
+  });
+  it('of two products made one, one is kept', () => {
+    const other = met('Aqua, Glycerin', { name: 'Other', url: 'https://shop.example/2' });
+    const both = done(first.remembered, { act: 'keep', met: other, id: 'two', picture }).remembered;
+    const { changes, remembered } = done(both, { act: 'merge', kept: 'two', other: 'one' });
+    expect(changes).toContainEqual({ do: 'photo', key, data: null });
+    expect(remembered.products.map((each) => each.picture)).toEqual([both.products[1]!.picture]);
+    const bare = done(first.remembered, { act: 'keep', met: other, id: 'two' }).remembered;
+    const merged = done(bare, { act: 'merge', kept: 'two', other: 'one' });
+    expect(merged.remembered.products.map((each) => each.picture)).toEqual([key]);
+  });
+  it('comes with a product that joins a routine', () => {
+    const ids = { product: 'one', step: 's' };
+    const add = { act: 'add', met: met('Aqua'), kind: 'gel', routine: madeRoutine(), ids, picture } as const;
+    expect(done(nothing, add).changes).toContainEqual({
+      do: 'photo',
+      key: expect.stringContaining('one'),
+      data: picture,
+    });
   });
 });
 

@@ -52,6 +52,7 @@ describe('a view', () => {
   });
   it.each([
     { act: 'keep', met, id: 'p1', owned: true },
+    { act: 'keep', met, id: 'p1', picture: 'data:image/webp;base64,AAAA' },
     { act: 'correct-kind', met, kind: 'gel' },
     { act: 'correct-kind', met },
     { act: 'add', met, kind: 'gel', how: 'beside', routine: madeRoutine(), ids: { product: 'p', step: 's' } },
@@ -75,6 +76,12 @@ describe('refused whoever asks', () => {
       'a label of 2 MB',
       'act',
       { act: { act: 'keep', met: { ...met, text: 'x'.repeat(2e6) }, id: 'p' }, id: 'x' },
+      'view',
+    ],
+    [
+      'a picture of a product above 4 kB',
+      'act',
+      { act: { act: 'keep', met, id: 'p', picture: `data:image/webp;base64,${'A'.repeat(4000)}` }, id: 'x' },
       'view',
     ],
     [

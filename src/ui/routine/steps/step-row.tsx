@@ -6,6 +6,7 @@ import { glyphsInOrder } from '../../describe/mark.ts';
 import { Glyph } from '../../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../../glyphs/shapes.ts';
 import { Button } from '../../parts/button.tsx';
+import { Thumbnail } from '../../products/thumbnail.tsx';
 import type { World } from '../../world.ts';
 import { Findings, ofProduct } from '../findings.tsx';
 import { cadenceWords, StepEditor } from './step-editor.tsx';
@@ -70,7 +71,8 @@ export function StepRow(props: {
             ))}
           </span>
         </p>
-        <p class={product ? '' : 'hint'}>
+        <p class={product ? 'with-picture' : 'hint'}>
+          <Thumbnail world={world} product={product} />
           {product?.name ?? t(step.product ? 'routine.step.product-gone' : 'routine.step.no-product')}
         </p>
         {meta.length > 0 && <p class="hint">{meta.join(' · ')}</p>}

@@ -1,0 +1,52 @@
+import { mostOfPicture } from '../../../src/store/remembered.ts';
+
+/** Left, top, width, height in pixels. */
+export type Box = [number, number, number, number];
+
+const ways = [
+  ['image/webp', 0.8],
+  ['image/webp', 0.6],
+  ['image/jpeg', 0.6],
+  ['image/webp', 0.35],
+  ['image/jpeg', 0.3],
+  ['image/webp', 0.1],
+] as const;
+
+/** A picture drawn on white within so many pixels a side, as a data URL no longer than may be kept; else undefined. */
+export async function smallPictureOf(
+  data: string,
+  side: number,
+  boxIn: (width: number) => Box | undefined = () => undefined,
+): Promise<string | undefined> {
+  const picture = await createImageBitmap(fileOf(data));
+  const [left, top, width, height] = boxIn(picture.width) ?? [0, 0, picture.width, picture.height];
+  const scale = Math.min(1, side / Math.max(width, height));
+  const canvas = new OffscreenCanvas(
+    Math.max(1, Math.round(width * scale)),
+    Math.max(1, Math.round(height * scale)),
+  );
+  const pen = canvas.getContext('2d')!;
+  pen.fillStyle = '#fff';
+  pen.fillRect(0, 0, canvas.width, canvas.height);
+  pen.imageSmoothingQuality = 'high';
+  pen.drawImage(picture, left, top, width, height, 0, 0, canvas.width, canvas.height);
+  picture.close();
+  for (const [type, quality] of ways) {
+    const file = await canvas.convertToBlob({ type, quality });
+    const small = await urlOf(file);
+    // A browser that cannot write a type writes PNG.
+    if (small.length <= mostOfPicture) return small;
+  }
+  return undefined;
+}
+
+function fileOf(data: string): Blob {
+  const [head = '', letters = ''] = data.split(',');
+  const bytes = Uint8Array.from(atob(letters), (letter) => letter.charCodeAt(0));
+  return new Blob([bytes], { type: /^data:([^;]+)/.exec(head)?.[1] ?? '' });
+}
+
+async function urlOf(file: Blob): Promise<string> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  return `data:${file.type};base64,${btoa(String.fromCharCode(...bytes))}`;
+}

@@ -1,0 +1,31 @@
+import { browser } from 'wxt/browser';
+import { type Seen, seenPicture } from './seen-picture.ts';
+import { type Box, smallPictureOf } from './small-picture.ts';
+
+const side = 96; // pixels: 48 of the panel's on a fine screen
+
+/**
+ * The picture of the product a tab shows, small, as a data URL: the pixels that the page has loaded already, or where
+ * they are another site's, what the tab shows of them, if the browser lets us see that. No request is made.
+ * @param said address of the picture by the page's own word
+ */
+export async function takePicture(tab: number, said: string | undefined): Promise<string | undefined> {
+  const [told] = await browser.scripting.executeScript({
+    target: { tabId: tab, frameIds: [0] },
+    func: seenPicture,
+    args: [said ?? null, side],
+  });
+  const seen = told?.result as Seen | null | undefined;
+  if (!seen) return undefined;
+  if ('pixels' in seen) return smallPictureOf(seen.pixels, side);
+  const { active, windowId } = await browser.tabs.get(tab);
+  if (!active) return undefined;
+  const shot = await browser.tabs.captureVisibleTab(windowId, { format: 'png' });
+  return smallPictureOf(shot, side, (width) => boxOf(seen, width));
+}
+
+/** The picture's box in a shot of the view that is so many pixels wide. */
+function boxOf({ box, width }: Extract<Seen, { box: Box }>, shot: number): Box {
+  const scale = shot / width;
+  return box.map((each) => Math.round(each * scale)) as Box;
+}
