@@ -14,7 +14,11 @@ export function createDoing(
   let toldFull = false;
 
   function say(words: string, canUndo = false) {
-    state.said = { words, canUndo, nth: ++nth };
+    const said = { words, canUndo, nth: ++nth, fresh: true };
+    state.said = said;
+    setTimeout(() => {
+      said.fresh = false;
+    });
     after.drawSoon();
   }
 

@@ -18,6 +18,11 @@ export function firstPlace(): PlaceName {
 /** Going from place to place, by the reader's hand or sent from a page. */
 export function createGoing(state: State, doing: Doing, drawSoon: () => void) {
   function go(to: PlaceName, what?: Detail) {
+    if (to !== state.place) {
+      state.from = what && 'product' in what ? state.place : undefined;
+      // What was said belongs to the place it was said at, or to the one that the same press leads to.
+      if (!state.said?.fresh) state.said = undefined;
+    }
     state.place = to;
     state.detail = what;
     localStorage.setItem(leftAt, to);

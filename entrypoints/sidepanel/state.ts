@@ -9,6 +9,8 @@ import type { Detail, PlaceName, Reach } from '../../src/ui/world.ts';
 export type State = {
   place: PlaceName;
   detail: Detail | undefined;
+  /** The place from which a product was opened. */
+  from: PlaceName | undefined;
   said: Said | undefined;
   remembered: Remembered;
   /** What is remembered has come once. */
@@ -23,6 +25,7 @@ export type State = {
 export const stateAt = (place: PlaceName): State => ({
   place,
   detail: undefined,
+  from: undefined,
   said: undefined,
   remembered: {
     heads: [],

@@ -49,6 +49,7 @@ export function worldOf({ browser, state, asked, doing, reading, go, ...parts }:
     say: doing.say,
     go,
     ...(state.detail && { detail: state.detail }),
+    ...(state.from && { from: state.from }),
     save,
     newId: () => crypto.randomUUID(),
     forget: doing.forget,

@@ -91,6 +91,8 @@ export type World = {
   go(place: PlaceName, detail?: Detail): void;
   /** What `go` was given, for the place in view. */
   detail?: Detail;
+  /** The place from which the product in view was opened, where that is another. */
+  from?: PlaceName;
   /** Hands the reader a file. */
   save(name: string, type: string, content: string | Blob): void;
   newId(): string;

@@ -25,7 +25,7 @@ export function ReachCard({ world }: { world: World }) {
   };
   const state = paused ? 'paused' : reach.everywhere ? 'everywhere' : reach.here ? 'here' : 'press';
   return (
-    <Card title={t('panel.reach.title')}>
+    <Card title={t('panel.reach.title')} id="reach">
       <p>{t(`panel.reach.state.${state}`, { host })}</p>
       <div class="actions">
         {!reach.here && !paused && <Button onClick={allow('here')}>{t('panel.reach.here')}</Button>}

@@ -1,8 +1,9 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { World } from '../world.ts';
 import { Button } from './button.tsx';
 
-export type Said = { words: string; canUndo: boolean; nth: number };
+/** `fresh` within the press that it comes of, which may lead to another place. */
+export type Said = { words: string; canUndo: boolean; nth: number; fresh?: boolean };
 
 /**
  * What `world.say` said: read aloud by screen readers, shown at the foot. One that can be taken back stays
@@ -22,12 +23,21 @@ export function Toast(props: {
     const timer = setTimeout(props.onDismiss, 8000);
     return () => clearTimeout(timer);
   }, [nth, canUndo]);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // What was being used stays in view above it.
+    const [used, bar] = [document.activeElement, place.current];
+    if (nth === undefined || !bar || !used || used === document.body || bar.contains(used)) return;
+    const below = used.getBoundingClientRect().bottom - bar.getBoundingClientRect().top;
+    const { top } = used.getBoundingClientRect();
+    if (below > 0 && top < innerHeight) scrollBy(0, below + 8);
+  }, [nth]);
   const takeBack = () => {
     props.onDismiss();
     void world.undo();
   };
   return (
-    <div class="toast-place">
+    <div class="toast-place" ref={place}>
       <div role="status" aria-live="polite" class={said ? 'toast' : 'toast-none'}>
         {said && <span>{said.words}</span>}
       </div>

@@ -3,7 +3,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 
 const perChunk = 20;
 
-function Chunk(props: { estimate: number; count: number; draw: () => ComponentChildren; first: boolean }) {
+function Chunk(props: {
+  estimate: number;
+  count: number;
+  draw: () => ComponentChildren;
+  first: boolean;
+  all: boolean;
+}) {
   const element = useRef<HTMLDivElement>(null);
   const height = useRef(props.estimate * props.count);
   const [near, setNear] = useState(props.first || typeof IntersectionObserver === 'undefined');
@@ -22,11 +28,27 @@ function Chunk(props: { estimate: number; count: number; draw: () => ComponentCh
     watch.observe(here);
     return () => watch.disconnect();
   }, []);
+  const drawn = near || props.all;
   return (
-    <div ref={element} role="presentation" style={near ? undefined : { height: `${height.current}px` }}>
-      {near ? props.draw() : null}
+    <div ref={element} role="presentation" style={drawn ? undefined : { height: `${height.current}px` }}>
+      {drawn ? props.draw() : null}
     </div>
   );
+}
+
+/** Whether the page is on its way to paper, where nothing scrolls. */
+function usePrinting(): boolean {
+  const [printing, setPrinting] = useState(false);
+  useEffect(() => {
+    const [before, after] = [() => setPrinting(true), () => setPrinting(false)];
+    addEventListener('beforeprint', before);
+    addEventListener('afterprint', after);
+    return () => {
+      removeEventListener('beforeprint', before);
+      removeEventListener('afterprint', after);
+    };
+  }, []);
+  return printing;
 }
 
 /**
@@ -38,8 +60,11 @@ export function WindowList<T>(props: {
   keyOf: (item: T) => string;
   label: string;
   estimate: number;
+  /** Key of an item that is drawn from the beginning: the one to come back to. */
+  near?: string | undefined;
   children: (item: T, index: number) => ComponentChildren;
 }) {
+  const printing = usePrinting();
   const chunks = Array.from({ length: Math.ceil(props.items.length / perChunk) }, (_, i) => i * perChunk);
   return (
     // biome-ignore lint/a11y/useSemanticElements: runs stand between the list and its items
@@ -49,7 +74,8 @@ export function WindowList<T>(props: {
         return (
           <Chunk
             key={from}
-            first={from === 0}
+            first={from === 0 || slice.some((item) => props.keyOf(item) === props.near)}
+            all={printing}
             estimate={props.estimate}
             count={slice.length}
             draw={() =>

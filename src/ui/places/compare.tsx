@@ -21,6 +21,13 @@ import type { World } from '../world.ts';
 const keptOf = ({ remembered }: World, { pin }: Compared) =>
   'product' in pin ? productById(remembered, pin.product) : undefined;
 
+/** The way to a product that is kept, and back. */
+const OpenKept = ({ world, id }: { world: World; id: string }) => (
+  <Button look="quiet" onClick={() => world.go('products', { product: id })}>
+    {world.t('panel.action.kept')}
+  </Button>
+);
+
 const narrow = 2;
 const wide = mostPinned;
 
@@ -94,6 +101,7 @@ export function ComparePlace({ world }: { world: World }) {
                     {reading && sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))}
                   </span>
                   <span class="actions">
+                    {'product' in product.pin && <OpenKept world={world} id={product.pin.product} />}
                     {isPinned(product) ? (
                       <Button
                         look="quiet"

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type Product, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
@@ -8,7 +8,6 @@ import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { TextField } from '../parts/field.tsx';
-import { focusOn } from '../parts/focus-on.ts';
 import { Select } from '../parts/select.tsx';
 import { WindowList } from '../parts/window-list.tsx';
 import { AddProduct } from '../products/add-product.tsx';
@@ -18,6 +17,7 @@ import { ProductRow } from '../products/product-row.tsx';
 import '../products/products.css';
 import { createSearch } from '../products/search.ts';
 import { hasPictures } from '../products/thumbnail.tsx';
+import { useOpened } from '../products/use-opened.ts';
 import { WishNote, wished, wishFrom } from '../routine/plan/wish-filter.tsx';
 import type { World } from '../world.ts';
 
@@ -57,18 +57,7 @@ export function ProductsPlace({ world }: { world: World }) {
   useEffect(() => {
     if (asked) setOpened(asked);
   }, [asked]);
-  const closed = useRef<string | undefined>(undefined);
-  useEffect(() => {
-    if (opened) {
-      closed.current = opened;
-      scrollTo(0, 0);
-      focusOn(document.querySelector('#place .card h3'));
-    } else if (closed.current) {
-      const row = document.getElementById(`product-${closed.current}`);
-      closed.current = undefined;
-      focusOn(row?.querySelector('.product-name')) || focusOn(document.querySelector('#place h2'));
-    }
-  }, [opened]);
+  const { closed, openRow } = useOpened(opened, setOpened);
   const [query, setQuery] = useState('');
   const [show, setShow] = useState<Show>('all');
   const [kind, setKind] = useState<ProductKind | undefined>();
@@ -84,7 +73,12 @@ export function ProductsPlace({ world }: { world: World }) {
     return (
       <>
         <h2>{t('shell.place.products')}</h2>
-        <ProductDetail key={open.id} world={world} product={open} onClose={() => setOpened(undefined)} />
+        <ProductDetail
+          key={open.id}
+          world={world}
+          product={open}
+          onClose={() => (world.from ? world.go(world.from) : setOpened(undefined))}
+        />
       </>
     );
   if (adding || products.length === 0)
@@ -196,8 +190,9 @@ export function ProductsPlace({ world }: { world: World }) {
         keyOf={({ id }) => id}
         label={t('products.list')}
         estimate={128}
+        near={closed}
       >
-        {(product) => <ProductRow world={world} product={product} pictured={pictured} onOpen={setOpened} />}
+        {(product) => <ProductRow world={world} product={product} pictured={pictured} onOpen={openRow} />}
       </WindowList>
       <RemovedLately world={world} thing="products" />
     </>

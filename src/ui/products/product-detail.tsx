@@ -40,7 +40,7 @@ export function ProductDetail({ world, product, onClose }: Props) {
     <>
       <div class="actions">
         <Button look="quiet" onClick={onClose}>
-          ← {t('products.back')}
+          ← {t('products.back', { from: world.from ?? 'products' })}
         </Button>
       </div>
       <Card

@@ -222,6 +222,7 @@ export type Arguments = {
   'plan.sheet.protein': { names: Value };
   'plan.step': { kind: Value; name: Value };
   'plan.thought-of': { name: Value };
+  'products.back': { from: string };
   'products.bottle.joined': { name: Value };
   'products.bottle.why': { name: Value };
   'products.change.since': { date: Value };

@@ -66,7 +66,12 @@ describe('the small picture of a product', () => {
   const key = first.remembered.products[0]!.picture!;
   it('comes with the product it is kept with, and stays the first', () => {
     expect(first.changes).toContainEqual({ do: 'photo', key, data: picture });
-    const again = done(first.remembered, { act: 'keep', met: met('Aqua'), id: 'one', picture: `${picture}BB` });
+    const again = done(first.remembered, {
+      act: 'keep',
+      met: met('Aqua'),
+      id: 'one',
+      picture: `${picture}BB`,
+    });
     expect(again.remembered.products[0]!.picture).toBe(key);
     expect(again.changes.filter((change) => change.do === 'photo')).toEqual([]);
   });

@@ -73,7 +73,17 @@ export function StepRow(props: {
         </p>
         <p class={product ? 'with-picture' : 'hint'}>
           <Thumbnail world={world} product={product} />
-          {product?.name ?? t(step.product ? 'routine.step.product-gone' : 'routine.step.no-product')}
+          {product ? (
+            <button
+              type="button"
+              class="product-name"
+              onClick={() => world.go('products', { product: product.id })}
+            >
+              {product.name}
+            </button>
+          ) : (
+            t(step.product ? 'routine.step.product-gone' : 'routine.step.no-product')
+          )}
         </p>
         {meta.length > 0 && <p class="hint">{meta.join(' · ')}</p>}
         {shared.length > 0 && (
