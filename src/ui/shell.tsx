@@ -128,7 +128,7 @@ export function Shell(props: {
     before.current = place;
     // Sent here by a button that is gone now: the focus goes to the place, so that it is read out.
     if (document.activeElement === document.body || !document.activeElement?.isConnected)
-      view.current?.focus();
+      view.current?.focus({ preventScroll: true });
   }, [place]);
   useKeptPlace(view, place, world.detail !== undefined);
   const [, arrived] = useState(0);

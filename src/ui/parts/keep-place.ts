@@ -1,6 +1,25 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { focusOn } from './focus-on.ts';
+
+const settling = 1000; // ms in which what is worked out meanwhile may still come in above
+
+/** Scrolls there, and again when the view grows, until the reader does anything or all is there. */
+function scrolledTo(top: number, view: HTMLElement | null) {
+  window.scrollTo(0, top);
+  if (!view || top === 0 || typeof ResizeObserver === 'undefined') return undefined;
+  const watch = new ResizeObserver(() => window.scrollTo(0, top));
+  watch.observe(view);
+  const over = new AbortController();
+  const end = () => {
+    watch.disconnect();
+    over.abort();
+  };
+  for (const event of ['wheel', 'pointerdown', 'keydown', 'touchstart'])
+    window.addEventListener(event, end, { signal: over.signal, passive: true });
+  setTimeout(end, settling);
+  return end;
+}
 
 /**
  * Each place keeps how far it was scrolled; one that is opened for something begins at its top. Where the element
@@ -16,22 +35,27 @@ export function useKeptPlace(view: RefObject<HTMLElement | null>, place: string,
     window.addEventListener('scroll', remember, { passive: true });
     return () => window.removeEventListener('scroll', remember);
   }, []);
-  useEffect(() => {
+  // Before it is seen: what a shorter place does to the scroll is not taken for the reader's own.
+  useLayoutEffect(() => {
     if (at.current === place) return;
     at.current = place;
-    window.scrollTo(0, sent ? 0 : (scrolled.current[place] ?? 0));
+    return scrolledTo(sent ? 0 : (scrolled.current[place] ?? 0), view.current);
   }, [place, sent]);
   useEffect(() => {
     const here = view.current;
     if (!here || typeof MutationObserver === 'undefined') return;
     let last: Element | null = null;
+    let lastAt = at.current;
     const keep = (event: FocusEvent) => {
       last = event.target as Element;
+      lastAt = at.current;
     };
     const watch = new MutationObserver(() => {
       if (!last || last.isConnected || document.activeElement !== document.body) return;
       last = null;
-      if (!focusOn(here.querySelector('h2'))) focusOn(here);
+      // Another place is scrolled as it was left.
+      const stay = lastAt !== at.current;
+      if (!focusOn(here.querySelector('h2'), stay)) focusOn(here, stay);
     });
     here.addEventListener('focusin', keep);
     watch.observe(here, { childList: true, subtree: true });

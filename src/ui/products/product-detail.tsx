@@ -47,7 +47,8 @@ export function ProductDetail({ world, product, onClose }: Props) {
         over={factsOf(world, product)}
         title={
           <span class="with-picture">
-            <Thumbnail world={world} product={product} /> {product.name}
+            <Thumbnail world={world} product={product} />
+            {product.name}
           </span>
         }
       >
