@@ -88,3 +88,35 @@ it('a button that was pressed at the foot stands clear of what is said', async (
     });
   expect(await until(clear, (is) => is)).toBe(true);
 });
+
+it('on paper stands what is read: no field, no page left empty, and the whole list', async () => {
+  await seed(panel, 'many');
+  for (const place of ['page', 'compare', 'routine', 'products', 'log'] as const) {
+    await look(shop, panel, place);
+    await panel.emulateMedia({ media: 'print' });
+    await panel.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    const shown = await panel.evaluate(() => {
+      const tags =
+        'input, select, textarea, [role=tablist], .toast-place, .step-buttons, .disclosure:not([open])';
+      return [...document.querySelectorAll(`#place :is(${tags}), .masthead [role=tablist]`)]
+        .filter((each) => each.checkVisibility())
+        .map((each) => `${each.localName} ${each.className} ${each.textContent?.slice(0, 40)}`);
+    });
+    expect([place, shown]).toEqual([place, []]);
+    if (place === 'products') expect(await panel.locator('.product').count()).toBe(30);
+    for (const format of ['A4', 'Letter']) {
+      const pdf = await panel.pdf({ format });
+      const pages = pdf.toString('latin1').split(/\/Type ?\/Page\b/).length - 1;
+      const height = await panel.evaluate(
+        () => document.querySelector('main')!.getBoundingClientRect().height,
+      );
+      expect([place, format, pages > 0 && pages <= Math.ceil(height / 600) + 1]).toEqual([
+        place,
+        format,
+        true,
+      ]);
+    }
+    await panel.evaluate(() => dispatchEvent(new Event('afterprint')));
+    await panel.emulateMedia({ media: 'screen' });
+  }
+});
