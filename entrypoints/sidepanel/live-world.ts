@@ -14,7 +14,7 @@ import { worldOf } from './world.ts';
 export type PanelState = { world: World; place: PlaceName; said: Said | undefined };
 
 /** The real world of the panel: follows the tab in view and the store, and draws at most once a turn. */
-export function openPanel(
+export function livePanel(
   browser: typeof chrome,
   draw: (drawn: PanelState) => void,
   opening: (place: PlaceName) => void = () => {},

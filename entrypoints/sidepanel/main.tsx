@@ -1,11 +1,11 @@
 import { rootOf } from '../../src/ui/root.tsx';
 import { loadOthers, loadPlace, Shell } from '../../src/ui/shell.tsx';
-import { openPanel, type PanelState } from './live-world.ts';
+import { livePanel, type PanelState } from './live-world.ts';
 
 const draw = rootOf<PanelState>(document.body, ({ world, place, said }) => (
   <Shell world={world} place={place} said={said} onDismiss={panel.dismiss} />
 ));
-const panel = openPanel(
+const panel = livePanel(
   chrome,
   (state) => {
     document.documentElement.lang = state.world.t.lang;

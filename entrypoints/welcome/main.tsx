@@ -1,12 +1,12 @@
 import { rootOf } from '../../src/ui/root.tsx';
 import { Welcome } from '../../src/ui/welcome/welcome.tsx';
-import { openPanel, type PanelState } from '../sidepanel/live-world.ts';
+import { livePanel, type PanelState } from '../sidepanel/live-world.ts';
 
 const draw = rootOf<PanelState>(document.body, ({ world, said }) => {
   const go: typeof world.go = (place) => location.assign(chrome.runtime.getURL(`/sidepanel.html#${place}`));
   return <Welcome world={{ ...world, go }} said={said} onDismiss={page.dismiss} />;
 });
-const page = openPanel(chrome, (state) => {
+const page = livePanel(chrome, (state) => {
   document.documentElement.lang = state.world.t.lang;
   document.documentElement.dir = state.world.t.dir;
   draw(state);

@@ -8,7 +8,7 @@ import { threeWay } from './three-way.ts';
 export type Keyed = Exclude<Change, { do: 'snapshot' }>;
 
 /** The key a change touches. */
-export function keyOf(change: Keyed): string {
+export function changeKey(change: Keyed): string {
   switch (change.do) {
     case 'put':
       return thingKey(change.thing, idOf(change.thing, change.value));

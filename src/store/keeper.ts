@@ -1,6 +1,6 @@
 import { browser } from 'wxt/browser';
 import * as z from 'zod/mini';
-import { applied, inverse, keyOf, valueBefore } from './apply-change.ts';
+import { applied, changeKey, inverse, valueBefore } from './apply-change.ts';
 import { type Area, bytesOf, type Locks, oneAtATime } from './area.ts';
 import { contentsOf, parsed } from './contents.ts';
 import { type Everything, everythingOf, everythingOfCopy, keysOf, orphanPhotos } from './everything.ts';
@@ -141,7 +141,7 @@ export function createKeeper(
       if (!asked.ok) return { ok: false, reason: 'keeping.unfit' };
       const wanted = asked.value as Change[];
       const keyed = wanted.filter((one) => one.do !== 'snapshot');
-      const keys = [...new Set(keyed.map(keyOf))];
+      const keys = [...new Set(keyed.map(changeKey))];
       const there = await area.get([...keys, journalKey]);
       await finishJournal(there);
       const when = now();
@@ -152,7 +152,7 @@ export function createKeeper(
         if (there[key] !== undefined && after[key] === undefined)
           write[asideKey(key, when)] = { key, value: there[key], why: 'did not parse', when };
       for (const one of keyed) {
-        const key = keyOf(one);
+        const key = changeKey(one);
         const was = after[key];
         after[key] = applied(one, was);
         undo.unshift(inverse(one, was, after[key]));

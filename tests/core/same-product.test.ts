@@ -5,7 +5,7 @@ import {
   isSameProduct,
   keepMet,
   mergeProducts,
-  pageOf,
+  pageAddress,
   plainName,
 } from '../../src/core/product/same-product.ts';
 import { madeProduct } from '../keeping/made.ts';
@@ -166,6 +166,6 @@ describe('merging two that are one', () => {
 
 it('names and pages', () => {
   expect(plainName('  L’Écume — Gel 8.5 fl. oz ')).toBe('l ecume gel');
-  expect(pageOf('https://a.example/p/?q=1#x')).toBe('https://a.example/p');
-  expect(pageOf('not a page')).toBeUndefined();
+  expect(pageAddress('https://a.example/p/?q=1#x')).toBe('https://a.example/p');
+  expect(pageAddress('not a page')).toBeUndefined();
 });

@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { Head } from '../../src/core/hair/head.ts';
 import type { Mention, Reading } from '../../src/core/reading/reading.ts';
 import { settings as settingsSchema } from '../../src/store/schemas.ts';
-import { align, split, together } from '../../src/ui/compare/align.ts';
+import { addedShares, align, split } from '../../src/ui/compare/align.ts';
 import { ComparePlace } from '../../src/ui/places/compare.tsx';
 import type { World } from '../../src/ui/world.ts';
 import { comparedMet, type Pin, pinKey, pinnedProducts, pinOf } from '../../src/use/acts/pins.ts';
@@ -44,11 +44,13 @@ describe('aligning', () => {
   });
   it('adds shares as ranges, never beyond the whole', () => {
     const share = { min: 40, max: 70 };
-    expect(together([mention('a', 'a', share), mention('b', 'b', share), mention('c', 'c', share)])).toEqual({
+    expect(
+      addedShares([mention('a', 'a', share), mention('b', 'b', share), mention('c', 'c', share)]),
+    ).toEqual({
       min: 100,
       max: 100,
     });
-    expect(together([])).toEqual({ min: 0, max: 0 });
+    expect(addedShares([])).toEqual({ min: 0, max: 0 });
   });
 });
 

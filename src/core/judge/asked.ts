@@ -90,6 +90,6 @@ export const tell = (
   ...(unknown && { unknown }),
 });
 
-/** Mentions of a product as a finding names them. */
-export const mentionsOf = (product: Pick<Judged, 'id'>, indexes: readonly number[]) =>
-  indexes.map((index) => ({ step: product.id, index }));
+/** Mentions of a product, or of a step, as a finding names them. */
+export const mentionsOf = ({ id }: Pick<Judged, 'id'>, indexes: readonly number[]) =>
+  indexes.map((index) => ({ step: id, index }));

@@ -14,7 +14,7 @@ export const plainName = (name: string) =>
     .trim();
 
 /** The page of a product without what changes from visit to visit (query, fragment, last slash). */
-export function pageOf(url: string | undefined): string | undefined {
+export function pageAddress(url: string | undefined): string | undefined {
   const [, host, path] = url?.match(/^([a-z]+:\/\/[^/?#]+)([^?#]*)/i) ?? [];
   return host && host.toLowerCase() + path!.replace(/\/+$/, '');
 }
@@ -47,9 +47,9 @@ export function isSameProduct(kept: Named, { facts, text }: Pick<Met, 'facts' | 
   if (oneMaker === false) return false;
   const names = [bareName(kept), bareName(facts)];
   const sameName = names[0] === names[1] && names[0] !== '';
-  const page = pageOf(facts.url);
+  const page = pageAddress(facts.url);
   // One page may sell several products (a set, a shelf): the name has to agree as well.
-  if (page && sameName && kept.sources.some(({ url }) => pageOf(url) === page)) return true;
+  if (page && sameName && kept.sources.some(({ url }) => pageAddress(url) === page)) return true;
   if (!sameName) return false;
   return (
     oneMaker === true ||
@@ -134,7 +134,8 @@ function withLabel(labels: LabelText[], met: Met): { labels: LabelText[]; change
   const at = labels.findIndex(({ text }) => plainLabel(text) === plainLabel(met.text));
   if (at < 0) return { labels: [labelOf(met), ...labels], changed: labels.length > 0 };
   // An older list on another shop's page is old stock, not news; on the page of the newest it is the list again.
-  if (at === 0 || pageOf(labels[0]!.url) !== pageOf(met.facts.url)) return { labels, changed: false };
+  if (at === 0 || pageAddress(labels[0]!.url) !== pageAddress(met.facts.url))
+    return { labels, changed: false };
   return { labels: [labelOf(met), ...labels.toSpliced(at, 1)], changed: true };
 }
 
@@ -142,7 +143,7 @@ function withSource(sources: ProductSource[], met: Met): { sources: ProductSourc
   const [source] = sourceOf(met);
   if (!source) return { sources, added: false };
   const at = sources.findIndex(
-    ({ url, variant }) => pageOf(url) === pageOf(source.url) && variant === source.variant,
+    ({ url, variant }) => pageAddress(url) === pageAddress(source.url) && variant === source.variant,
   );
   if (at < 0) return { sources: [...sources, source], added: true };
   return { sources: sources.with(at, source), added: false };
@@ -155,7 +156,11 @@ export function mergeProducts(kept: Product, other: Product): Product {
     if (!labels.some(({ text }) => plainLabel(text) === plainLabel(label.text))) labels.push(label);
   const sources = [...kept.sources];
   for (const source of other.sources)
-    if (!sources.some(({ url, variant }) => pageOf(url) === pageOf(source.url) && variant === source.variant))
+    if (
+      !sources.some(
+        ({ url, variant }) => pageAddress(url) === pageAddress(source.url) && variant === source.variant,
+      )
+    )
       sources.push(source);
   const notes = [kept.notes, other.notes].filter((note, i, all) => note && all.indexOf(note) === i);
   return {

@@ -3,7 +3,7 @@ import { glyphs } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { pressed } from './room-for-words.ts';
 import { GlyphIn } from './wash-day-legend.tsx';
-import { boxesOf, most, partsOfSide, type Side, sides } from './wash-day-scale.ts';
+import { filledBoxes, most, partsOfSide, type Side, sides } from './wash-day-scale.ts';
 
 export const barTall = 13;
 /** Bars, and the words under them. */
@@ -32,8 +32,8 @@ export function Bars(props: {
         const { step, least, most: top } = brings[side];
         const way = side === 'protein' ? -1 : 1;
         const at = (boxes: number) => way * (gap + boxes * box);
-        const from = at(Math.max(0, boxesOf(least) - 0.5));
-        const to = at(Math.max(0, boxesOf(top) - 0.5));
+        const from = at(Math.max(0, filledBoxes(least) - 0.5));
+        const to = at(Math.max(0, filledBoxes(top) - 0.5));
         return (
           <g key={side} class={side}>
             {[0, 1, 2].map((index) => (
@@ -43,7 +43,7 @@ export function Bars(props: {
                 y={0}
                 width={box - 2}
                 height={barTall}
-                class={index < boxesOf(step) ? 'step-on' : 'step-off'}
+                class={index < filledBoxes(step) ? 'step-on' : 'step-off'}
               />
             ))}
             {from !== to && (
@@ -53,7 +53,7 @@ export function Bars(props: {
               </g>
             )}
             {side === 'protein' && takes && (
-              <path class="takes" d={`M${at(boxesOf(takes))} -4V${barTall + 4}`} />
+              <path class="takes" d={`M${at(filledBoxes(takes))} -4V${barTall + 4}`} />
             )}
             <StepWords t={t} brings={brings} side={side} way={way} gap={gap} half={half} />
           </g>

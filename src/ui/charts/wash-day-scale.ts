@@ -9,7 +9,7 @@ export const sides = ['protein', 'moisture'] as const;
 export type Side = (typeof sides)[number];
 
 /** Boxes from the middle outward that a step fills: none, one, two, three. */
-export const boxesOf = (step: BringStep): number => steps.indexOf(step);
+export const filledBoxes = (step: BringStep): number => steps.indexOf(step);
 export const most = steps.length - 1;
 
 export const glyphsOfSide = {

@@ -52,7 +52,7 @@ export const moistOf = (reading: Reading, role: MoistureRole): Mention[] =>
   reading.mentions.filter(({ moisture }) => moisture.includes(role));
 
 /** What several names can come to together: bounds that surely hold, though the whole label may allow less. */
-export const together = (mentions: readonly Mention[]): Range => ({
+export const addedShares = (mentions: readonly Mention[]): Range => ({
   min: Math.min(
     100,
     mentions.reduce((sum, { share }) => sum + share.min, 0),

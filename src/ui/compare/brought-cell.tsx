@@ -1,6 +1,6 @@
 import type { Brings, Brought } from '../../core/amounts/brings.ts';
 import { StepBar } from '../charts/step-bar.tsx';
-import { milligramWords, stepWords } from '../describe/brings.ts';
+import { broughtWords, milligramWords } from '../describe/brings.ts';
 import type { World } from '../world.ts';
 
 /** What one product brings of one thing: the step in words and as boxes; opened, the milligrams behind it. */
@@ -11,7 +11,7 @@ export function BroughtCell(props: { world: World; brings: Brings; brought: Brou
   return (
     <details class="brought">
       <summary>
-        <StepBar brought={brought} hue={hue} /> {stepWords(brought, t)}
+        <StepBar brought={brought} hue={hue} /> {broughtWords(brought, t)}
       </summary>
       <span class="hint">{milligramWords(brings, brought, t)}</span>
     </details>

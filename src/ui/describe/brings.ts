@@ -36,7 +36,7 @@ export const bringsWords = (brings: Together & Pick<Brings, 'washes'>, t: Transl
   ].join(', ');
 
 /** "some", or "some (a little to a lot)" where the range leaves the step. */
-export function stepWords({ step, least, most }: Brought, t: Translate): string {
+export function broughtWords({ step, least, most }: Brought, t: Translate): string {
   const what = t(`page.step.${step}`);
   if (least === step && most === step) return what;
   const parts = t('page.step.between', { least: t(`page.step.${least}`), most: t(`page.step.${most}`) });

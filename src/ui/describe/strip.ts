@@ -3,7 +3,7 @@ import type { Brings } from '../../core/amounts/brings.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import type { Check } from '../../use/judge/judge-product.ts';
 import type { Translate } from '../words/index.ts';
-import { type Part, partsOf, shortOf } from './sums.ts';
+import { type Part, shortOf, shownParts } from './sums.ts';
 import { notForHairWords, type VerdictWords, verdictOf } from './verdict.ts';
 
 /** The strip by a list, in words. */
@@ -41,7 +41,7 @@ export function stripOf(
   t: Translate,
 ): StripWords {
   const found: Part[] = granted ? [{ glyphs: [], text: t('shelf.granted') }] : [];
-  const parts = [...found, ...partsOf(reading, t, brings)];
+  const parts = [...found, ...shownParts(reading, t, brings)];
   const untold: VerdictWords = notForHair
     ? notForHairWords(t)
     : { answer: 'cannot-tell', title: t('page.verdict.untold'), why: [t('page.verdict.no-head')], more: [] };

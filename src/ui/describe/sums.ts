@@ -31,7 +31,7 @@ function proteinWords(reading: Reading, t: Translate, brings: Brings | undefined
 }
 
 /** What a label sums up to, part by part: how it washes, protein, moisture, what could not be read. */
-export function partsOf(reading: Reading, t: Translate, brings?: Brings): Part[] {
+export function shownParts(reading: Reading, t: Translate, brings?: Brings): Part[] {
   if (reading.refused) return [{ glyphs: ['unsure'], text: t(`page.refused.${reading.refused}`) }];
   const unknown = reading.mentions.filter((each) => each.found.how === 'none').length;
   const there = new Set(reading.mentions.flatMap(glyphsOf));
@@ -53,7 +53,7 @@ export function partsOf(reading: Reading, t: Translate, brings?: Brings): Part[]
  * the product is used, what the list alone says: "2 proteins, both large, at most 1 % each · moisture leads".
  */
 export const sumsOf = (reading: Reading, t: Translate, brings?: Brings): string =>
-  partsOf(reading, t, brings)
+  shownParts(reading, t, brings)
     .map(({ text }) => text)
     .join(' · ');
 

@@ -8,7 +8,7 @@ import type { Candidate } from '../suggest.ts';
 import type { Wish } from '../wish.ts';
 import { type BuildChoice, choicesFor, type LeftOut } from './choices.ts';
 import { costOfDay } from './cost.ts';
-import { inTurns } from './in-turns.ts';
+import { takingTurns } from './in-turns.ts';
 import { missingOf } from './missing.ts';
 import { type BuildPins, keeps, minutesOf } from './pins.ts';
 import type { PlanPractice } from './plan-practice.ts';
@@ -101,7 +101,7 @@ function turnsOf(
 ): Found | undefined {
   const found = [...best].flatMap(([carrier, { day, cost }]) => {
     const whole = costOfDay(day, plan);
-    return inTurns(day, choices, new Set(pins.stays))
+    return takingTurns(day, choices, new Set(pins.stays))
       .filter((turns) => carrier === 'none' || carrier === carrierOf(turns.day))
       .filter((turns) => keeps(turns.day.steps, pins, plan, day.washEvery))
       .map((turns) => ({ day: turns.day, cost: cost - whole + turns.worth + costOfDay(turns.day, plan) }));

@@ -11,7 +11,7 @@ type Turns = { day: Day; worth: number };
  * holds protein, at the next the best that holds none (protein week, moisture week). `worth` is what changes in the
  * sum of the steps: each of the two does half of the step.
  */
-export function inTurns(
+export function takingTurns(
   day: Day,
   choices: ReadonlyMap<ProductKind, readonly BuildChoice[]>,
   stays: ReadonlySet<string>,

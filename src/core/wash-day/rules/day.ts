@@ -7,6 +7,8 @@ import type { ProductKind } from '../../product/product.ts';
 import type { Reading } from '../../reading/reading.ts';
 import type { LogEntry, Step } from '../routine.ts';
 
+export { mentionsOf } from '../../judge/asked.ts';
+
 /** A step as rules see it: `filled` when it holds a product. */
 export type DayStep = Step & { reading: Reading | undefined; traits: Traits; filled: boolean };
 
@@ -85,10 +87,6 @@ export const isKind = (day: Day, which: keyof WashDayPractice['kinds'], { kind }
   day.practice.washDay.kinds[which].includes(kind);
 
 export const staysOn = ({ use }: Pick<Step, 'use'>) => use === 'leave-on';
-
-/** Mentions of a step as a finding names them. */
-export const mentionsOf = (step: DayStep, indexes: readonly number[]) =>
-  indexes.map((index) => ({ step: step.id, index }));
 
 type Rest = {
   steps?: readonly DayStep[];
