@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { plannedDays } from '../../src/core/wash-day/calendar.ts';
 import { addDays } from '../../src/core/wash-day/days.ts';
 import type { Cadence, LogEntry, Routine } from '../../src/core/wash-day/routine.ts';
-import { alwaysComesWith } from '../../src/core/wash-day/rules/cadence.ts';
+import { alwaysComesWith, oneAlwaysComesWith } from '../../src/core/wash-day/rules/cadence.ts';
 import {
   allowance,
   careful,
@@ -193,5 +193,32 @@ describe('turns beside a count on the fingers', () => {
       }),
       { numRuns: 300 },
     );
+  });
+  it('several of which one is said to be there each time are, wash by wash', () => {
+    const few = fc.array(cadences, { minLength: 1, maxLength: 3 });
+    let [yes, no] = [0, 0];
+    fc.assert(
+      fc.property(few, cadences, (some, b) => {
+        const cadenceOf = ({ n, from }: typeof b) => turn(n, from);
+        const days = planned(made([...some, b]), [], 120);
+        const at = `s${some.length + 1}`;
+        const there = days.every(({ steps }) => steps.some((id) => id !== at) || !steps.includes(at));
+        expect(oneAlwaysComesWith(some.map(cadenceOf), cadenceOf(b))).toBe(there);
+        if (there) yes++;
+        else no++;
+      }),
+      { numRuns: 400 },
+    );
+    expect(Math.min(yes, no)).toBeGreaterThan(40);
+  });
+  it('of two masks in turns the one that is due follows a treatment, and no other is brought along', () => {
+    const days = planned(
+      routineOf([{ kind: 'protein-treatment', cadence: turn(3, 1) }, mask(2, 1), mask(2, 2)]),
+      [],
+      12,
+    );
+    const treated = days.filter(({ treatments }) => treatments.length > 0);
+    expect(treated.length).toBeGreaterThan(1);
+    for (const { steps } of days) expect(steps.filter((id) => id !== 's1')).toHaveLength(1);
   });
 });

@@ -66,7 +66,7 @@ export function plannedDays(input: CalendarInput): PlannedDay[] {
     const treatment = free
       ? wanted.toSorted((a, b) => (done.get(a.id)?.date ?? '').localeCompare(done.get(b.id)?.date ?? ''))[0]
       : undefined;
-    const followUps = treatment ? followUpsOf(treatment, routine, practice) : [];
+    const followUps = treatment ? followUpsOf(treatment, due, input) : [];
     const steps = routine.steps.filter(
       (step) =>
         step === treatment || followUps.includes(step) || (due.includes(step) && !wanted.includes(step)),
@@ -108,10 +108,12 @@ function isDue({ cadence }: Step, last: LastDone, date: string, wash: number): b
   return daysBetween(last.date, date) >= Math.ceil(cadence.n / wash) * wash;
 }
 
-function followUpsOf(treatment: Step, { steps }: Routine, { washDay }: Practice): Step[] {
-  const after = steps
-    .slice(steps.indexOf(treatment) + 1)
-    .filter(({ kind }) => washDay.kinds.followUp.includes(kind));
+/** What follows a treatment that day: what always does, else what is due anyway, else the first is brought along. */
+function followUpsOf(treatment: Step, due: readonly Step[], { routine, practice }: CalendarInput): Step[] {
+  const after = routine.steps
+    .slice(routine.steps.indexOf(treatment) + 1)
+    .filter(({ kind }) => practice.washDay.kinds.followUp.includes(kind));
   const always = after.filter((step) => alwaysComesWith(step.cadence, treatment.cadence));
-  return always.length > 0 ? always : after.slice(0, 1);
+  const coming = always.length > 0 ? always : after.filter((step) => due.includes(step));
+  return coming.length > 0 ? coming : after.slice(0, 1);
 }

@@ -21,6 +21,20 @@ export function taughtBy(knowing: Knowing): Taught | undefined {
   if (!routine) return undefined;
   const input = washDayInput(knowing, routine);
   if (stillReading(knowing, input)) return undefined;
-  const lesson = lessonOf({ ...input, head, candidates: candidatesOf(knowing, true) });
-  return lesson && { lesson, routine, input };
+  const candidates = candidatesOf(knowing, true);
+  // The practice in use follows from what is remembered.
+  const by = [
+    remembered,
+    knowing.today,
+    ...input.readings.values(),
+    ...candidates.map(({ reading }) => reading),
+  ];
+  if (by.length !== last.by.length || by.some((each, at) => each !== last.by[at])) {
+    const lesson = lessonOf({ ...input, head, candidates });
+    last = { by, taught: lesson && { lesson, routine, input } };
+  }
+  return last.taught;
 }
+
+/** The last answer and all it goes by: views ask at every draw, and every change of the routine is tried for it. */
+let last: { by: readonly unknown[]; taught: Taught | undefined } = { by: [], taught: undefined };

@@ -5,10 +5,13 @@ import { practice } from '../../../dictionary/practice.ts';
 import type { Head } from '../../../src/core/hair/head.ts';
 import { allowanceOf } from '../../../src/core/hair/tolerance.ts';
 import { createLookup } from '../../../src/core/names/lookup.ts';
-import { type BuildInput, buildDay } from '../../../src/core/plan/build/build.ts';
-import { choicesFor } from '../../../src/core/plan/build/choices.ts';
+import { beginnings, stepsOf } from '../../../src/core/plan/build/bound.ts';
+import { type BuildInput, buildDay, building } from '../../../src/core/plan/build/build.ts';
+import { carrierOf } from '../../../src/core/plan/build/carrier.ts';
+import { type BuildChoice, choicesFor } from '../../../src/core/plan/build/choices.ts';
 import { costOfDay } from '../../../src/core/plan/build/cost.ts';
-import { cheapestFirst } from '../../../src/core/plan/build/search.ts';
+import { placesOf } from '../../../src/core/plan/build/pins.ts';
+import { branches } from '../../../src/core/plan/build/search.ts';
 import type { Candidate } from '../../../src/core/plan/suggest.ts';
 import { fulfils } from '../../../src/core/plan/wish.ts';
 import { type ProductKind, usualUse } from '../../../src/core/product/product.ts';
@@ -16,6 +19,7 @@ import { readLabel } from '../../../src/core/reading/reading.ts';
 import { dayOf } from '../../../src/core/wash-day/add-up.ts';
 import { plannedDays } from '../../../src/core/wash-day/calendar.ts';
 import type { Step } from '../../../src/core/wash-day/routine.ts';
+import { randomDay, seeded } from '../random-day.ts';
 
 // The plans are held against every day there is (brute force); the labels are invented.
 const lookup = createLookup(entries, patterns, limits);
@@ -80,8 +84,8 @@ const heads = fc.record({
 const some = fc.subarray(all, { minLength: 1, maxLength: 8 });
 const rhythm = fc.constantFrom(2, 4, 7);
 
-/** The least that any day of these products costs: every one of them is made and asked. */
-function bruteForce(input: BuildInput): number {
+/** What each carrier's cheapest day costs: every day of these products is made and asked. */
+function bruteForce(input: BuildInput): Map<string, number> {
   const empty = dayOf({ ...input, readings: new Map() });
   const { choices } = choicesFor(
     input.candidates,
@@ -98,44 +102,162 @@ function bruteForce(input: BuildInput): number {
         worth: day.worth + worth,
       })),
     ]);
-  return Math.min(...days.map(({ steps, worth }) => costOfDay({ ...empty, steps }, practice.plan) + worth));
+  const least = new Map<string, number>();
+  for (const { steps, worth } of days) {
+    const carrier = carrierOf({ steps });
+    const cost = costOfDay({ ...empty, steps }, practice.plan) + worth;
+    least.set(carrier, Math.min(cost, least.get(carrier) ?? Number.POSITIVE_INFINITY));
+  }
+  return least;
 }
 
 describe('a built day', () => {
   it('is the best of all days there are, by the rules: 150 cases beside brute force', () => {
+    let others = 0;
     fc.assert(
       fc.property(heads, some, rhythm, (head, candidates, washEvery) => {
         const input = inputFor(head, candidates, washEvery);
-        const [plan] = buildDay(input).plans;
+        const [plan, ...more] = buildDay(input).plans;
+        const least = bruteForce(input);
         expect(plan!.best).toBe(true);
-        expect(plan!.cost).toBeCloseTo(bruteForce(input), 9);
+        expect(plan!.cost).toBeCloseTo(Math.min(...least.values()), 9);
+        for (const other of more.filter(({ best }) => best)) {
+          others++;
+          expect(other.cost).toBeCloseTo(least.get(other.carrier)!, 9);
+        }
       }),
       { numRuns: 150 },
+    );
+    expect(others).toBeGreaterThan(50);
+  });
+
+  it.each([30, 40])(
+    'of %i products: no day of one change is better, nor any that is drawn at random',
+    (n) => {
+      let proven = 0;
+      for (let seed = 1; seed <= 5; seed++) {
+        const input = randomDay(seed, 8, n);
+        const empty = dayOf({ ...input, routine: { ...input.routine, steps: [] } });
+        const { order } = practice.washDay.kinds;
+        const { choices } = choicesFor(
+          input.candidates,
+          empty,
+          { ...input, washEvery: empty.washEvery },
+          practice.plan,
+        );
+        const [plan] = buildDay(input).plans;
+        if (!plan!.best) continue;
+        proven++;
+        const used = new Set(plan!.steps.map(({ product }) => product));
+        const kinds = order.filter((kind) => choices.has(kind));
+        const cost = (taken: ReadonlyMap<ProductKind, BuildChoice | undefined>) => {
+          const chosen = order.flatMap((kind) => taken.get(kind) ?? []);
+          const steps = chosen.map(({ step }) => step);
+          return chosen.reduce(
+            (sum, { worth }) => sum + worth,
+            costOfDay({ ...empty, steps }, practice.plan),
+          );
+        };
+        const own = new Map(
+          kinds.map((kind) => [kind, choices.get(kind)!.find(({ step }) => used.has(step.product))]),
+        );
+        expect(cost(own)).toBeCloseTo(plan!.cost, 9);
+        for (const kind of kinds)
+          for (const option of [undefined, ...choices.get(kind)!])
+            expect(cost(new Map([...own, [kind, option]]))).toBeGreaterThanOrEqual(plan!.cost - 1e-9);
+        const next = seeded(seed);
+        for (let tries = 0; tries < 200; tries++) {
+          const drawn = kinds.map((kind) => {
+            const options = [undefined, ...choices.get(kind)!];
+            return [kind, options[Math.floor(next() * options.length)]] as const;
+          });
+          expect(cost(new Map(drawn))).toBeGreaterThanOrEqual(plan!.cost - 1e-9);
+        }
+      }
+      expect(proven).toBeGreaterThan(3);
+    },
+  );
+
+  it('tells on the way how far it is, and never gets worse', () => {
+    const input = randomDay(3, 8, 40);
+    let [share, cost, looks] = [0, Number.POSITIVE_INFINITY, 0];
+    for (const at of building(input)) {
+      expect(at.share).toBeGreaterThanOrEqual(share);
+      expect(at.share).toBeLessThanOrEqual(1.001);
+      share = at.share;
+      if (looks++ % 500 > 0) continue;
+      const [plan] = at.soFar().plans;
+      if (!plan) continue;
+      expect(plan.cost).toBeLessThanOrEqual(cost + 1e-9);
+      cost = plan.cost;
+    }
+    expect(buildDay(input).plans[0]!.cost).toBeLessThanOrEqual(cost);
+  });
+
+  it('begun, costs no less than its bound, however it goes on', () => {
+    const names = fc.constantFrom<Partial<Head>>(
+      {},
+      { thickness: 'fine' },
+      { thickness: 'coarse', porosity: 'low', damage: { kinds: [] } },
+    );
+    fc.assert(
+      fc.property(
+        names,
+        fc.integer({ min: 1, max: 500 }),
+        fc.infiniteStream(fc.nat(40)),
+        (head, seed, draw) => {
+          const { candidates } = randomDay(seed, 4, 24);
+          const input = inputFor(head, candidates, 7);
+          const empty = dayOf({ ...input, readings: new Map() });
+          const { choices } = choicesFor(candidates, empty, input, practice.plan);
+          const places = placesOf(choices, {}, empty);
+          const { root, settle } = beginnings(places, empty, practice.plan);
+          const bounds: number[] = [];
+          let begun = root;
+          for (const options of places) {
+            bounds.push(begun.least);
+            begun = settle(begun, options[draw.next().value! % options.length]);
+          }
+          const steps = stepsOf(begun.taken, empty);
+          const worth = begun.taken.reduce((sum, option) => sum + (option?.worth ?? 0), 0);
+          expect(begun.least).toBeCloseTo(worth + costOfDay({ ...empty, steps }, practice.plan), 9);
+          for (const bound of bounds) expect(bound).toBeLessThanOrEqual(begun.least + 1e-9);
+        },
+      ),
+      { numRuns: 600 },
     );
   });
 
   it('keeps what the person settled', () => {
     fc.assert(
-      fc.property(heads, some, fc.integer({ min: 1, max: 5 }), (head, candidates, stepsAtMost) => {
-        const input = inputFor(head, candidates, 7);
-        const { choices } = choicesFor(
-          candidates,
-          dayOf({ ...input, readings: new Map() }),
-          input,
-          practice.plan,
-        );
-        const stays = [...choices.values()].flat()[0]?.step.product;
-        const { plans } = buildDay({
-          ...input,
-          pins: { stepsAtMost, without: ['cream'], ...(stays && { stays: [stays] }) },
-        });
-        for (const { steps } of plans) {
-          expect(steps.length).toBeLessThanOrEqual(stepsAtMost);
-          expect(steps.some(({ kind }) => kind === 'cream')).toBe(false);
-          const pinned = stays && candidates.find(({ product }) => product === stays)!;
-          if (pinned && pinned.kind !== 'cream') expect(steps.map(({ product }) => product)).toContain(stays);
-        }
-      }),
+      fc.property(
+        heads,
+        some,
+        fc.integer({ min: 1, max: 5 }),
+        fc.integer({ min: 5, max: 40 }),
+        (head, candidates, stepsAtMost, minutesAtMost) => {
+          const input = inputFor(head, candidates, 7);
+          const { choices } = choicesFor(
+            candidates,
+            dayOf({ ...input, readings: new Map() }),
+            input,
+            practice.plan,
+          );
+          const stays = [...choices.values()].flat()[0]?.step.product;
+          const { plans } = buildDay({
+            ...input,
+            pins: { stepsAtMost, minutesAtMost, without: ['cream'], ...(stays && { stays: [stays] }) },
+          });
+          for (const { steps, minutes } of plans) {
+            expect(minutes).toBeLessThanOrEqual(minutesAtMost);
+            expect(steps.length).toBeLessThanOrEqual(stepsAtMost);
+            expect(steps.some(({ kind }) => kind === 'cream')).toBe(false);
+            const pinned = stays && candidates.find(({ product }) => product === stays)!;
+            if (pinned && pinned.kind !== 'cream')
+              expect(steps.map(({ product }) => product)).toContain(stays);
+          }
+        },
+      ),
       { numRuns: 60 },
     );
   });
@@ -306,20 +428,37 @@ describe('a built day', () => {
   });
 });
 
-describe('ways to take one of each, the cheapest first', () => {
-  it('come in order, each once, all of them', () => {
-    const costs = fc.array(fc.integer({ min: -20, max: 50 }), { minLength: 1, maxLength: 4 });
+describe('ways that branch', () => {
+  type Way = { least: number; at: number[] };
+  const costs = fc.array(fc.array(fc.integer({ min: 0, max: 50 }), { minLength: 1, maxLength: 4 }), {
+    minLength: 1,
+    maxLength: 5,
+  });
+  const on =
+    (rows: number[][]) =>
+    ({ least, at }: Way): Way[] =>
+      (rows[at.length] ?? []).map((cost, i) => ({ least: least + cost, at: [...at, i] }));
+  const root: Way = { least: 0, at: [] };
+
+  it('are all gone through, each once, and all are behind at the end', () => {
     fc.assert(
-      fc.property(fc.array(costs, { minLength: 1, maxLength: 5 }), (rows) => {
-        const coordinates = rows.map((row) => {
-          const sorted = row.toSorted((a, b) => a - b);
-          return { options: sorted.map((_, i) => i), costs: sorted };
-        });
-        const found = [...cheapestFirst(coordinates)];
-        expect(found).toHaveLength(rows.reduce((n, row) => n * row.length, 1));
-        expect(new Set(found.map(({ taken }) => taken.join())).size).toBe(found.length);
-        for (const [i, { sum }] of found.entries())
-          if (i > 0) expect(sum).toBeGreaterThanOrEqual(found[i - 1]!.sum);
+      fc.property(costs, (rows) => {
+        const seen = [...branches(root, on(rows), () => true)];
+        const whole = seen.filter(({ way }) => way.at.length === rows.length);
+        expect(whole).toHaveLength(rows.reduce((n, row) => n * row.length, 1));
+        expect(new Set(whole.map(({ way }) => way.at.join())).size).toBe(whole.length);
+        expect(seen.at(-1)!.share).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('lead to the least of them though most are left out', () => {
+    fc.assert(
+      fc.property(costs, (rows) => {
+        let least = Number.POSITIVE_INFINITY;
+        for (const { way } of branches(root, on(rows), (way) => way.least < least))
+          if (way.at.length === rows.length) least = Math.min(least, way.least);
+        expect(least).toBe(rows.reduce((sum, row) => sum + Math.min(...row), 0));
       }),
     );
   });

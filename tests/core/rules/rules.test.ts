@@ -275,6 +275,32 @@ describe('what each rule says of a day', () => {
     ],
     [
       'treatment-follow-up',
+      'two that take turns: one of them at each wash',
+      [turnOf(treatment, 3, 1), wash, turnOf(conditioner, 2, 1), turnOf(conditioner, 2, 2)],
+      middling,
+      ['suits followed'],
+    ],
+    [
+      'treatment-follow-up',
+      'three turns, of which one is nobody’s',
+      [turnOf(treatment, 2, 1), wash, turnOf(conditioner, 3, 1), turnOf(conditioner, 3, 2)],
+      middling,
+      ['with-care not-each-time'],
+    ],
+    [
+      'treatment-follow-up',
+      'of two that take turns one holds much protein',
+      [
+        turnOf(treatment, 3, 1),
+        wash,
+        turnOf(conditioner, 2, 1),
+        turnOf({ kind: 'conditioner', of: hand([water, at(wheat, 4)]) }, 2, 2),
+      ],
+      middling,
+      ['with-care with-protein'],
+    ],
+    [
+      'treatment-follow-up',
       'optional',
       [treatment, wash, { ...conditioner, optional: true }],
       middling,

@@ -26,9 +26,34 @@ describe('the price of a wash', () => {
     knowing({ products }),
     products.slice(0, 4).map(({ id }) => id),
   );
-  it('is that of the usual grams, by the cheapest source for its amount', () => {
+  it('is that of the usual grams where no step says otherwise, by the cheapest source for its amount', () => {
     expect(of.get('a')).toBeCloseTo(0.3);
     expect(of.get('cheaper')).toBeCloseTo(0.12);
+  });
+  it('is that of the grams its step says, as wherever a price of a wash is shown', () => {
+    const step = {
+      id: 's',
+      kind: 'gel',
+      use: 'leave-on',
+      optional: false,
+      cadence: { every: 'wash' },
+    } as const;
+    const own = knowing({
+      products,
+      heads: [{ id: 'h', name: 'Wren', avoid: [], stretch: [], setAside: [], added: '2026-01-01' }],
+      routines: [
+        {
+          id: 'r',
+          head: 'h',
+          name: 'Sunday',
+          washEvery: 7,
+          added: '2026-01-01',
+          steps: [{ ...step, product: 'a', grams: 12 }],
+        },
+      ],
+    });
+    expect(washPrices(own, ['a', 'cheaper']).of.get('a')).toBeCloseTo(0.6);
+    expect(washPrices(own, ['a', 'cheaper']).of.get('cheaper')).toBeCloseTo(0.12);
   });
   it('is not known without a price, nor beside another currency', () => {
     expect([...of.keys()]).toEqual(['a', 'cheaper']);

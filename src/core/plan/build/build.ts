@@ -6,29 +6,32 @@ import type { Day } from '../../wash-day/rules/day.ts';
 import { proposable } from '../medicated.ts';
 import type { Candidate } from '../suggest.ts';
 import type { Wish } from '../wish.ts';
+import { type Begun, beginnings, stepsOf } from './bound.ts';
+import { type Best, type Carrier, carrierOf, carriersOver, limits } from './carrier.ts';
 import { type BuildChoice, choicesFor, type LeftOut } from './choices.ts';
 import { costOfDay } from './cost.ts';
 import { takingTurns } from './in-turns.ts';
 import { missingOf } from './missing.ts';
-import { type BuildPins, keeps, minutesOf } from './pins.ts';
+import { type BuildPins, keeps, minutesOf, placesOf } from './pins.ts';
 import type { PlanPractice } from './plan-practice.ts';
-import { cheapestFirst } from './search.ts';
+import { branches } from './search.ts';
 
 export type BuildInput = Omit<WashDayInput, 'readings'> & {
   candidates: readonly Candidate[];
   pins?: BuildPins;
 };
 
-/** Which step carries the protein, if any does. */
-export type Carrier = ProductKind | 'none';
-
 export type BuiltPlan = {
+  /** A product that stands in the routine is used by as many grams as there. */
   steps: Step[];
   answer: Answer;
   findings: Finding[];
   carrier: Carrier;
   minutes: number;
-  /** Proven that no other day of these products is better by the rules; else the best of those looked at. */
+  /**
+   * Proven: of the first plan that no other day of these products is better by the rules, of another that none with
+   * the protein there is. Else the best of those looked at.
+   */
   best: boolean;
   /** What it was weighed by: less is better, and only beside another plan of the same products. */
   cost: number;
@@ -39,15 +42,27 @@ export type BuiltPlan = {
 
 export type Built = { plans: BuiltPlan[]; tried: number };
 
+/** A search that is still going on: how much of all days is behind (0 … 1), and what it would answer now. */
+export type Building = { share: number; soFar(): Built };
+
 type Found = { day: Day; cost: number };
+
+/** `building`, to its end. */
+export function buildDay(input: BuildInput): Built {
+  const run = building(input);
+  for (;;) {
+    const { done, value } = run.next();
+    if (done) return value;
+  }
+}
 
 /**
  * Wash days made of the products on hand: which product does each step, which one carries the protein, what stays
- * on the shelf, what is missing. Days are looked at from the cheapest sum of their steps on; what the day as a whole
- * costs comes on top and is never below nought, so the search may stop, proven, once no sum left can do better.
- * The plans differ in the step that carries the protein; the best comes first. Pure.
+ * on the shelf, what is missing. Kind after kind is settled, and what can be no better than what was found is left
+ * out, so the search ends with proof: first of the best day, then of the best with the protein in another step. It
+ * gives up, each time, after as many beginnings as practice has patience for. Pure.
  */
-export function buildDay(input: BuildInput): Built {
+export function* building(input: BuildInput): Generator<Building, Built> {
   const { pins = {} } = input;
   const { plan } = input.practice;
   const empty = dayOf({ ...input, readings: new Map(), routine: { ...input.routine, steps: [] } });
@@ -58,43 +73,65 @@ export function buildDay(input: BuildInput): Built {
     { ...input, washEvery: empty.washEvery },
     plan,
   );
-  const coordinates = coordinatesOf(choices, pins, empty);
+  const places = placesOf(choices, pins, empty);
+  const { root, settle } = beginnings(places, empty, plan, pins.stepsAtMost);
+  const carriers = carriersOver(places);
+  const best: Best = new Map();
+  const costWith = (carrier: Carrier) => best.get(carrier)?.cost ?? Number.POSITIVE_INFINITY;
   let tried = 0;
-  const best = new Map<Carrier, Found>();
-  let lowest = Number.POSITIVE_INFINITY;
-  let proven = true;
-  for (const { taken, sum } of cheapestFirst(coordinates)) {
-    // No carrier can do better any more than the last of those that are kept.
-    if (sum >= lowest && settled(best, sum, plan)) break;
-    if (tried >= plan.patience) {
-      proven = false;
-      break;
+  let proven = 0;
+  const answer = (): Built => ({ plans: plansOf(best, proven, choices, leftOut, input), tried });
+  const next = (begun: Begun) =>
+    (places[begun.taken.length] ?? []).flatMap((option) => {
+      tried++;
+      const on = settle(begun, option);
+      const steps = option ? on.taken.flatMap((each) => each?.step ?? []) : [];
+      return keeps(steps, pins, plan, empty.washEvery) ? on : [];
+    });
+  for (const [round, limit] of limits.entries()) {
+    const from = tried;
+    const follow = ({ taken, least }: Begun) =>
+      least < limit(best, plan) && carriers(taken).some((carrier) => least < costWith(carrier));
+    for (const { way, share } of branches(root, next, follow)) {
+      if (way.taken.length === places.length) {
+        const day = { ...empty, steps: stepsOf(way.taken, empty) };
+        const carrier = carrierOf(day);
+        if (way.least < costWith(carrier)) best.set(carrier, { day, cost: way.least });
+      }
+      const spent = (tried - from) / plan.patience;
+      if (spent > 1) return answer();
+      yield { share: (round + Math.max(share, spent)) / limits.length, soFar: answer };
     }
-    const chosen = taken.filter((choice) => choice !== undefined);
-    const steps = chosen.map(({ step }) => step);
-    if (!keeps(steps, pins, plan, empty.washEvery)) continue;
-    tried++;
-    const day = { ...empty, steps };
-    const cost = chosen.reduce((all, { worth }) => all + worth, costOfDay(day, plan));
-    const carrier = carrierOf(day);
-    if (cost < (best.get(carrier)?.cost ?? Number.POSITIVE_INFINITY)) best.set(carrier, { day, cost });
-    lowest = Math.min(lowest, cost);
+    proven++;
   }
+  return answer();
+}
+
+/** What is offered: the best plans, that differ in their carrier, and one in turns where that is about as good. */
+function plansOf(
+  best: Best,
+  proven: number,
+  choices: Map<ProductKind, BuildChoice[]>,
+  leftOut: LeftOut[],
+  input: BuildInput,
+): BuiltPlan[] {
+  const { pins = {}, practice } = input;
+  const { plan } = practice;
   const plans = [...best.values()]
     .toSorted((a, b) => a.cost - b.cost)
     .filter(({ cost }, at, all) => at === 0 || cost - all[0]!.cost < plan.costs['does-not-suit'] / 2)
     .slice(0, plan.plans)
-    .map((found) => planOf(found, proven, input, leftOut));
+    .map((found, at) => planOf(found, proven > Math.min(at, 1), input, leftOut));
   const turns = turnsOf(best, choices, pins, plan);
   // Turns are no part of the search: nothing is claimed of them but that they are worth a look.
   if (turns && plans[0] && turns.cost - plans[0].cost < plan.costs['does-not-suit'] / 2)
     plans.splice(plan.plans - 1, 1, planOf(turns, false, input, leftOut));
-  return { plans, tried };
+  return plans;
 }
 
 /** The best day without protein, or with it in that very step, with the step shared by two products in turns. */
 function turnsOf(
-  best: ReadonlyMap<Carrier, Found>,
+  best: Best,
   choices: Map<ProductKind, BuildChoice[]>,
   pins: BuildPins,
   plan: PlanPractice,
@@ -109,35 +146,6 @@ function turnsOf(
   return found.toSorted((a, b) => a.cost - b.cost)[0];
 }
 
-/** The kinds in their usual order, each with its choices and, where the person did not settle it, with none. */
-function coordinatesOf(choices: Map<ProductKind, BuildChoice[]>, pins: BuildPins, { practice }: Day) {
-  const stays = new Set(pins.stays);
-  return practice.washDay.kinds.order
-    .filter((kind) => choices.has(kind) && !pins.without?.includes(kind))
-    .map((kind) => {
-      const all = choices.get(kind)!;
-      const pinned = all.filter(({ step }) => stays.has(step.product!));
-      const options: (BuildChoice | undefined)[] = pinned.length > 0 ? [...pinned] : [...all, undefined];
-      options.sort((a, b) => (a?.cost ?? 0) - (b?.cost ?? 0));
-      return { options, costs: options.map((option) => option?.cost ?? 0) };
-    });
-}
-
-/** Whether enough plans are kept, each better than any sum that is left. */
-const settled = (best: ReadonlyMap<Carrier, Found>, sum: number, { plans, costs }: PlanPractice) => {
-  const costsKept = [...best.values()].map(({ cost }) => cost).toSorted((a, b) => a - b);
-  const worth = costsKept.slice(0, plans);
-  return sum >= (worth.length === plans ? worth.at(-1)! : costsKept[0]! + costs['does-not-suit'] / 2);
-};
-
-/** The step with the most protein; none where no step holds a dose. */
-export function carrierOf({ steps }: Pick<Day, 'steps'>): Carrier {
-  const carrying = steps
-    .filter(({ traits }) => traits.protein === 'yes')
-    .toSorted((a, b) => b.traits.dose - a.traits.dose);
-  return carrying[0]?.kind ?? 'none';
-}
-
 function planOf({ day, cost }: Found, proven: boolean, input: BuildInput, unfit: LeftOut[]): BuiltPlan {
   const { plan } = input.practice;
   const findings = findingsOf(day);
@@ -146,7 +154,10 @@ function planOf({ day, cost }: Found, proven: boolean, input: BuildInput, unfit:
     .filter(({ product }) => !used.has(product) && !unfit.some((each) => each.product === product))
     .map(({ product, kind }) => ({ product, kind, because: [] }));
   return {
-    steps: day.steps.map(({ reading: _, traits: __, filled: ___, ...step }) => step),
+    steps: day.steps.map(({ reading: _, traits: __, filled: ___, ...step }) => {
+      const { grams } = input.routine.steps.find(({ product }) => product === step.product) ?? {};
+      return { ...step, ...(grams !== undefined && { grams }) };
+    }),
     answer: worstOf(findings.filter(({ rule }) => !plan.unfinished.includes(rule))),
     findings,
     carrier: carrierOf(day),

@@ -4,10 +4,9 @@ import { type FitContext, fitProduct } from '../../judge/fit.ts';
 import type { ProductKind } from '../../product/product.ts';
 import type { Cadence } from '../../wash-day/routine.ts';
 import { type Day, type DayStep, dayStep } from '../../wash-day/rules/day.ts';
-import { rules } from '../../wash-day/rules/index.ts';
 import { treatmentDaysOf } from '../../wash-day/rules/protein/treatments-apart.ts';
 import type { Candidate } from '../suggest.ts';
-import { costOf } from './cost.ts';
+import { costOfStep } from './cost.ts';
 import type { PlanPractice } from './plan-practice.ts';
 
 /** One way to do a step: a product at a rhythm. */
@@ -15,7 +14,7 @@ export type BuildChoice = {
   step: DayStep;
   /** What the step is worth to the day, below nought, and how well the product itself suits. */
   worth: number;
-  /** The same with all that rules say of this product alone: a day with it costs no less. */
+  /** The same with all that the step costs by itself, in whatever day. */
   cost: number;
 };
 
@@ -61,9 +60,7 @@ export function choicesFor(
     const step: DayStep = { ...plain, cadence: fit.cadence };
     const worth =
       plan.prefers[fit.answer] + plan.strength * strengthOf(step) - fills(step, fit.findings, plan);
-    const alone = { ...day, steps: [step] };
-    const said = rules.filter(({ of }) => of === 'product').flatMap((rule) => rule.ask(alone));
-    const choice = { step, worth, cost: worth + costOf(said, plan) };
+    const choice = { step, worth, cost: worth + costOfStep(step, day, plan) };
     choices.set(candidate.kind, [...(choices.get(candidate.kind) ?? []), choice]);
   }
   for (const [kind, all] of choices)

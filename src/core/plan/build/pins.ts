@@ -1,7 +1,9 @@
 import type { ProductKind } from '../../product/product.ts';
 import type { Step } from '../../wash-day/routine.ts';
 import { washesBetween } from '../../wash-day/rules/cadence.ts';
-import type { DayStep } from '../../wash-day/rules/day.ts';
+import type { Day, DayStep } from '../../wash-day/rules/day.ts';
+import type { Option } from './bound.ts';
+import type { BuildChoice } from './choices.ts';
 import { onOneDay } from './in-turns.ts';
 import type { PlanPractice } from './plan-practice.ts';
 
@@ -40,3 +42,23 @@ export function keeps(
 
 export const minutesOf = (steps: readonly Step[], { minutes }: PlanPractice) =>
   onOneDay(steps).reduce((sum, { kind }) => sum + minutes[kind], 0);
+
+/** For each kind its choices and, where the person did not settle it, none; what weighs most is settled first. */
+export function placesOf(
+  choices: Map<ProductKind, BuildChoice[]>,
+  pins: BuildPins,
+  { practice }: Day,
+): Option[][] {
+  const stays = new Set(pins.stays);
+  return practice.washDay.kinds.order
+    .filter((kind) => choices.has(kind) && !pins.without?.includes(kind))
+    .map((kind) => {
+      const all = choices.get(kind)!;
+      const pinned = all.filter(({ step }) => stays.has(step.product!));
+      return { kind, all, options: pinned.length > 0 ? pinned : [...all, undefined] };
+    })
+    .toSorted(
+      (a, b) => Math.min(...a.all.map(({ cost }) => cost)) - Math.min(...b.all.map(({ cost }) => cost)),
+    )
+    .map(({ options }) => options);
+}

@@ -33,7 +33,7 @@ export type PlanPractice = {
   minutes: Record<ProductKind, number>;
   /** Days between uses of what is not for every wash. */
   weeklyDays: number;
-  /** Days looked at before the search gives up. */
+  /** Days, begun or whole, looked at before the search gives up: about a second's worth. */
   patience: number;
   /** Plans offered at most. */
   plans: number;

@@ -9,6 +9,25 @@ export function alwaysComesWith(a: Cadence, b: Cadence): boolean {
   return a.every === 'days' && a.n === b.n;
 }
 
+/** Washes that are walked through at most to see rhythms come round. */
+const walked = 1_000;
+
+/** Whether on every wash day of cadence `b` one of these is done at least: several may take turns. */
+export function oneAlwaysComesWith(some: readonly Cadence[], b: Cadence): boolean {
+  if (some.some((a) => alwaysComesWith(a, b))) return true;
+  const turns = some.flatMap((a) => (a.every === 'nth-wash' ? [a] : []));
+  if (b.every === 'days' || turns.length === 0) return false;
+  const treats = b.every === 'wash' ? { n: 1 } : b;
+  const round = [treats, ...turns].reduce((all, { n }) => (all * n) / divisor(all, n), 1);
+  if (!(round <= walked)) return false;
+  const comes = ({ n, from = 1 }: { n: number; from?: number }, place: number) => (place - from) % n === 0;
+  for (let place = walked; place < walked + round; place++)
+    if (comes(treats, place) && !turns.some((turn) => comes(turn, place))) return false;
+  return true;
+}
+
+const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+
 /** Washes between steps that take turns, at least; nought where two may meet, as rhythms of their own do. */
 export function washesApart(cadences: readonly Cadence[]): number {
   const turns = cadences.flatMap((cadence) => (cadence.every === 'nth-wash' ? [cadence] : []));

@@ -38,6 +38,8 @@ export type Rule = {
   sees(step: DayStep, day: Day): string;
   /** Whether a step that changes from one look to another may help to settle a finding; by default any change may. */
   mayHelp?(before: string, after: string): boolean;
+  /** Whether one more step of such a look may make it speak less loud; by default any that it sees may. */
+  softens?(look: string): boolean;
   /** Fewest steps that must change to settle a finding, given all looks a step could take on; 1 where not said. */
   excess?(finding: Finding, reachable: readonly string[]): number;
   ask(day: Day): Finding[];

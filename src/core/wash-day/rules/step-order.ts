@@ -7,6 +7,7 @@ export const stepOrder: Rule = {
   aspect: 'care',
   sees: (step, day) =>
     step.filled ? `${staysBy(step, day)} ${rinses(step)} ${isKind(day, 'cleansing', step)}` : '',
+  softens: () => false,
   ask(day) {
     const steps = filledSteps(day);
     const lost = steps.filter((step, at) => staysBy(step, day) && steps.slice(at + 1).some(rinses));

@@ -22,6 +22,7 @@ export const tooHeavy: Rule = {
     step.filled && weighs(step, day)
       ? `${share(step, day)} ${step.traits.weight} ${step.traits.film} ${step.product}`
       : '',
+  softens: () => false,
   mayHelp: (before) => before !== '',
   ask(day) {
     const { together } = day.practice.judge.weight;

@@ -8,14 +8,20 @@ export type Asked = { ask: 'suggest'; input: SuggestInput } | { ask: 'build'; in
 type Asker = Asked['ask'] | 'fitted';
 const workers: Partial<Record<Asker, Worker>> = {};
 
+/** What the worker tells: on the way how far it is, and once what it found up to then; at last the answer. */
+export type Told<T> = { done: T } | { share: number; soFar?: T };
+
+export type OnTheWay<T> = (told: { share: number; soFar?: T }) => void;
+
 /** Where a worker can be had the search runs there. */
-function askWorker<T>(asker: Asker, asked: Asked, here: () => T): Promise<T> {
+function askWorker<T>(asker: Asker, asked: Asked, here: () => T, onTheWay?: OnTheWay<T>): Promise<T> {
   if (typeof Worker === 'undefined') return Promise.resolve(here());
   workers[asker]?.terminate();
   const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
   workers[asker] = worker;
   return new Promise((answer) => {
-    worker.onmessage = ({ data }: MessageEvent<T>) => answer(data);
+    worker.onmessage = ({ data }: MessageEvent<Told<T>>) =>
+      'done' in data ? answer(data.done) : onTheWay?.(data);
     // A worker that cannot start or fails is no reason to have no answer.
     worker.onerror = () => answer(here());
     worker.postMessage(asked);
@@ -27,8 +33,8 @@ export const askSuggest = (
   asker: 'suggest' | 'fitted' = 'suggest',
 ): Promise<Suggestions> => askWorker(asker, { ask: 'suggest', input }, () => suggest(input));
 
-export const askBuild = (input: BuildInput): Promise<Built> =>
-  askWorker('build', { ask: 'build', input }, () => buildDay(input));
+export const askBuild = (input: BuildInput, onTheWay: OnTheWay<Built>): Promise<Built> =>
+  askWorker('build', { ask: 'build', input }, () => buildDay(input), onTheWay);
 
 /** Ends a search nobody waits for any more. */
 export function stopAsking(asker: Asker): void {

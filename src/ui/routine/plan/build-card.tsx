@@ -27,7 +27,9 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
   const [steps, setSteps] = useState('none');
   const [time, setTime] = useState('none');
   const [price, setPrice] = useState<number | undefined>();
-  const [built, setBuilt] = useState<Built | 'looking' | undefined>();
+  const [built, setBuilt] = useState<Built | undefined>();
+  // How much of all days is behind, while it is still looked.
+  const [share, setShare] = useState<number | undefined>();
   const candidates = candidatesOf(world, considered);
   const prices = washPrices(
     world,
@@ -41,13 +43,21 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
       ...(time !== 'none' && { minutesAtMost: Number(time) }),
       ...(price !== undefined && { price: { of: prices.of, atMost: price } }),
     };
-    setBuilt('looking');
+    setBuilt(undefined);
+    setShare(0);
     const { readings: _, ...input } = washDayInput(world, routine);
-    void askBuild({ ...input, candidates, pins }).then(setBuilt);
+    const asked = askBuild({ ...input, candidates, pins }, (told) => {
+      setShare(told.share);
+      if (told.soFar) setBuilt(told.soFar);
+    });
+    void asked.then((found) => {
+      setBuilt(found);
+      setShare(undefined);
+    });
   };
   const stop = () => {
     stopAsking('build');
-    setBuilt(undefined);
+    setShare(undefined);
   };
   return (
     <Card title={t('plan.title')} over={t('plan.over')} id="build">
@@ -89,23 +99,26 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
         <Button look="strong" onClick={build}>
           {t('plan.build', { n: candidates.length })}
         </Button>
-        {built === 'looking' && <Button onClick={stop}>{t('plan.stop')}</Button>}
+        {share !== undefined && <Button onClick={stop}>{t('plan.stop')}</Button>}
       </div>
       <div aria-live="polite" class="stack">
-        {built === 'looking' && <p class="hint">{t('routine.suggest.looking')}</p>}
-        {built && built !== 'looking' && built.plans.length === 0 && <p>{t('plan.none')}</p>}
-        {built &&
-          built !== 'looking' &&
-          built.plans.map((plan, at) => (
-            <BuiltPlanOffer
-              key={plan.steps.map(({ product }) => product).join()}
-              world={world}
-              routine={routine}
-              plan={plan}
-              prices={prices}
-              first={at === 0}
-            />
-          ))}
+        {share !== undefined && (
+          <label class="stack">
+            {t(built ? 'plan.looking-on' : 'routine.suggest.looking')}
+            <progress value={share} />
+          </label>
+        )}
+        {share === undefined && built?.plans.length === 0 && <p>{t('plan.none')}</p>}
+        {built?.plans.map((plan, at) => (
+          <BuiltPlanOffer
+            key={plan.steps.map(({ product }) => product).join()}
+            world={world}
+            routine={routine}
+            plan={plan}
+            prices={prices}
+            first={at === 0}
+          />
+        ))}
       </div>
     </Card>
   );

@@ -42,12 +42,13 @@ export function BuiltPlanOffer(props: {
     void carryOut(world, keepRoutine(remembered, { ...routine, steps }, { key: 'plan.taken' }));
   };
   const open = plan.findings.filter(({ answer }) => answer !== 'suits');
+  const proof = !plan.best ? 'plan.not-proven' : first ? 'plan.best' : 'plan.best.there';
   return (
     <section class="offer">
       <AnswerHead answer={plan.answer} title={carrierWords(world, plan)} look="row" />
       <PlanSteps world={world} steps={plan.steps} nameOf={nameOf} />
       <p class="hint">
-        {t('plan.minutes', { n: plan.minutes })} {t(plan.best ? 'plan.best' : 'plan.not-proven')}
+        {t('plan.minutes', { n: plan.minutes })} {t(proof)}
       </p>
       <PriceOfWash {...props} />
       {open.map(({ rule, reason, steps }) => (

@@ -1,7 +1,32 @@
-import { buildDay } from '../../../core/plan/build/build.ts';
+import { type BuildInput, type Built, building } from '../../../core/plan/build/build.ts';
 import { suggest } from '../../../core/plan/suggest.ts';
-import type { Asked } from './ask-plan.ts';
+import type { Asked, Told } from './ask-plan.ts';
+
+/** Milliseconds until the first plans are told, between two words on how far it is, and until it gives up. */
+const firstAfter = 150;
+const toldEvery = 100;
+const atMost = 2_000;
+
+const tell = (told: Told<unknown>) => postMessage(told);
+
+/** Builds a day within the time a reader waits: what was found by then is answered, unproven. */
+function build(input: BuildInput): Built {
+  const from = performance.now();
+  const run = building(input);
+  let toldAt = from;
+  let shown = false;
+  for (;;) {
+    const { done, value } = run.next();
+    if (done) return value;
+    const now = performance.now();
+    if (now - from > atMost) return value.soFar();
+    if (now - toldAt < (shown ? toldEvery : firstAfter)) continue;
+    tell({ share: value.share, ...(!shown && { soFar: value.soFar() }) });
+    toldAt = now;
+    shown = true;
+  }
+}
 
 addEventListener('message', ({ data }: MessageEvent<Asked>) =>
-  postMessage(data.ask === 'suggest' ? suggest(data.input) : buildDay(data.input)),
+  tell({ done: data.ask === 'suggest' ? suggest(data.input) : build(data.input) }),
 );

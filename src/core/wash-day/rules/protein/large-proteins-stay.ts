@@ -11,6 +11,7 @@ export const largeProteinsStay: Rule = {
     step.filled && staysOn(step) && step.traits.largeDose > 0
       ? `${step.traits.largeDose / washesBetween(step.cadence, washEvery)} ${step.product}`
       : '',
+  softens: () => false,
   mayHelp: (before, after) =>
     before !== '' && (after === '' || Number.parseFloat(after) < Number.parseFloat(before)),
   ask(day) {

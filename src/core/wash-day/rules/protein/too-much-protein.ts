@@ -21,6 +21,7 @@ export const tooMuchProtein: Rule = {
     step.filled && step.traits.protein === 'yes'
       ? `${perWash(step, day)} ${step.traits.dose} ${step.traits.doseAsMeasured} ${step.kind} ${step.product}`
       : '',
+  softens: () => false,
   mayHelp: (before, after) => before !== '' && (after === '' || dose(after) < dose(before)),
   ask(day) {
     const steps = distinctProducts(filledSteps(day)).filter(({ traits }) => traits.protein === 'yes');

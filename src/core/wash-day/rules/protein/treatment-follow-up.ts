@@ -1,6 +1,6 @@
 import { byRatio } from '../../../judge/asked.ts';
 import type { Finding } from '../../../judge/finding.ts';
-import { alwaysComesWith } from '../cadence.ts';
+import { alwaysComesWith, oneAlwaysComesWith } from '../cadence.ts';
 import { type Day, type DayStep, finding, isKind, mentionsOf, type Rule, staysOn } from '../day.ts';
 
 /** Is each strengthening treatment that is rinsed off followed by conditioner or mask on the same day? */
@@ -38,14 +38,29 @@ function askOf(treatment: DayStep, day: Day): Finding {
         ...(key === 'unread' && { unknown: { key: 'rules.unknown.labels', values: { n: steps.length } } }),
       },
     );
-  const always = after.filter((step) => alwaysComesWith(step.cadence, treatment.cadence));
-  const soft = always.filter((step) => !much(step, day));
-  const sure = soft.filter(({ optional, traits }) => !optional && traits.read !== 'none');
-  if (sure.length > 0) return answer('suits', 'followed', sure);
+  // One that comes each time, or several that take turns.
+  const each = (steps: DayStep[]) => {
+    if (
+      !oneAlwaysComesWith(
+        steps.map(({ cadence }) => cadence),
+        treatment.cadence,
+      )
+    )
+      return [];
+    const always = steps.filter(({ cadence }) => alwaysComesWith(cadence, treatment.cadence));
+    return always.length > 0 ? always : steps;
+  };
+  const soft = after.filter((step) => !much(step, day));
   const unread = soft.filter(({ traits }) => traits.read === 'none');
-  if (unread.length > 0) return answer('cannot-tell', 'unread', unread);
-  if (soft.length > 0) return answer('with-care', 'optional', soft);
-  if (always.length > 0) return answer('with-care', 'with-protein', always);
+  const sure = soft.filter((step) => !step.optional && !unread.includes(step));
+  const found = each(sure);
+  if (found.length > 0) return answer('suits', 'followed', found);
+  const may = each([...sure, ...unread]).filter((step) => unread.includes(step));
+  if (may.length > 0) return answer('cannot-tell', 'unread', may);
+  const optional = each(soft);
+  if (optional.length > 0) return answer('with-care', 'optional', optional);
+  const rich = each(after);
+  if (rich.length > 0) return answer('with-care', 'with-protein', rich);
   if (after.length > 0) return answer('with-care', 'not-each-time', after);
   return answer('does-not-suit', 'missing', []);
 }

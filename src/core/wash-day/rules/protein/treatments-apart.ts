@@ -13,6 +13,7 @@ export const treatmentsApart: Rule = {
     step.filled && isKind(day, 'strengthening', step)
       ? `${step.kind} ${JSON.stringify(step.cadence)} ${step.traits.dose}`
       : '',
+  softens: () => false,
   mayHelp: (before) => before !== '',
   ask(day) {
     const treatments = day.steps.filter((step) => step.filled && isKind(day, 'strengthening', step));
