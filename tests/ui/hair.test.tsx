@@ -35,6 +35,7 @@ describe('how much a person uses', () => {
   it('is asked for the kinds of the routine, kept once, and emptied again', async () => {
     const { remembered } = await open(start);
     expect(text()).toContain('Left empty: 6 g, by common practice');
+    expect(text()).toMatch(/In the hand that is about a teaspoon .common practice./);
     await type(/^gel$/, '3,5');
     expect(remembered().heads[0]!.uses).toEqual({ gel: 3.5 });
     await type(/^gel$/, 'a coin');

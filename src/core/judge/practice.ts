@@ -1,4 +1,5 @@
 import type { BringsPractice } from '../amounts/brings.ts';
+import type { InHandPractice } from '../amounts/in-hand.ts';
 import type { Markets } from '../amounts/market.ts';
 import type { Allowance, DamageKind, Density, Porosity, Scalp, Shape, Thickness } from '../hair/head.ts';
 import type { LearnPractice } from '../learn/learn-practice.ts';
@@ -66,32 +67,33 @@ export type StretchPractice = {
 };
 
 /** dictionary/wash-day.json: amounts, retention and thresholds of the routine rules, each with its source. */
-export type WashDayPractice = BringsPractice & {
-  /** What the kinds do in a wash day. */
-  kinds: {
-    /** Counted as a strengthening treatment: spaced by the allowance, shampooed out, followed up. */
-    strengthening: ProductKind[];
-    cleansing: ProductKind[];
-    /** Follows a strengthening treatment, free of protein. */
-    followUp: ProductKind[];
-    /** Steps that can bring the day its moisture. */
-    moisture: ProductKind[];
-    /** Of the strengthening ones: no protein, may come oftener. */
-    bond: ProductKind[];
-    /** Give hold. */
-    holding: ProductKind[];
-    /** Belong to no place in the order. */
-    anywhere: ProductKind[];
-    /** Usual order of a wash day: where an added step goes. */
-    order: ProductKind[];
-    /** What a suggestion may send the reader to look for. */
-    wished: ProductKind[];
+export type WashDayPractice = BringsPractice &
+  InHandPractice & {
+    /** What the kinds do in a wash day. */
+    kinds: {
+      /** Counted as a strengthening treatment: spaced by the allowance, shampooed out, followed up. */
+      strengthening: ProductKind[];
+      cleansing: ProductKind[];
+      /** Follows a strengthening treatment, free of protein. */
+      followUp: ProductKind[];
+      /** Steps that can bring the day its moisture. */
+      moisture: ProductKind[];
+      /** Of the strengthening ones: no protein, may come oftener. */
+      bond: ProductKind[];
+      /** Give hold. */
+      holding: ProductKind[];
+      /** Belong to no place in the order. */
+      anywhere: ProductKind[];
+      /** Usual order of a wash day: where an added step goes. */
+      order: ProductKind[];
+      /** What a suggestion may send the reader to look for. */
+      wished: ProductKind[];
+    };
+    thresholds: Record<WashDayThreshold, number>;
+    /** Key into dictionary/sources.json for every threshold. */
+    thresholdSources: Record<WashDayThreshold, string>;
+    sources: string[];
   };
-  thresholds: Record<WashDayThreshold, number>;
-  /** Key into dictionary/sources.json for every threshold. */
-  thresholdSources: Record<WashDayThreshold, string>;
-  sources: string[];
-};
 
 export type WashDayThreshold =
   /** Share in percent at or below which a mention is a trace. */

@@ -44,6 +44,8 @@ function OwnAmount(props: {
   const { t, practice } = props.world;
   const [told, setTold] = useState<{ grams: number | undefined }>();
   const { own: _, ...usual } = practice.washDay.exposure[props.kind];
+  const exposure = { ...practice.washDay.exposure, [props.kind]: usual };
+  const grams = told ? told.grams : props.grams;
   const leave = () => {
     if (told && told.grams !== props.grams) props.onKeep(props.kind, told.grams);
     setTold(undefined);
@@ -53,12 +55,12 @@ function OwnAmount(props: {
       <NumberField
         lang={t.lang}
         label={t(`routine.kind.${props.kind}`)}
-        value={told ? told.grams : props.grams}
+        value={grams}
         unit="g"
         min={0}
         max={500}
         wrong={t('routine.step.grams.wrong')}
-        hint={amountHint(t, usual)}
+        hint={amountHint(t, props.kind, grams, { ...practice.washDay, exposure })}
         onNumber={(grams) => setTold({ grams })}
       />
     </div>

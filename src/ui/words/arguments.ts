@@ -218,6 +218,7 @@ export type Arguments = {
   'plan.run.each': { n: number };
   'plan.run.wanted': { n: number };
   'plan.sheet.about': { amount: Value };
+  'plan.sheet.in-hand': { measure: string };
   'plan.sheet.is': { is: Value; what: Value };
   'plan.sheet.protein': { names: Value };
   'plan.step': { kind: Value; name: Value };
@@ -281,6 +282,7 @@ export type Arguments = {
   'routine.step.duplicated': { kind: Value };
   'routine.step.edit.what': { kind: Value };
   'routine.step.grams.hint': { grams: Value };
+  'routine.step.grams.in-hand': { measure: string };
   'routine.step.grams.of': { grams: Value };
   'routine.step.grams.own': { grams: Value };
   'routine.step.grams.practice': { grams: Value };

@@ -1,4 +1,5 @@
 import { exposureOf } from '../../../core/amounts/brings.ts';
+import { inHand } from '../../../core/amounts/in-hand.ts';
 import type { Head } from '../../../core/hair/head.ts';
 import type { ProductKind } from '../../../core/product/product.ts';
 import type { WashDay } from '../../../core/wash-day/add-up.ts';
@@ -96,11 +97,12 @@ export function sheetOf(world: World, routine: Routine, day: WashDay): Sheet {
 }
 
 function factsOf({ t, practice }: World, step: Step): string[] {
-  const grams = new Intl.NumberFormat(t.lang, { maximumFractionDigits: 1 });
+  const { grams } = exposureOf(step, practice.washDay);
+  const written = new Intl.NumberFormat(t.lang, { maximumFractionDigits: 1 }).format(grams);
+  const measure = inHand(step.kind, grams, practice.washDay);
   return [
-    t('plan.sheet.about', {
-      amount: t('routine.step.grams.of', { grams: grams.format(exposureOf(step, practice.washDay).grams) }),
-    }),
+    t('plan.sheet.about', { amount: t('routine.step.grams.of', { grams: written }) }),
+    ...(measure ? [t('plan.sheet.in-hand', { measure })] : []),
     cadenceWords(t, step.cadence),
     ...(step.optional ? [t('routine.step.is-optional')] : []),
   ];

@@ -47,7 +47,7 @@ export function StepEditor(props: {
         min={0}
         max={500}
         wrong={t('routine.step.grams.wrong')}
-        hint={amountHint(t, practice.washDay.exposure[step.kind])}
+        hint={amountHint(t, step.kind, step.grams, practice.washDay)}
         onNumber={(grams) => {
           const { grams: _, ...rest } = step;
           onChange(grams === undefined ? rest : { ...rest, grams });
