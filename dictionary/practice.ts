@@ -11,6 +11,7 @@ import type {
 import type { LearnPractice } from '../src/core/learn/learn-practice.ts';
 import type { PlanPractice } from '../src/core/plan/build/plan-practice.ts';
 import allowance from './allowance.json' with { type: 'json' };
+import inHand from './amounts/in-hand.json' with { type: 'json' };
 import markets from './amounts/markets.json' with { type: 'json' };
 import judge from './judge.json' with { type: 'json' };
 import learn from './learn.json' with { type: 'json' };
@@ -21,7 +22,7 @@ import washDay from './wash-day.json' with { type: 'json' };
 export const practice: Practice = {
   allowance: allowance as AllowancePractice,
   markets: markets as Markets,
-  washDay: washDay as unknown as WashDayPractice,
+  washDay: { ...washDay, inHand } as unknown as WashDayPractice,
   matter: matter as MatterPractice,
   judge: judge as JudgePractice,
   plan: plan as PlanPractice,

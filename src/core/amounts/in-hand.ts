@@ -11,7 +11,7 @@ export type HandMeasure =
   | 'egg'
   | 'orange';
 
-/** dictionary/wash-day.json: common practice. Measures by their most grams, smallest first. */
+/** dictionary/amounts/in-hand.json: common practice. Measures by their most grams, smallest first. */
 export type InHandPractice = {
   inHand: {
     measures: { is: HandMeasure; upTo: number }[];
