@@ -5,6 +5,7 @@ import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { dressedLabels } from './dressed-labels.ts';
 import { readWhole, scoredLabel } from './score-dressed.ts';
+import { wornLabels } from './worn-labels.ts';
 
 const lookup = createLookup(entries, patterns, limits);
 const names = entries
@@ -18,3 +19,15 @@ it.each(['looked at', 'kept aside'] as const)('in wordings %s: nothing is mended
   expect(sum(({ right }) => right) / sum((row) => row.names.length)).toBeGreaterThan(0.97);
   expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(0.75);
 });
+
+it.each(['first', 'second'] as const)(
+  'worn labels of another hand, %s wordings: no more is mended wrongly than was',
+  (which) => {
+    const rows = wornLabels(names, 300, 303, which).map((label) => scoredLabel(label, lookup));
+    const sum = (of: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + of(row), 0);
+    const all = sum((row) => row.names.length);
+    expect(sum(({ wrong }) => wrong.length) / all).toBeLessThan(0.002);
+    expect(sum(({ right }) => right) / all).toBeGreaterThan(0.97);
+    expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(0.75);
+  },
+);

@@ -72,7 +72,7 @@ const numbers: Line[] = [
   ['Red 40 (CI 16035), FD & C Blue 1', 'Red 40 (CI 16035) | FD & C Blue 1'],
   ['#15490 Aqua, Glycerin', 'Aqua | Glycerin'],
   ['15490 - Aqua, Glycerin', 'Aqua | Glycerin'],
-  ['Aqua, Glycerin, Parfum (F.I.L. C12345/1)', 'Aqua | Glycerin | Parfum (F.I.L. C12345/1)'],
+  ['Aqua, Glycerin, Parfum (F.I.L. C12345/1)', 'Aqua | Glycerin | Parfum'],
   ['Aqua, Glycerin, Parfum. F.I.L. Z204511/1', 'Aqua | Glycerin | Parfum'],
   ['Code B1234, Aqua, Glycerin', 'Aqua | Glycerin'],
   ['Aqua, Glycerin, D123456/2', 'Aqua | Glycerin'],

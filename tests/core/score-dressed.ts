@@ -5,7 +5,7 @@ import { readLabel } from '../../src/core/reading/reading.ts';
 import type { Dressed } from './dressed-labels.ts';
 
 /** wrong: mended to what is not on the label; silent: found without mending, and not on it; unknown: asked about. */
-export type ScoredLabel = Dressed & {
+export type ScoredLabel = Pick<Dressed, 'text' | 'names'> & {
   right: number;
   missed: string[];
   wrong: string[];
@@ -15,7 +15,7 @@ export type ScoredLabel = Dressed & {
 
 const plain = (name: string) => keyOf(normalName(name.replace(/\([^()]*\)/g, ' ')));
 
-export function scoredLabel(label: Dressed, lookup: Lookup): ScoredLabel {
+export function scoredLabel(label: Pick<Dressed, 'text' | 'names'>, lookup: Lookup): ScoredLabel {
   const named = (name: string) => {
     const found = lookup.find(name);
     return plain(found.how === 'none' ? name : found.name);

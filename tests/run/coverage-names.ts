@@ -5,9 +5,10 @@ import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { damagedNames, damages } from '../core/damaged-names.ts';
-import { dressedLabels } from '../core/dressed-labels.ts';
+import { type Dressed, dressedLabels } from '../core/dressed-labels.ts';
 import { scored } from '../core/score-damaged.ts';
 import { readWhole, scoredLabel } from '../core/score-dressed.ts';
+import { wornLabels } from '../core/worn-labels.ts';
 import { root } from './steps.ts';
 
 const shared = process.env.STRANDLINE_SHARED ?? join(root, '..', 'shared');
@@ -130,21 +131,29 @@ export function printDressed(): void {
     .map((line) => line.split('\t'))
     .filter(([, , name]) => inventory.has(name!))
     .map(([, all, name]) => ({ name: name!, weight: Math.sqrt(Number(all)) }));
+  for (const [wording, seed] of [
+    ['first', 101],
+    ['second', 202],
+  ] as const)
+    printWhole('worn labels of another hand', wording, wornLabels(names, 1000, seed, wording));
   for (const [half, seed, count] of [
     ['looked at', 18, 60],
     ['kept aside', 19, 60],
     ['kept aside', 20, 1000],
-  ] as const) {
-    const rows = dressedLabels(names, count, seed, half).map((label) => scoredLabel(label, lookup));
-    const sum = (of: 'names' | 'wrong' | 'silent' | 'unknown') =>
-      rows.reduce((all, row) => all + row[of].length, 0);
-    const right = rows.reduce((all, row) => all + row.right, 0);
-    console.log(
-      `${count} labels in two kinds of damage each, wordings ${half}: ${right} of ${sum('names')} names right, ` +
-        `${rows.filter(readWhole).length} labels whole; ${sum('wrong')} mended wrongly, ` +
-        `${sum('silent')} read as another without mending, ${sum('unknown')} asked about`,
-    );
-  }
+  ] as const)
+    printWhole('labels in two kinds of damage each', half, dressedLabels(names, count, seed, half));
+}
+
+function printWhole(set: string, wordings: string, labels: Pick<Dressed, 'text' | 'names'>[]) {
+  const rows = labels.map((label) => scoredLabel(label, lookup));
+  const sum = (of: 'names' | 'wrong' | 'silent' | 'unknown') =>
+    rows.reduce((all, row) => all + row[of].length, 0);
+  const right = rows.reduce((all, row) => all + row.right, 0);
+  console.log(
+    `${rows.length} ${set}, wordings ${wordings}: ${right} of ${sum('names')} names right, ` +
+      `${rows.filter(readWhole).length} labels whole; ${sum('wrong')} mended wrongly, ` +
+      `${sum('silent')} read as another without mending, ${sum('unknown')} asked about`,
+  );
 }
 
 if (import.meta.main) {

@@ -1,5 +1,6 @@
 // `npm run coverage`: how many names on labels are found, and how well lists are found on pages.
 
+import '../../src/page/begin-ours.ts';
 import { printFreshCoverage } from './coverage-fresh.ts';
 import { printDressed, printMending, printNameCoverage } from './coverage-names.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';

@@ -57,6 +57,11 @@ const notAList = /^ingredients? (?:lists? )?(?:may|are|is|can|listed|subject|fro
 
 export const startsTail = (text: string) => tailStart.test(text);
 
+const tailWithin = new RegExp(`^(?:[([]\\s*)?(?:${mayContain})[^:,]{0,20}:`, 'iu');
+
+/** "… Tocopherol May contain: CI 77891": what may be in it, without a stop before it. */
+export const opensTail = (text: string) => tailWithin.test(text);
+
 /** A heading without a colon at the start of a piece, and how many letters it takes. */
 export function leadingHeading(text: string): { kind: Heading; length: number } | undefined {
   const tail = tailStart.exec(text);

@@ -85,6 +85,13 @@ export function levelLetters(text: string): string {
       .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
       .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
       .replace(/ · /g, ' • ')
+      // Rare signs of footnotes, by a name or before their legend.
+      .replace(
+        /(?<!\p{Script=Greek})(?:[§¤^]|[ΨΩ](?!\p{Script=Greek}))(?!\s*(?:[,;]|$))|(?<=[\p{L}\d)])[§¤^ΨΩ#](?=\s*(?:[,;.]|$))/gu,
+        '†',
+      )
+      .replace(/\[(?=\d\])/g, '(')
+      .replace(/(?<=\(\d)\]/g, ')')
       // Some shops and databases mark allergens so, or print file names.
       .replace(/_/g, (_, at: number, all: string) =>
         /[\p{L}\d]/u.test(all[at - 1] ?? '') && /[\p{L}\d]/u.test(all[at + 1] ?? '') ? ' ' : blank,

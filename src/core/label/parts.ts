@@ -1,6 +1,6 @@
 import { nameForms } from '../names/name-forms.ts';
 import { blank } from './letters.ts';
-import { isNoise } from './no-names/noise.ts';
+import { isNoise, lengthBeforeCode } from './no-names/noise.ts';
 import type { Remarks } from './no-names/remarks.ts';
 import type { LabelPart } from './split-label.ts';
 
@@ -23,13 +23,14 @@ function partAt(
   to: number,
   { isLegend, isProse }: Remarks,
 ): Part | undefined {
-  let end = Math.min(to, from + longestName);
+  let end = from + lengthBeforeCode(letters.slice(from, Math.min(to, from + longestName)));
+  const bounds = end < Math.min(to, from + longestName) ? end : to;
   end -= /[\s*†‡°◊¹²³⁴⁵.,;:•·_"”–—\u2060-]*$/u.exec(letters.slice(from, end))![0].length;
-  const whole = letters.slice(from, Math.min(to, from + 2 * longestName)).replaceAll(blank, '');
+  const whole = letters.slice(from, Math.min(bounds, from + 2 * longestName)).replaceAll(blank, '');
   if (isNoise(whole) || isLegend(whole)) return undefined;
   // "Castor oil: softens and …": the name stands before the colon.
   const colon = letters.slice(from, end).search(/:\s/);
-  if (colon > 1 && isProse(letters.slice(from + colon + 1, to))) end = from + colon;
+  if (colon > 1 && isProse(letters.slice(from + colon + 1, bounds))) end = from + colon;
   else if (isProse(whole)) return undefined;
   let start =
     from + /^(?:[\s*†‡°◊¹²³⁴⁵"“”'\u2060]|\+(?=[\s+\p{L}]))*/u.exec(letters.slice(from, end))![0].length;

@@ -1,4 +1,4 @@
-import { startsHeading, startsTail } from './headings.ts';
+import { opensTail, startsHeading, startsTail } from './headings.ts';
 import { blank } from './letters.ts';
 import type { Remarks } from './no-names/remarks.ts';
 
@@ -9,7 +9,7 @@ const longestBracket = 1500; // letters between a bracket and its end: anything 
 const longestLine = 400; // letters of a line looked at to tell a wrapped line from a new item
 
 /** Cuts levelled letters at separators outside brackets. Linear in the text. */
-export function cutPieces(letters: string, { isLegend }: Remarks): Piece[] {
+export function cutPieces(letters: string, { isLegend, isSentence }: Remarks): Piece[] {
   const ends = bracketEnds(letters);
   const by = separatorsOf(letters, ends);
   const pieces: Piece[] = [];
@@ -33,6 +33,7 @@ export function cutPieces(letters: string, { isLegend }: Remarks): Piece[] {
     const letter = letters[i]!;
     const end = ends.get(i);
     if (marksLegend(letters, i, isLegend)) cut(i, 0, '.');
+    else if (letters[i - 1] === ' ' && opensTail(letters.slice(i, i + 60))) cut(i, 0, '.');
     if (end !== undefined) {
       const inside = letters.slice(i + 1, Math.min(end, i + 40));
       const joins = /^\s*(?:and|&|und|et|y)\s*$/i.test(letters.slice(i + 1, Math.min(end, i + 8)));
@@ -49,7 +50,7 @@ export function cutPieces(letters: string, { isLegend }: Remarks): Piece[] {
     } else if (counted && letter === ' ' && /^\d{1,2}[.)]\s/.test(letters.slice(i + 1, i + 6)))
       cut(i, 1, ',');
     else if (letter === '\n') {
-      const sign = lineBreak(letters, i);
+      const sign = lineBreak(letters, i, isSentence);
       if (sign) cut(i, 1, sign);
     } else if (letter === '.' && endsName(letters, i)) cut(i, 1, '.');
     else if ((letter === '*' || letter === '†') && /^\s+[*†‡]/.test(letters.slice(i + 1, i + 4)))
@@ -117,7 +118,7 @@ function joinsNumbers(letters: string, start: number, at: number): boolean {
 }
 
 /** What a line break means: nothing (a wrapped line), a new item, or a new paragraph. */
-function lineBreak(letters: string, at: number): '' | '\n' | '\n\n' {
+function lineBreak(letters: string, at: number, isSentence: Remarks['isSentence']): '' | '\n' | '\n\n' {
   const from = Math.max(letters.lastIndexOf('\n', at - 1) + 1, at - longestLine);
   const line = letters.slice(from, at).replaceAll(blank, '').trim();
   const rest = letters.slice(at + 1, at + 1 + longestLine).replaceAll(blank, '');
@@ -128,6 +129,8 @@ function lineBreak(letters: string, at: number): '' | '\n' | '\n\n' {
   if (/[,;•/&(-]$/.test(line) || /^[,;)]/.test(next)) return '';
   if (/[.:!?]$/.test(line)) return '\n';
   if (/^[\p{Ll}(]/u.test(next)) return '';
+  // "Tocopherol⏎Dermatologically tested", ". Conditioner⏎Aqua, …": no name goes on over this break.
+  if (isSentence(next) || isSentence(line.split(/[,;.•]/).at(-1)!)) return '\n';
   const [had, has] = [line.includes(','), next.includes(',')];
   if (had && has) return '';
   if (had) return line.length >= 40 && next.split(' ').length <= 3 ? '' : '\n';
@@ -147,6 +150,8 @@ function endsName(letters: string, at: number): boolean {
   if (/^\s/.test(next) && startsHeading(next.trimStart())) return true;
   if (/^\s+(?:www\.|https?:|©)/i.test(next)) return true;
   return (
-    /^\s+["“]?[\p{Lu}*†‡•+\d[]/u.test(next) || (/[\p{Ll})]$/u.test(before) && /^\p{Lu}\p{Ll}/u.test(next))
+    /^\s+["“]?[\p{Lu}*†‡•+\d[]/u.test(next) ||
+    (/[\p{Ll})]$/u.test(before) && /^(?:\d+-)?\p{Lu}(?:\p{Ll}|-\p{Lu})/u.test(next)) ||
+    (/\p{Lu}{5}$/u.test(before) && /^\p{Lu}{5}/u.test(next))
   );
 }

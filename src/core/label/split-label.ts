@@ -120,9 +120,15 @@ function headingAt(letters: string, { from, to, after }: Piece, remarks: Remarks
     if (/\p{L}/u.test(colon[1]!) && !/\p{Script=Latin}/u.test(colon[1]!) && after !== ',')
       return { kind: 'list' as const, length: colon[0].length };
     const rest = letters.slice(from + colon[0].length, from + colon[0].length + lookahead);
+    // "Glycerin: humectant, …": a name and what it does.
+    if (remarks.isRemark(rest.split(/[,;.\n]/, 1)[0]!)) return undefined;
     const alone = from + colon[0].length >= to || !rest.slice(0, to - from - colon[0].length).trim();
     if (after !== ',' && (alone || opensList(rest, remarks)))
       return { kind: 'sub-head' as const, length: colon[0].length };
   }
+  // "Hair Mask - Aqua, …": a title of a kit.
+  const title = /^([^,;:([]{3,60}?)\s[-–—]\s/.exec(text);
+  if (title && after !== ',' && remarks.isSentence(title[1]!))
+    return { kind: 'sub-head' as const, length: title[0].length };
   return leadingHeading(text);
 }

@@ -1,6 +1,6 @@
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { Spoken } from './find-parts.ts';
-import { allKnown, namedWhole, onlyPart, plainWords } from './tokens.ts';
+import { allKnown, nameAs, namedWhole, onlyPart, plainWords } from './tokens.ts';
 
 const mostPieces = 4;
 const mostByRule = 2; // pieces that a rule of the grammar alone may join
@@ -112,10 +112,11 @@ function joinedName(pieces: Spoken[], lookup: Lookup): Named | undefined {
     const text = raws.join(sign);
     const found = namedWhole(text, lookup);
     if (found.how === 'none') continue;
-    if (found.how !== 'pattern') return found;
+    if (found.how !== 'pattern') return { ...found, name: nameAs(text, found, lookup) };
     // A rule of the grammar may take any word before a name: joined only what stands side by side elsewhere.
     if (sign !== ' ' || pieces.length > mostByRule) continue;
-    if (!alone.has(found.name) && allKnown(text, lookup) && meet(raws, lookup)) return found;
+    if (!alone.has(found.name) && allKnown(text, lookup) && meet(raws, lookup))
+      return { ...found, name: nameAs(text, found, lookup) };
   }
   return undefined;
 }

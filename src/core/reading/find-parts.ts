@@ -5,6 +5,7 @@ import type { ToldAs } from '../names/told-as.ts';
 import { joinedCuts } from './cut-names.ts';
 import { withoutLeftovers } from './leftovers.ts';
 import { partedNames } from './run-together.ts';
+import { secondLook } from './second-look.ts';
 import { namedWhole } from './tokens.ts';
 
 export type Spoken = { part: LabelPart; found: Found };
@@ -73,7 +74,7 @@ function mendedPart(each: Spoken, lookup: Lookup, refused: (printed: string) => 
   if (found.how !== 'none') {
     // Found by what stands before its bracket: the comma after the bracket may be missing.
     const pieced = afterBracket.test(part.raw) && namedWhole(part.raw, lookup).how === 'none';
-    return (pieced && partedNames(part, lookup)) || [each];
+    return (pieced && partedNames(part, lookup)) || secondLook(each, lookup) || [each];
   }
   const bare = withoutLeftovers(part.raw, lookup);
   if (bare) return [{ part, found: bare }];

@@ -1,6 +1,6 @@
 import type { Found, Lookup } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
-import { namedWhole, tokensOf } from './tokens.ts';
+import { nameAs, namedWhole, tokensOf } from './tokens.ts';
 
 const mostTokens = 14;
 
@@ -18,23 +18,33 @@ function withoutAside(printed: string, lookup: Lookup): Found | undefined {
   if (!name || !rest || !lookup.remarks.isAside(rest, (word) => lookup.words().has(normalName(word))))
     return undefined;
   const found = namedWhole(name, lookup);
-  return found.how === 'none' ? undefined : { how: 'mended', name: found.name, printed, damage: 'leftovers' };
+  return found.how === 'none'
+    ? undefined
+    : { how: 'mended', name: nameAs(name, found, lookup), printed, damage: 'leftovers' };
 }
 
-function withoutRemarks(printed: string, lookup: Lookup): Found | undefined {
+/** The same, but for sentences and legends after it. */
+export function withoutRemarks(
+  printed: string,
+  lookup: Lookup,
+  isLeftover = lookup.remarks.isLeftover,
+): Found | undefined {
   const tokens = tokensOf(printed);
   if (tokens.length < 2 || tokens.length > mostTokens) return undefined;
-  const left = tokens.map(([from, to]) => lookup.remarks.isLeftover(printed.slice(from, to)));
+  const left = tokens.map(([from, to]) => isLeftover(printed.slice(from, to)));
   const start = left.indexOf(false);
   const end = left.lastIndexOf(false);
   if (start < 0) return undefined;
   // "500 mg": the number belongs to its unit, unless it belongs to the name.
-  const number = /^[~<>≈]?\d+(?:[.,]\d+)?$/.test(printed.slice(...tokens[end]!)) && end < tokens.length - 1;
+  const number =
+    /^[~<>≈]?\d+(?:[.,]\d+)?$/.test(printed.slice(...tokens[end]!)) &&
+    /[\p{L}%]/u.test(printed.slice(...(tokens[end + 1] ?? [0, 0])));
   for (const last of number && end > start ? [end - 1, end] : [end]) {
     if (last - start + 1 === tokens.length) return undefined;
-    const found = namedWhole(printed.slice(tokens[start]![0], tokens[last]![1]), lookup);
+    const name = printed.slice(tokens[start]![0], tokens[last]![1]);
+    const found = namedWhole(name, lookup);
     if (found.how !== 'none' && !(other.test(printed) && lookup.known(found).protein))
-      return { how: 'mended', name: found.name, printed, damage: 'leftovers' };
+      return { how: 'mended', name: nameAs(name, found, lookup), printed, damage: 'leftovers' };
   }
   return undefined;
 }

@@ -1,18 +1,19 @@
 import type { LabelPart } from '../label/split-label.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { Spoken } from './find-parts.ts';
-import { allKnown, namedWhole, onlyPart, tokensOf } from './tokens.ts';
+import { allKnown, nameAs, namedWhole, onlyPart, plainWords, stands, tokensOf } from './tokens.ts';
 
 const mostTokens = 16;
 // What goes on with the name before it: "Triolein PEG-6 Esters" are not two names.
 const ending = /\b(?:esters?|ethers?|beta-glucan|essential oils?)$/i;
 const longestName = 8; // words of one of the names
+const fewestByRule = 3; // words of a name that only a rule of the grammar takes
 
 /**
  * Names printed without the comma between them: the one way to part the text into the fewest names, or
- * nothing where there are two ways.
+ * nothing where there are two ways. `filed`: each must be in the dictionary, or of words that stand side by side there.
  */
-export function partedNames(part: LabelPart, lookup: Lookup): Spoken[] | undefined {
+export function partedNames(part: LabelPart, lookup: Lookup, filed = false): Spoken[] | undefined {
   const tokens = tokensOf(part.raw);
   const n = tokens.length;
   if (n < 2 || n > mostTokens || !allKnown(part.raw, lookup)) return undefined;
@@ -26,8 +27,16 @@ export function partedNames(part: LabelPart, lookup: Lookup): Spoken[] | undefin
       if (there && there.names < before.names + 1) continue;
       const raw = part.raw.slice(tokens[from]![0], tokens[to - 1]![1]);
       if (from > 0 && (ending.test(bare(raw)) || onlyPart.test(bare(raw)))) continue;
+      // Words that stand side by side in one name are no end of another.
+      if (
+        filed &&
+        from > 0 &&
+        lookup.words().beside(lastWord(part.raw.slice(0, tokens[from]![0])), firstWord(raw))
+      )
+        continue;
       const found = namedWhole(raw, lookup);
       if (found.how === 'none' || !standsAlone(found, to - from)) continue;
+      if (filed && found.how === 'pattern' && (to - from < fewestByRule || !stands(raw, lookup))) continue;
       const ways = before.ways + (there?.names === before.names + 1 ? there.ways : 0);
       best[to] = { names: before.names + 1, ways, from, found };
     }
@@ -54,10 +63,7 @@ export function partedNames(part: LabelPart, lookup: Lookup): Spoken[] | undefin
 const standsAlone = (found: Found, words: number) =>
   words > 1 || (found.how === 'exact' && !/^[A-Z]{2,4}-\d+$/.test(found.name));
 
-const bare = (raw: string) => raw.replace(/\s*\([^()]*\)\s*$/, '');
+const lastWord = (text: string) => plainWords(text).at(-1) ?? '';
+const firstWord = (text: string) => plainWords(text)[0] ?? '';
 
-/** The name as the same text alone would be read. */
-function nameAs(raw: string, found: Extract<Found, { name: string }>, lookup: Lookup): string {
-  const read = lookup.find(raw);
-  return read.how === 'exact' || read.how === 'alias' ? read.name : found.name;
-}
+const bare = (raw: string) => raw.replace(/\s*\([^()]*\)\s*$/, '');

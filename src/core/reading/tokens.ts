@@ -33,6 +33,12 @@ export function namedWhole(text: string, lookup: Lookup): Found {
   return none;
 }
 
+/** The name of a found text as that text alone would be read. */
+export function nameAs(text: string, found: Extract<Found, { name: string }>, lookup: Lookup): string {
+  const read = lookup.find(text);
+  return read.how === 'exact' || read.how === 'alias' ? read.name : found.name;
+}
+
 /** The words of a printed text in their normal form, brackets apart. */
 export const plainWords = (text: string): string[] =>
   normalName(text.replace(/\([^()]*\)|\[[^[\]]*\]|\{[^{}]*\}/g, ' ')).match(/[\p{L}\d]+/gu) ?? [];
@@ -41,6 +47,12 @@ export const plainWords = (text: string): string[] =>
 export function allKnown(text: string, lookup: Lookup): boolean {
   const words = plainWords(text);
   return words.length > 0 && words.every((word) => !/\p{L}/u.test(word) || lookup.words().has(word));
+}
+
+/** Whether each word of a text stands beside the next in some name. */
+export function stands(text: string, lookup: Lookup): boolean {
+  const words = plainWords(text);
+  return words.every((word, i) => i === 0 || lookup.words().beside(words[i - 1]!, word));
 }
 
 // A part of a plant or what is made of it: no name without the plant.

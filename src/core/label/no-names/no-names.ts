@@ -9,12 +9,18 @@ const measure =
 const sign =
   /^[^\p{L}\d]+$|^\(?[\p{Script=Greek}]\)?$|^\(\d{1,2}\)$|^\((?:i{1,3}|iv|vi{0,3})\)$|^[¹²³⁰⁴-⁹]+$/iu;
 
+const isMeasure = (token: string) =>
+  sign.test(token) ||
+  (measure.test(token) && /\p{L}|%/u.test(token)) ||
+  /^(?:mg|ml|g|iu|ppm|percent)\.?(?:\/(?:g|ml|kg|l|100\s?g))?$/i.test(token);
+
 const wordsOf = (text: string) => text.split(/[\s,;:/|•·()[\]"“”!.*†‡°©◊]+/).filter(Boolean);
 const spokenIn = (text: string) => wordsOf(text.slice(0, 400)).filter((word) => /\p{L}/u.test(word));
 
 /** Words beside a name, and texts that hold no name. */
 export function noNames(words: RemarkWords) {
   const { does, grown, praise, goods, cautions, abroad, sizes, small } = words;
+  const isGrown = wordSet(grown.words);
   const remark = wordSet(does.words, grown.words);
   const anything = wordSet(does.words, grown.words, praise.words, goods.words, cautions.words);
   const further = wordSet(abroad.words, sizes.words);
@@ -22,16 +28,34 @@ export function noNames(words: RemarkWords) {
   const smallWord = wordSet(small.words);
   return {
     /** A word beside a name that says what it does, how it was grown or how much it is; or a mark. */
-    isLeftover: (token: string): boolean =>
-      sign.test(token) ||
-      (measure.test(token) && /\p{L}|%/u.test(token)) ||
-      /^(?:mg|ml|g|iu|ppm|percent)\.?(?:\/(?:g|ml|kg|l|100\s?g))?$/i.test(token) ||
-      wordsOf(token).every(remark),
+    isLeftover: (token: string): boolean => isMeasure(token) || wordsOf(token).every(remark),
+
+    /** The same, but for what it does. */
+    isGrownOrMuch: (token: string): boolean => isMeasure(token) || wordsOf(token).every(isGrown),
 
     /** Whether a text that is no name holds nothing but such words: no mention, and nothing to ask. */
     isNoName(text: string): boolean {
       const spoken = spokenIn(text);
       return spoken.length > 0 && spoken.every((word) => anything(word) || measure.test(word));
+    },
+
+    /** A word beside a name that says how it was grown or made. */
+    isGrown,
+
+    /** Whether a text says nothing but what a thing does, how it was grown or how much it is. */
+    isRemark: (text: string): boolean => {
+      const spoken = spokenIn(text);
+      return spoken.length > 0 && spoken.every(remark);
+    },
+
+    /** Whether a line or what stands in front of a dash is a caution, a claim or a title: "Hair Mask". */
+    isSentence: (text: string): boolean => {
+      const spoken = spokenIn(text);
+      return (
+        (contains.test(text) && spoken.length <= 6) ||
+        (spoken.some((word) => telling(word) && !remark(word)) &&
+          spoken.every((word) => telling(word) || smallWord(word) || measure.test(word)))
+      );
     },
 
     /**

@@ -1,3 +1,9 @@
+const code =
+  /\s[([#]?\s*(?:f\.?\s?i\.?\s?l|lote?|lotto|batch|charge|code|formula|ref|exp|bbe|l)\b(?:[\s.:#]|n[o°]\b)*(?=[a-z]{0,3}-?\d)(?=[\da-z/\s.-]*\d[\da-z]*\d)[\da-z][\da-z/.\s-]{2,30}[)\]]?$/i;
+
+/** Letters that a name has before the code that stands behind it: "Parfum FIL B12345/1". */
+export const lengthBeforeCode = (text: string): number => code.exec(text)?.index ?? text.length;
+
 /** Batch codes, sizes, web addresses, prices, claims such as "paraben free". */
 export function isNoise(printed: string): boolean {
   // A code in brackets after a name is no reason to lose the name.

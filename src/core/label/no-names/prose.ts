@@ -3,6 +3,8 @@ import { wordSet } from './word-set.ts';
 const formOf =
   /^(?:huile|beurre|extrait|eau|jus|poudre|lait|protéines?|aceite|manteca|extracto|agua|jugo|polvo|leche|proteínas?|óleo|manteiga|extrato|água|suco|leite|olio|burro|estratto|acqua|latte|proteine) (?:d[eio]s? |d['’]|del|dell['’])/iu;
 
+const spacedLetters = /(?<![\p{L}\d])\p{L}(?: \p{L}){3,}(?![\p{L}\d])/gu; // "P R O T E I N"
+
 /** Tells a sentence or a phrase of prose by its small words. Names have few of them. */
 export function proseTest(words: readonly string[]) {
   const isSmall = wordSet(words);
@@ -10,6 +12,7 @@ export function proseTest(words: readonly string[]) {
     if (/[!?]/.test(text)) return true;
     const spoken = text
       .slice(0, 600)
+      .replace(spacedLetters, 'x')
       .split(/[^\p{L}'’]+/u)
       .filter(Boolean);
     const small = spoken.filter(isSmall).length;

@@ -62,6 +62,8 @@ function choicesAlone(token: string, words: Words): Choice[] {
 function choicesFor(token: string, words: Words): Choice[] {
   // A chemical word the dictionary lacks is another substance, not a misprint.
   if (isChemicalWord(token)) return [];
+  const once = undoubled(token).filter((word) => words.has(word));
+  if (once.length === 1) return [{ text: once[0]!, off: 1 }];
   const found = new Map<string, Choice>([[token, { text: token, off: 0, rival: true }]]);
   const add = (text: string, off: number, rival = false) => {
     const kept = found.get(text);
@@ -78,6 +80,13 @@ function choicesFor(token: string, words: Words): Choice[] {
   }
   return [...found.values()].sort((a, b) => a.off - b.off);
 }
+
+/** The token with one letter less where it stands twice: a slip of the hand that makes no other word. */
+const undoubled = (token: string) => [
+  ...new Set(
+    [...token.matchAll(/(.)\1/g)].map(({ index }) => token.slice(0, index) + token.slice(index + 1)),
+  ),
+];
 
 /** What two letters change is another word where they stand before it, or its first letter or its ending is another. */
 const isAnother = (token: string, word: string, off: number) =>

@@ -36,11 +36,19 @@ const reread = (raw: string) =>
     .replace(/(?<=\p{Ll})[I1](?=\p{Ll}|\b)/gu, 'l')
     .replace(/(?<=\p{L})0(?=\p{L})|\b0(?=\p{L}{2})/gu, 'o');
 
+/** A word broken by a line, words without the space between them, a word with a space after each letter. */
+const respaced = (raw: string) =>
+  raw
+    .replace(/(?<=\p{Ll})-\s*\n\s*(?=\p{Ll})/gu, '')
+    .replace(/(?<=\p{Ll}{3})(?=\p{Lu}\p{Ll}{2})/gu, ' ')
+    .replace(/(?<![\p{L}\d])\p{L}(?: \p{L}){3,}(?![\p{L}\d])/gu, (spaced) => spaced.replaceAll(' ', ''));
+
 function mended(raw: string, words: Words, named: (normal: string) => Met | undefined): Found {
-  const clear = reread(raw);
+  const spaced = respaced(raw);
+  const clear = reread(spaced);
   const is = clear === raw ? undefined : named(normalName(clear));
   if (is) return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
-  const forms = wholeForms(raw).map(normalName);
+  const forms = wholeForms(spaced).map(normalName);
   for (const form of forms) {
     const readings = respelled(form, words, named).map((reading) => ({
       ...reading,
@@ -52,7 +60,9 @@ function mended(raw: string, words: Words, named: (normal: string) => Met | unde
       nearest.off <= mostOff &&
       readings.every(
         ({ is, usual, off }) =>
-          (is.fact === nearest.is.fact && nameOf(is) === nameOf(nearest.is)) || (!usual && off > nearest.off),
+          (is.fact === nearest.is.fact && nameOf(is) === nameOf(nearest.is)) ||
+          // What only a rule takes, of words never met together, is no other reading of an INCI name.
+          (!usual && (off > nearest.off || nearest.is.found.how === 'exact')),
       );
     if (!sure) return none;
     return { how: 'mended', name: nameOf(nearest.is), printed: raw, damage: 'spelling' };

@@ -1,0 +1,80 @@
+import type { Found, Lookup } from '../names/lookup.ts';
+import type { Spoken } from './find-parts.ts';
+import { withoutLeftovers, withoutRemarks } from './leftovers.ts';
+import { partedNames } from './run-together.ts';
+import { namedWhole, plainWords, stands } from './tokens.ts';
+
+const sameLetters = 3; // at the beginning of each word
+const dash = /\s+[-–—=]\s+|:\s+/;
+const moreAfterBracket = /[)\]}]\s+\p{L}/u;
+
+/**
+ * What was found too easily: by a piece of the text, or by a rule of the grammar that takes any words before its
+ * own. Read as what it is, and said to be mended; undefined where the first look was right.
+ */
+export function secondLook(each: Spoken, lookup: Lookup): Spoken[] | undefined {
+  const { part } = each;
+  const whole = namedWhole(part.raw, lookup);
+  if (whole.how === 'exact' || whole.how === 'alias') return undefined;
+  const beside = besideDash(each, lookup);
+  if (beside) return beside;
+  if (whole.how === 'pattern')
+    return grownApart(each, lookup) ?? partedNames(part, lookup, true) ?? respelled(each, lookup);
+  if (!moreAfterBracket.test(part.raw)) return undefined;
+  // Found by what stands before its bracket, or in it.
+  const bare = withoutLeftovers(part.raw, lookup);
+  return (bare && [{ part, found: bare }]) ?? partedNames(part, lookup) ?? respelled(each, lookup);
+}
+
+/** "Citric Acid - Urea" are two names; of "Glycerin - emollient" and "Hair Mask - Aqua" one piece is the name. */
+function besideDash({ part, found }: Spoken, lookup: Lookup): Spoken[] | undefined {
+  const { raw: printed } = part;
+  const pieces = printed.split(dash);
+  if (pieces.length !== 2 || found.how === 'none' || /[([{][^)\]}]*$/.test(pieces[0]!)) return undefined;
+  const [first, second] = pieces.map((raw) =>
+    namedWhole(raw, lookup).how === 'none' ? undefined : lookup.find(raw),
+  );
+  if (!first || !second) {
+    const only = first ?? second;
+    return only && [{ part, found: mended(only, printed, 'leftovers') }];
+  }
+  if (first.how !== 'none' && second.how !== 'none' && first.name === second.name) return undefined; // in two languages
+  return [first, second].map((one, i) => {
+    const raw = pieces[i]!;
+    const from = part.from + (i === 0 ? 0 : printed.length - raw.length);
+    const own = { ...part, raw, from, to: from + raw.length, names: [raw] };
+    return { part: own, found: mended(one, printed, 'run-together') };
+  });
+}
+
+const mended = (found: Found, printed: string, damage: 'run-together' | 'leftovers'): Found =>
+  found.how === 'none' ? found : { how: 'mended', name: found.name, printed, damage };
+
+/** "Organic Rosehip Seed Oil": how it was grown is no part of the name, unless the two stand together in one. */
+function grownApart({ part }: Spoken, lookup: Lookup): Spoken[] | undefined {
+  const words = plainWords(part.raw);
+  const at = words.findIndex((word) => !lookup.remarks.isGrown(word));
+  if (at > 0 && lookup.words().beside(words[at - 1]!, words[at]!)) return undefined;
+  const bare = withoutRemarks(part.raw, lookup, lookup.remarks.isGrownOrMuch);
+  return bare && [{ part, found: bare }];
+}
+
+/** A rule takes any species: where a word is none of the dictionary's and a letter or two make a name of it, it is that. */
+function respelled(each: Spoken, lookup: Lookup): Spoken[] | undefined {
+  const { part } = each;
+  const name = part.names[0] ?? part.raw;
+  if (plainWords(name).every((word) => lookup.words().has(word))) return undefined;
+  const found = lookup.mend(name);
+  if (found.how !== 'mended') return undefined;
+  if (lookup.named(found.name).how === 'pattern' && !stands(found.name, lookup)) return undefined;
+  // Of what a rule takes, sesamidopropyl is not soyamidopropyl: a word keeps its beginning.
+  if (beginningsOf(found.name) !== beginningsOf(name)) return undefined;
+  const kinds = [found, each.found].map((one) => lookup.known(one).protein?.kind);
+  return kinds[0] === kinds[1] ? [{ part, found: { ...found, printed: part.raw } }] : undefined;
+}
+
+/** The first letters of each word, with one letter for those that readers of pictures take for one another. */
+const beginningsOf = (text: string) =>
+  plainWords(text)
+    .map((word) => word.replace(/[l1]/g, 'i').replace(/0/g, 'o').slice(0, sameLetters))
+    .join(' ');
