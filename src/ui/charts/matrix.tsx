@@ -4,7 +4,7 @@ import type { AllowanceReading } from '../../core/hair/tolerance.ts';
 import type { AllowancePractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 import { AllowanceMarks } from './allowance-marks.tsx';
-import { inLines } from './room-for-words.ts';
+import { inLines, linesOf } from './room-for-words.ts';
 
 const rows: Thickness[] = ['fine', 'medium', 'coarse'];
 const columns: Porosity[] = ['low', 'medium', 'high'];
@@ -104,8 +104,12 @@ export function Matrix(props: {
             <rect x={x} y={y} width={wide} height={tall} class="frame" />
             {mine && <rect x={x + 2} y={y + 2} width={wide - 4} height={tall - 4} class="double" />}
             <AllowanceMarks level={of} x={x + wide / 2 - 16.25} y={y + 12} />
-            <text x={x + wide / 2} y={y + 46} text-anchor="middle" class="level">
-              {level(of)}
+            <text y={y + (inCell(level(of)).length > 1 ? 41 : 46)} text-anchor="middle" class="level">
+              {inCell(level(of)).map((line, i) => (
+                <tspan key={line} x={x + wide / 2} dy={i * 14}>
+                  {line}
+                </tspan>
+              ))}
             </text>
           </g>
         );
@@ -118,6 +122,9 @@ export function Matrix(props: {
     </svg>
   );
 }
+
+/** Bold letters are wider than the usual ones by about a fifth. */
+const inCell = (words: string): string[] => linesOf(words, (wide - 4) / 1.2);
 
 /** Breaks words into lines that fit; one word longer than a line is cut, the whole of it is in the description. */
 const wrapped = (words: string): string[] =>

@@ -79,7 +79,13 @@ export function WashDayChart(props: {
       {columns.map(({ title: named, middle: x }) => (
         <g key={x}>
           {named && (
-            <text x={x} y={top - 30} text-anchor="middle" class="column-title">
+            <text
+              x={x}
+              y={top - 30}
+              text-anchor="middle"
+              class="column-title"
+              {...pressed(named, 2 * half)}
+            >
               {named}
             </text>
           )}

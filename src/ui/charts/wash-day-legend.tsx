@@ -1,7 +1,8 @@
 import type { GlyphName } from '../../contract/paint-order.ts';
 import { glyphs } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
-import { glyphsOfSide } from './wash-day-scale.ts';
+import { pressed } from './room-for-words.ts';
+import { glyphsOfSide, pictureWide } from './wash-day-scale.ts';
 
 /** One box a product: empty while there is room, filled by a product, doubled where it is one too many. */
 export function Box({ x, y, over, filled }: { x: number; y: number; over: boolean; filled: boolean }) {
@@ -17,6 +18,11 @@ export function Box({ x, y, over, filled }: { x: number; y: number; over: boolea
 export function Allowance(props: { t: Translate; allowed: number | undefined; used: number; wide: boolean }) {
   const { t, allowed, used, wide } = props;
   const boxes = Math.max(allowed ?? 0, used);
+  const words =
+    allowed === undefined
+      ? t('routine.chart.no-allowance', { used })
+      : t('routine.chart.allowance', { n: allowed, used });
+  const at = wide ? boxes * 20 + (boxes > 0 ? 6 : 0) : 0;
   return (
     <g class="allowance">
       {Array.from({ length: boxes }, (_, index) => (
@@ -28,10 +34,8 @@ export function Allowance(props: { t: Translate; allowed: number | undefined; us
           filled={index < used}
         />
       ))}
-      <text x={wide ? boxes * 20 + (boxes > 0 ? 6 : 0) : 0} y={wide || boxes === 0 ? 15 : 33}>
-        {allowed === undefined
-          ? t('routine.chart.no-allowance', { used })
-          : t('routine.chart.allowance', { n: allowed, used })}
+      <text x={at} y={wide || boxes === 0 ? 15 : 33} {...pressed(words, pictureWide(wide) - at)}>
+        {words}
       </text>
     </g>
   );

@@ -93,7 +93,6 @@ export function StepRow(props: {
           </p>
         )}
         {own.length > 0 && <Findings t={t} findings={own} />}
-        {props.open && <StepEditor {...props} />}
       </div>
       <div class="step-buttons">
         <span class="up-down">
@@ -125,6 +124,7 @@ export function StepRow(props: {
           {t(props.open ? 'routine.step.close' : 'routine.step.edit')}
         </Button>
       </div>
+      {props.open && <StepEditor {...props} />}
     </li>
   );
 }
