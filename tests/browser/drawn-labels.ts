@@ -137,7 +137,7 @@ export async function readInPanel(
       await panel.fill('textarea', '');
     } else {
       read.push(`! ${await card.textContent()}`);
-      await panel.click('text=Put the picture away');
+      await panel.click('text=Remove the picture');
     }
   }
   return read;

@@ -9,11 +9,13 @@ export const unfit = (page: Page, root = 'body'): Promise<string[]> =>
   page.evaluate((within) => {
     const found = new Set<string>();
     const wide = document.documentElement;
-    if (wide.scrollWidth > wide.clientWidth) found.add(`the page is ${wide.scrollWidth - wide.clientWidth} px too wide`);
+    if (wide.scrollWidth > wide.clientWidth)
+      found.add(`the page is ${wide.scrollWidth - wide.clientWidth} px too wide`);
     const scrolls = (each: Element) => /auto|scroll/.test(getComputedStyle(each).overflowX);
     const cuts = (each: Element) => /hidden|clip/.test(getComputedStyle(each).overflowX);
     const drawn = (each: Element) => {
-      const { borderLeftWidth, borderRightWidth, borderTopWidth, backgroundColor, display } = getComputedStyle(each);
+      const { borderLeftWidth, borderRightWidth, borderTopWidth, backgroundColor, display } =
+        getComputedStyle(each);
       return (
         display !== 'inline' &&
         ([borderLeftWidth, borderRightWidth, borderTopWidth].every((width) => width !== '0px') ||
@@ -24,7 +26,8 @@ export const unfit = (page: Page, root = 'body'): Promise<string[]> =>
       for (let at = from; at; at = at.parentElement) if (is(at)) return at;
       return null;
     };
-    const nameOf = (each: Element) => `${each.localName}${[...each.classList].map((name) => `.${name}`).join('')}`;
+    const nameOf = (each: Element) =>
+      `${each.localName}${[...each.classList].map((name) => `.${name}`).join('')}`;
     const range = document.createRange();
     const beyond = (its: DOMRect, box: DOMRect) =>
       Math.max(box.left - its.left, its.right - box.right, box.top - its.top, its.bottom - box.bottom);
@@ -33,7 +36,12 @@ export const unfit = (page: Page, root = 'body'): Promise<string[]> =>
     for (let node = letters.nextNode(); node; node = letters.nextNode()) {
       const parent = node.parentElement!;
       const text = node.textContent!;
-      if (!text.trim() || parent.closest('.print-sheet, option, script, style, title, desc') || !parent.checkVisibility()) continue;
+      if (
+        !text.trim() ||
+        parent.closest('.print-sheet, option, script, style, title, desc') ||
+        !parent.checkVisibility()
+      )
+        continue;
       if (upTo(parent, (each) => getComputedStyle(each).clipPath !== 'none')) continue; // for screen readers alone
       const said = `"${text.trim().slice(0, 50)}" in ${nameOf(parent.closest('[class]') ?? parent)}`;
       range.selectNodeContents(node);
@@ -44,14 +52,23 @@ export const unfit = (page: Page, root = 'body'): Promise<string[]> =>
         if (box.width === 0) continue;
         if (!moves && (box.left < -1 || box.right > innerWidth + 1)) found.add(`outside the view: ${said}`);
         if (hides && beyond(box, hides.getBoundingClientRect()) > 1.5) found.add(`cut off: ${said}`);
-        if (!svg && holds && (!moves || (moves !== holds && moves.contains(holds))) && beyond(box, holds.getBoundingClientRect()) > 1.5)
+        if (
+          !svg &&
+          holds &&
+          (!moves || (moves !== holds && moves.contains(holds))) &&
+          beyond(box, holds.getBoundingClientRect()) > 1.5
+        )
           found.add(`outside ${nameOf(holds)}: ${said}`);
         if (svg) inDrawings.set(svg, [...(inDrawings.get(svg) ?? []), { text, box }]);
       }
-      for (const { 0: word, index } of text.replace(/\S{25,}/g, (all) => ' '.repeat(all.length)).matchAll(/[\p{L}\p{M}\p{N}’']{2,}/gu)) {
+      for (const { 0: word, index } of text
+        .replace(/\S{25,}/g, (all) => ' '.repeat(all.length))
+        .matchAll(/[\p{L}\p{M}\p{N}’']{2,}/gu)) {
         range.setStart(node, index);
         range.setEnd(node, index + word.length);
-        const lines = new Set([...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top)));
+        const lines = new Set(
+          [...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top)),
+        );
         if (lines.size > 1) found.add(`broken over ${lines.size} lines: ${word} (${said})`);
       }
     }
@@ -70,7 +87,11 @@ export const unfit = (page: Page, root = 'body'): Promise<string[]> =>
       const style = getComputedStyle(select);
       pen.font = style.font;
       const words = select.selectedOptions[0]?.textContent ?? '';
-      const room = select.clientWidth - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight) - 18;
+      const room =
+        select.clientWidth -
+        Number.parseFloat(style.paddingLeft) -
+        Number.parseFloat(style.paddingRight) -
+        18;
       if (pen.measureText(words).width > room) found.add(`cut off: "${words}" in select`);
     }
     return [...found];

@@ -28,19 +28,26 @@ export const opened: Opened[] = [
     place: 'page',
     open: async (panel) => {
       await openAll(panel);
-      await panel.fill('#place details textarea', 'Aqua, Glycerin, Lcatic Acid, Hydrolyzed Wheat Protein, Parfum');
+      await panel.fill(
+        '#place details textarea',
+        'Aqua, Glycerin, Lcatic Acid, Hydrolyzed Wheat Protein, Parfum',
+      );
       await panel.click('#place details:has(textarea) .button.strong');
       await panel.waitForSelector('.sums');
       await openAll(panel);
     },
   },
   { name: 'page-add', place: 'page', open: first('#place .actions .button.strong') },
-  { name: 'routine-built', place: 'routine', open: async (panel) => {
-    await openAll(panel);
-    await panel.click('#build .button.strong');
-    await panel.waitForSelector('#build [aria-live] .button', { timeout: 8000 });
-    await openAll(panel);
-  } },
+  {
+    name: 'routine-built',
+    place: 'routine',
+    open: async (panel) => {
+      await openAll(panel);
+      await panel.click('#build .button.strong');
+      await panel.waitForSelector('#build [aria-live] .button', { timeout: 8000 });
+      await openAll(panel);
+    },
+  },
   { name: 'products-one', place: 'products', open: first('.product-name') },
   {
     name: 'products-new',
@@ -61,10 +68,14 @@ export const opened: Opened[] = [
       await panel.waitForSelector('.error');
     },
   },
-  { name: 'hair-stretch', place: 'hair', open: async (panel) => {
-    await panel.click('#place .card:has(.help-mark) > .actions .button');
-    await openAll(panel);
-  } },
+  {
+    name: 'hair-stretch',
+    place: 'hair',
+    open: async (panel) => {
+      await panel.click('#place .card:has(.help-mark) > .actions .button');
+      await openAll(panel);
+    },
+  },
   { name: 'hair-question', place: 'hair', open: first('.answered .button') },
   { name: 'hair-person', place: 'hair', open: first('.heads > .button') },
 ];

@@ -1,13 +1,10 @@
 // WCAG 2.2 AA by axe-core: no violation on any view of the built extension, in both schemes.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { root } from '../run/steps.ts';
+import { violations } from './axe.ts';
 import { type Harness, openShop, until } from './harness.ts';
 import { look, places, seed, tabOf } from './views.ts';
 
-const axe = readFileSync(join(root, 'node_modules/axe-core/axe.min.js'), 'utf8');
 let shop: Harness;
 let panel: Page;
 let tab = -1;
@@ -23,23 +20,6 @@ beforeAll(async () => {
   await panel.setViewportSize({ width: 320, height: 800 });
 });
 afterAll(() => shop.close());
-
-type Violation = { id: string; nodes: { target: string[]; failureSummary?: string }[] };
-type Axe = { run(where: Document, options: object): Promise<{ violations: Violation[] }> };
-
-/** What axe finds against WCAG 2.0–2.2 A and AA and its best practices, one line a node. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  const found = await page.evaluate(async () => {
-    for (const each of document.querySelectorAll('details')) each.open = true;
-    const { axe } = globalThis as unknown as { axe: Axe };
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    return (await axe.run(document, { runOnly: tags, resultTypes: ['violations'] })).violations;
-  });
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary ?? ''}`),
-  );
-}
 
 describe.each(['light', 'dark'] as const)('%s', (colorScheme) => {
   describe.each(['empty', 'many', 'long'] as const)('%s', (state) => {

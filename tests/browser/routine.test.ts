@@ -186,7 +186,7 @@ it('from the first profile to the same state after a wipe', async () => {
     .getByLabel('Photo')
     .setInputFiles({ name: 'hair.png', mimeType: 'image/png', buffer: greyPng(2048, 1024) });
   await panel.locator('img.log-photo').waitFor();
-  await press('Keep');
+  await press('Save');
   await says('The wash day is in the log.');
   const before: Remembered = await remembered();
   expect(before.log).toHaveLength(1);

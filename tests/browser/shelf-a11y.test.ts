@@ -1,14 +1,11 @@
 // Bar, marks and card of a shelf in real Chromium: WCAG 2.2 AA by axe-core in both schemes, by the keyboard alone,
 // and at 320 px, where nothing that the page keeps in view is covered.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { root } from '../run/steps.ts';
+import { violationsOfOurs } from './axe.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
 import { type Driven, pressOurs, shelfBar, shelfMarks } from './shelf-bar.ts';
 
-const axe = readFileSync(join(root, 'node_modules/axe-core/axe.min.js'), 'utf8');
 let shop: Harness;
 let page: Page;
 const drives = () => page as unknown as Driven;
@@ -23,38 +20,9 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-type Axe = {
-  run(
-    where: Document,
-    options: object,
-  ): Promise<{ violations: { id: string; nodes: { target: unknown[]; failureSummary?: string }[] }[] }>;
-};
-
 /** In view, and not where the open bar stands. */
 const isBesideBar = ({ read, left, top }: { read: boolean; left: number; top: number }) =>
   read && left > 420 && top > 60 && top < 840;
-
-/** What axe finds in what is ours. Our words are drawn by a rule: for axe, which reads no rules, they become letters. */
-async function violations(): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
-    for (const root of roots)
-      for (const each of root.querySelectorAll<HTMLElement>('[data-t]')) {
-        const words = each.dataset.t!;
-        delete each.dataset.t;
-        each.append(words);
-      }
-    const { axe } = globalThis as unknown as { axe: Axe };
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const { violations: found } = await axe.run(document, { runOnly: tags, resultTypes: ['violations'] });
-    return found.flatMap(({ id, nodes }) =>
-      nodes.flatMap(({ target, failureSummary }) =>
-        Array.isArray(target[0]) ? [`${id}: ${target[0].join(' ')} ${failureSummary ?? ''}`] : [],
-      ),
-    );
-  });
-}
 
 /** What has the focus within ours, and whether it is in the card. */
 const focused = () =>
@@ -172,13 +140,13 @@ describe.each(['light', 'dark'] as const)('%s', (colorScheme) => {
     ).filter(isBesideBar);
     await page.mouse.move(mark!.left + 8, mark!.top + 8);
     expect(await until(isOpen, (is) => is)).toBe(true);
-    expect(await violations()).toEqual([]);
+    expect(await violationsOfOurs(page)).toEqual([]);
     // And axe does look there.
     await page.evaluate(() => {
       for (const { shadowRoot } of document.documentElement.children)
         shadowRoot?.querySelector('.bar')?.append(document.createElement('button'));
     });
-    expect(await violations()).toEqual([expect.stringContaining('button-name')]);
+    expect(await violationsOfOurs(page)).toEqual([expect.stringContaining('button-name')]);
   });
 
   it('at 320 px bar and card stand within the view, cover nothing that the page keeps there, and marks stay on their pictures', async () => {

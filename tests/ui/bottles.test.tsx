@@ -114,8 +114,8 @@ async function meet(page: Met, product: object = nameless) {
 it('met on a page under another name, it is made one on a press: the page’s name, one undo', async () => {
   const { remembered, world, said } = await meet(met());
   expect(text()).toContain('green bottle, which you typed in, has this very list.');
-  await press('button', 'Yes, make them one');
-  expect(said.at(-1)).toBe('Drift Cream and what you typed in are one now.');
+  await press('button', 'Yes, merge them');
+  expect(said.at(-1)).toBe('Drift Cream and what you typed in are one product now.');
   expect(remembered().products).toMatchObject([
     {
       id: 'bottle',
@@ -151,5 +151,5 @@ it.each([
   ],
 ])('nothing is asked of %s', async (_, page, product) => {
   await meet(page, product);
-  expect(withWords('button', 'Yes, make them one')).toBeUndefined();
+  expect(withWords('button', 'Yes, merge them')).toBeUndefined();
 });

@@ -66,7 +66,7 @@ describe('the strip sums up', () => {
       '3 proteins: 2 large and 1 small, at most 50 % each · no moisture',
     ],
     ['Glycerin, Aqua, Parfum', 'no protein · mostly moisture'],
-    ['Glycerin, Aqua, Oat Extract', 'no sure protein; 1 name may contain some · mostly moisture'],
+    ['Glycerin, Aqua, Oat Extract', 'no protein for certain; 1 name may contain some · mostly moisture'],
     ['Aqua, Sodium Cocoyl Glutamate, Parfum', 'no protein · no moisture'],
     [
       'Glycerin, Aqua, Parfum, Hydrolyzed Silk, Zorblax',

@@ -58,7 +58,7 @@ describe('logging a wash day', () => {
     expect(text()).toContain('28 °C, 80 % humidity, dew point 24 °C');
     expect(text()).toContain('Very humid air (dew point 24 °C)');
     await type('Notes', 'Slow to dry.');
-    await press('button', /^Keep$/);
+    await press('button', /^Save$/);
     const [kept] = remembered().log;
     expect(kept).toMatchObject({
       head: 'wren',
@@ -105,7 +105,7 @@ describe('logging a wash day', () => {
     const { remembered } = await open();
     await press('button', 'Log a wash day');
     await type('Temperature', '20');
-    await press('button', /^Keep$/);
+    await press('button', /^Save$/);
     expect(remembered().log[0]).not.toHaveProperty('weather');
   });
   it('a day still to come is refused with a sentence', async () => {
@@ -113,7 +113,7 @@ describe('logging a wash day', () => {
     await press('button', 'Log a wash day');
     await type('Day', '2026-04-01');
     expect(text()).toContain('That day is still to come.');
-    expect(withWords('button', /^Keep$/)).toHaveProperty('disabled', true);
+    expect(withWords('button', /^Save$/)).toHaveProperty('disabled', true);
   });
   it('is changed, and removed with an undo', async () => {
     const { remembered, said } = await open([...base, put('log', entry('2026-02-01', { soft: 1 }))]);
@@ -124,7 +124,7 @@ describe('logging a wash day', () => {
     });
     await press('.log-entry button', /^Change$/);
     await pick('rough');
-    await press('button', /^Keep$/);
+    await press('button', /^Save$/);
     expect(remembered().log[0]!.feel).toEqual({ soft: -1 });
     await press('.log-entry button', /^Remove$/);
     expect(remembered().log).toEqual([]);
@@ -216,7 +216,7 @@ describe('the one change a wash day speaks for', () => {
     });
     await press('.log-entry button', /^Change$/);
     await pick('brittle');
-    await press('button', /^Keep$/);
+    await press('button', /^Save$/);
     expect(remembered().log[0]).not.toHaveProperty('answered');
     expect(document.querySelector('#lesson')).not.toBeNull();
   });

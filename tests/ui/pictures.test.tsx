@@ -107,7 +107,7 @@ describe('a picture of a list', () => {
     await draw(async () => problem);
     await choose('bottle.png');
     expect(words()).toContain(sentence);
-    await press('button', 'Put the picture away');
+    await press('button', 'Remove the picture');
     expect(words()).not.toContain(sentence);
   });
 

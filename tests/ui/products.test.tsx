@@ -174,7 +174,7 @@ describe('one product', () => {
       { detail: { product: 'p1' } },
     );
     await choose('Is it the same as another?', 'p2');
-    await press('button', 'Make them one');
+    await press('button', 'Merge them');
     expect(remembered().products.map(({ id }) => id)).toEqual(['p1']);
     expect(remembered().routines[0]!.steps[0]!.product).toBe('p1');
     expect(remembered().settings.pinned).toEqual([{ product: 'p1' }]);

@@ -133,7 +133,7 @@ describe('findings and suggestions', () => {
       'By itself this makes the day better.',
     );
     expect(document.querySelector('#suggestions')!.textContent).toMatch(
-      /What it fixes.*holds more protein than your hair/s,
+      /What it fixes.*contains more protein than your hair/s,
     );
     expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
     await press('#suggestions button', 'Do only this');
@@ -289,7 +289,7 @@ describe('taken along', () => {
     expect(said).toMatch(/3\. gel: Invented wheat-gel\n {3}.*protein.*\n {3}not a fit: too much protein/);
     expect(said).toContain('Test what is new on a small spot');
   });
-  it('as one sheet: hair in words, amount, when and why, which carries protein, what to watch, a note of one’s own', async () => {
+  it('as one sheet: hair in words, amount, when and why, which contains protein, what to watch, a note of one’s own', async () => {
     const { now, remembered } = await open();
     await type('Your note', 'Squeeze, do not rub.');
     expect(remembered().routines[0]!.note).toBe('Squeeze, do not rub.');
@@ -306,7 +306,7 @@ describe('taken along', () => {
         'March 1, 2026',
       ])
         expect(words).toContain(part);
-    expect(sheets[0]).toMatch(/gel Invented wheat-gel \(carries protein\)about [\d.]+ g/);
+    expect(sheets[0]).toMatch(/gel Invented wheat-gel \(contains protein\)about [\d.]+ g/);
     await type('Your note', '');
     expect(remembered().routines[0]).not.toHaveProperty('note');
   });

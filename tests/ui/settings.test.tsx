@@ -176,6 +176,6 @@ describe('labels met while browsing', () => {
   });
   it('nothing is shown where there is nobody to ask', async () => {
     await draw({});
-    expect(document.body.textContent).not.toContain('Labels met while browsing');
+    expect(document.body.textContent).not.toContain('Labels read while browsing');
   });
 });

@@ -88,7 +88,7 @@ describe('a page that was read', () => {
     const fine: Head = { ...wren, id: 'ash', name: 'Ash', thickness: 'fine', porosity: 'high' };
     await draw({ page, remembered: { ...nothing, heads: [wren, fine] } });
     const list = [...document.querySelectorAll('details')].find((each) =>
-      each.textContent?.startsWith('Whom of 2 people it fits'),
+      each.textContent?.startsWith('Which of 2 people does it fit'),
     )!;
     expect(list.querySelectorAll('li')).toHaveLength(0);
     await act(async () => {
@@ -161,8 +161,8 @@ describe('a name that is not known', () => {
   });
   it('can be told to be a protein, one thing that moisture does, or neither', async () => {
     const told = await draw({ page: gel });
-    await press('Say what Glycerine Extra is');
-    await press('Glycerine Extra counts as a protein, as you said.');
+    await press('Glycerine Extra: I know what it is…');
+    await press('Glycerine Extra: a protein');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Glycerine Extra', name: { as: 'protein' } }]);
     expect(told.said).toEqual(['Glycerine Extra counts as a protein, as you said.']);
   });
@@ -272,11 +272,11 @@ describe('a mended name', () => {
   };
   it('says so, with a mark of its own, and is left as printed on one press', async () => {
     const told = await draw({ page: list });
-    expect(document.querySelector('.glyph.mended')?.getAttribute('aria-label')).toBe('mended');
+    expect(document.querySelector('.glyph.mended')?.getAttribute('aria-label')).toBe('corrected');
     expect(words()).toContain(
       'the label prints “Hydrolyzed Wheat Protien”, a misspelling. Read as Hydrolyzed Wheat Protein.',
     );
-    await press('Leave Hydrolyzed Wheat Protien as printed');
+    await press('Hydrolyzed Wheat Protien: That is wrong');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Hydrolyzed Wheat Protien', name: '' }]);
     expect(told.said).toEqual(['Hydrolyzed Wheat Protien is left as printed, as you said.']);
   });

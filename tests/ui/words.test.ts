@@ -122,6 +122,34 @@ describe.each(['en', ...Object.keys(languages).filter((each) => each !== 'en')] 
   },
 );
 
+it.each(['en', ...Object.keys(languages).filter((each) => each !== 'en')])(
+  'in %s the name of a button for screen readers has the words printed on it (WCAG 2.2, 2.5.3)',
+  (language) => {
+    const words: Record<string, string> =
+      language === 'en'
+        ? (english as Record<string, string>)
+        : JSON.parse(readFileSync(join(root, `src/assets/words/${language}.json`), 'utf8'));
+    const plain = (word: string) =>
+      word
+        .toLowerCase()
+        .replace(/[…\s]+/g, ' ')
+        .trim();
+    // `x.what` names the button that prints `x`; those in `apart` are no buttons, or print another message.
+    const apart =
+      /^(keeping\.export|log\.(change|tally)|panel\.read-as|products\.empty|settings\.|welcome\.)/;
+    const pairs = Object.keys(english).flatMap((key) => {
+      const printed = /^(.*)[.-]what$/.exec(key)?.[1];
+      return printed && printed in english && (!apart.test(key) || /drop/.test(key)) ? [[printed, key]] : [];
+    });
+    pairs.push(['log.change.do', 'log.change.what']);
+    expect(pairs.length).toBeGreaterThan(12);
+    const lacking = pairs.filter(
+      ([printed, named]) => !plain(words[named!]!).includes(plain(words[printed!]!)),
+    );
+    expect(lacking).toEqual([]);
+  },
+);
+
 it('a language whose file cannot be read leaves English', async () => {
   const t = await wordsFor('xx', () => Promise.reject(new Error('gone')));
   expect(t('shell.undo')).toBe('Undo');

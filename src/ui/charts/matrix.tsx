@@ -123,8 +123,8 @@ export function Matrix(props: {
   );
 }
 
-/** Bold letters are wider than the usual ones by about a fifth. */
-const inCell = (words: string): string[] => linesOf(words, (wide - 4) / 1.2);
+/** Bold letters are wider than the usual ones by a tenth. */
+const inCell = (words: string): string[] => linesOf(words, (wide - 4) / 1.1);
 
 /** Breaks words into lines that fit; one word longer than a line is cut, the whole of it is in the description. */
 const wrapped = (words: string): string[] =>

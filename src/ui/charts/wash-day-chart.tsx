@@ -79,13 +79,7 @@ export function WashDayChart(props: {
       {columns.map(({ title: named, middle: x }) => (
         <g key={x}>
           {named && (
-            <text
-              x={x}
-              y={top - 30}
-              text-anchor="middle"
-              class="column-title"
-              {...pressed(named, 2 * half)}
-            >
+            <text x={x} y={top - 30} text-anchor="middle" class="column-title" {...pressed(named, 2 * half)}>
               {named}
             </text>
           )}

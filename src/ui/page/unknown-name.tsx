@@ -60,7 +60,7 @@ export function UnknownName(props: {
       {open === 'kind' && (
         <div class="actions">
           {toldKinds.map((as) => (
-            <Button key={as} label={t(`panel.told.so.${as}`, { printed })} onClick={() => onSettle({ as })}>
+            <Button key={as} label={`${printed}: ${t(`panel.told.${as}`)}`} onClick={() => onSettle({ as })}>
               {t(`panel.told.${as}`)}
             </Button>
           ))}

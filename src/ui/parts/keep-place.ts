@@ -21,9 +21,24 @@ function scrolledTo(top: number, view: HTMLElement | null) {
   return end;
 }
 
+/** Where the focus stands: its row in a list, and the card around it. */
+function standing(target: Element) {
+  const row = target.closest('li, tr, [role=listitem]');
+  const list = row?.parentElement;
+  return { list, nth: list ? [...list.children].indexOf(row!) : 0, card: target.closest('.card') };
+}
+
+/** What comes next where something was taken away: the row that took its place, else the heading of its card. */
+function next({ list, nth, card }: ReturnType<typeof standing>): Element | null | undefined {
+  const row = list?.isConnected ? (list.children[nth] ?? list.lastElementChild) : undefined;
+  const control = row?.querySelector('a, button:not(:disabled), input, select, summary');
+  return control ?? (card?.isConnected ? card.querySelector('h3, h4') : undefined);
+}
+
 /**
  * Each place keeps how far it was scrolled; one that is opened for something begins at its top. Where the element
- * with the focus is taken away, the focus goes to the heading of the place and never to nothing.
+ * with the focus is taken away, the focus goes to the next row, to the heading of its card or of the place, and never
+ * to nothing.
  */
 export function useKeptPlace(view: RefObject<HTMLElement | null>, place: string, sent: boolean) {
   const scrolled = useRef<Record<string, number>>({});
@@ -46,15 +61,18 @@ export function useKeptPlace(view: RefObject<HTMLElement | null>, place: string,
     if (!here || typeof MutationObserver === 'undefined') return;
     let last: Element | null = null;
     let lastAt = at.current;
+    let stood: ReturnType<typeof standing> | undefined;
     const keep = (event: FocusEvent) => {
       last = event.target as Element;
       lastAt = at.current;
+      stood = standing(last);
     };
     const watch = new MutationObserver(() => {
       if (!last || last.isConnected || document.activeElement !== document.body) return;
       last = null;
       // Another place is scrolled as it was left.
       const stay = lastAt !== at.current;
+      if (!stay && focusOn(stood && next(stood))) return;
       if (!focusOn(here.querySelector('h2'), stay)) focusOn(here, stay);
     });
     here.addEventListener('focusin', keep);

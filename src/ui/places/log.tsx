@@ -9,6 +9,7 @@ import { LessonCard } from '../log/lesson-card.tsx';
 import { TallyCard } from '../log/tally-card.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
+import { useFocusOn } from '../parts/focus-on.ts';
 import { NoHead } from '../parts/no-head.tsx';
 import { WindowList } from '../parts/window-list.tsx';
 import type { World } from '../world.ts';
@@ -21,6 +22,7 @@ export function LogPlace({ world }: { world: World }) {
   const [at, setAt] = useState<string | undefined>(
     detail && 'entry' in detail ? detail.entry : detail && 'begin' in detail ? 'new' : undefined,
   );
+  useFocusOn(at, '#log-entry h3');
   const entries = useMemo(
     () => remembered.log.filter((entry) => entry.head === head?.id).toSorted(newestFirst),
     [remembered.log, head?.id],

@@ -8,6 +8,9 @@ import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { TextField } from '../parts/field.tsx';
+
+import { useFocusOn } from '../parts/focus-on.ts';
+
 import { Select } from '../parts/select.tsx';
 import { WindowList } from '../parts/window-list.tsx';
 import { AddProduct } from '../products/add-product.tsx';
@@ -58,6 +61,7 @@ export function ProductsPlace({ world }: { world: World }) {
     if (asked) setOpened(asked);
   }, [asked]);
   const { closed, openRow } = useOpened(opened, setOpened);
+  useFocusOn(adding, '#new-product h3');
   const [query, setQuery] = useState('');
   const [show, setShow] = useState<Show>('all');
   const [kind, setKind] = useState<ProductKind | undefined>();

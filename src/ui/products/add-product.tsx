@@ -28,6 +28,7 @@ export function AddProduct(props: { world: World; onDone: (id: string | undefine
   const submit = async (event: Event) => {
     event.preventDefault();
     setTried(true);
+    if (!name.trim()) (event.currentTarget as HTMLElement).querySelector('input')?.focus();
     if (!name.trim() || tooLong) return;
     const facts: ProductFacts = {
       name: name.trim(),
@@ -60,7 +61,7 @@ export function AddProduct(props: { world: World; onDone: (id: string | undefine
           </ul>
         </Card>
       )}
-      <Card title={t('products.new.title')}>
+      <Card title={t('products.new.title')} id="new-product">
         <form class="stack" onSubmit={submit}>
           <TextField
             label={t('products.name')}
