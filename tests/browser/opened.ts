@@ -57,6 +57,8 @@ export const opened: Opened[] = [
       await panel.fill('#place form textarea', 'Aqua, Glycerin, Lcatic Acid, hydrolyz');
       await panel.click('#place form .button.strong');
       await panel.waitForSelector('.error');
+      await panel.waitForSelector('#new-product [role=group] button');
+      await panel.waitForSelector('#new-product [role=status]:not(:empty)', { state: 'attached' });
     },
   },
   {

@@ -135,10 +135,17 @@ it('letters that do not fit, and words broken, would have been found', async () 
   await panel.emulateMedia({ forcedColors: 'none', reducedMotion: 'no-preference' });
   await look(shop, panel, 'settings');
   await panel.evaluate(() => {
-    const bad = document.createElement('div');
-    bad.innerHTML =
-      '<p style="width:2em;overflow-wrap:anywhere">broken</p><p style="width:3em;overflow:hidden;white-space:nowrap">cut off here</p><p style="margin-inline-start:30em;white-space:nowrap">outside</p>';
-    document.querySelector('#place')!.append(bad);
+    const styles = {
+      broken: 'width:2em;overflow-wrap:anywhere',
+      'cut off here': 'width:3em;overflow:hidden;white-space:nowrap',
+      outside: 'position:absolute;inset-inline-start:25em',
+    };
+    for (const [words, style] of Object.entries(styles)) {
+      const bad = document.createElement('p');
+      bad.textContent = words;
+      bad.style.cssText = style;
+      document.body.append(bad);
+    }
   });
   const found = (await unfit(panel)).join('\n');
   expect(found).toMatch(/broken over \d lines: broken/);
