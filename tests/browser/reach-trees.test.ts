@@ -73,7 +73,7 @@ describe('in the page', () => {
       { do: 'put', thing: 'heads', value: robin },
       { do: 'set', settings: { headInUse: robin.id, language: 'en' } },
     ]);
-    const page = await shop.open('/goods/gossamer-leave-in');
+    const page = await shop.open('/goods/heavy-weather-mask');
     await unfold(page as unknown as AnyPage);
     await same(await treeOf(page, 'region', /^Strandline/), 'strip');
     // A press on the letters of a name that is underlined.
