@@ -28,7 +28,9 @@ export function useOpened(opened: string | undefined, open: (id: string) => void
     openRow(id: string) {
       const top = rowOf(id)?.getBoundingClientRect().top;
       const item = rowOf(id)?.closest('[role=listitem]');
-      const beside = (item?.nextElementSibling ?? item?.previousElementSibling)?.querySelector('.product')?.id;
+      const beside = (item?.nextElementSibling ?? item?.previousElementSibling)?.querySelector(
+        '.product',
+      )?.id;
       left.current = { id, beside, ...(top !== undefined && { top }) };
       open(id);
     },
