@@ -102,14 +102,14 @@ describe('forgetting', () => {
     const told = await draw({ forget: async () => ++forgotten > 0 });
     expect(document.body.textContent).toContain('0 products');
     expect(button('Delete everything').disabled).toBe(true);
-    await press('.check input');
+    await press('.card:last-of-type .check input');
     await act(async () => button('Delete everything').click());
     expect(forgotten).toBe(1);
     expect(told.said).toEqual(['Everything is deleted.']);
   });
   it('says so when it could not', async () => {
     const told = await draw({ forget: async () => false });
-    await press('.check input');
+    await press('.card:last-of-type .check input');
     await act(async () => button('Delete everything').click());
     expect(told.said).toEqual([expect.stringMatching('did not answer')]);
   });
