@@ -47,6 +47,8 @@ export type Judged = {
   not?: string;
   from: number;
   to: number;
+  /** The places of its names alone, where other words stand between them. */
+  parts?: { from: number; to: number }[];
   /** Edges of inline elements are the separators. */
   soft: boolean;
   /** A known heading stands before it: on a line of its own, or in the same line. */

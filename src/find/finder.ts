@@ -102,7 +102,7 @@ export function vocabularyOf(
   return words;
 }
 
-const mayBeSlip = /(?<![\p{L}])in[a-z]{6,12}(?![\p{L}])/gu;
+const mayBeSlip = /(?<![\p{L}])i[a-z]{7,13}(?![\p{L}])/gu;
 const mostSlips = 2;
 
 /** Whether a word is another with a slip or two: letters lost, put in, changed or swapped. */

@@ -58,7 +58,7 @@ function* placesIn(page: PageText, i: number, finder: Finder, setting: Setting):
   return runs.map((segment) => {
     const block = blockAt(page, segment.from);
     return {
-      ...textAndPieces(page, segment.from, segment.to, segment.soft),
+      ...lettersOf(page, segment),
       in: i,
       via: viaOf([...upFrom(page, block, 12)], segment),
       label: segment.label,
@@ -66,6 +66,18 @@ function* placesIn(page: PageText, i: number, finder: Finder, setting: Setting):
       hidden: [...upFrom(page, block)].some(({ hidden }) => hidden),
     };
   });
+}
+
+/** The letters of a list; of one that is explained, its names alone, one a line. */
+function lettersOf(page: PageText, { from, to, parts = [{ from, to }], soft }: Judged) {
+  const whole: ReturnType<typeof textAndPieces> = { text: '', pieces: [] };
+  for (const part of parts) {
+    const { text, pieces } = textAndPieces(page, part.from, part.to, soft);
+    if (whole.text) whole.text += '\n';
+    whole.pieces.push(...pieces.map((piece) => ({ ...piece, from: piece.from + whole.text.length })));
+    whole.text += text;
+  }
+  return whole;
 }
 
 function* placesInData(text: string, finder: Finder, setting: Setting): Generator<void, Found[]> {

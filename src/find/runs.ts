@@ -1,5 +1,6 @@
 import type { PageText } from '../contract/messages.ts';
 import { type Judged, judge } from './evidence.ts';
+import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
 import { isKnownKind } from './kinds.ts';
 import { type Page, pageOf } from './lines.ts';
@@ -31,7 +32,14 @@ export function* findRuns(stream: PageText, finder: Finder, setting: Setting): G
       if (budget % pauseEvery === 0) yield;
     }
     yield;
+    const explained = yield* explainedIn(page, [first, last], finder, setting.about);
+    for (const judged of explained) setting.each?.(judged, page);
+    const before = found.length;
     yield* runsOf(page, steps, finder, setting, found);
+    const others = found
+      .splice(before)
+      .filter((one) => !explained.some(({ from, to }) => one.from < to && from < one.to));
+    found.push(...[...others, ...explained].sort((a, b) => a.from - b.from));
   }
   return found;
 }
@@ -84,6 +92,12 @@ function* runsOf(
       muted = step.stop === 'end' || step.stop === 'denial' ? step.line : -1;
     } else if (step.line !== muted) {
       const whole = run.length > 0 ? wrapped(run.at(-1)!, step, finder) : undefined;
+      if (beginsAnew(run, step, steps[i + 1])) {
+        // what led to the one leads to the other
+        const led = lead;
+        flush();
+        lead = led;
+      }
       if (run.length > 0 && !whole && !joins(page, run, step, finder)) flush();
       if (run.length === 0 && lead?.inline && step.line > lead.line) lead = outer;
       if (whole) run[run.length - 1] = whole;
@@ -169,6 +183,15 @@ function joins({ stream, text, lines }: Page, run: Item[], next: Item, finder: F
   if (nextMany && blockAt(stream, last.from) === blockAt(stream, next.from)) return true;
   return nextMany ? isKnownKind(next.kind) : down === 1 && isKnownKind(next.kind);
 }
+
+/** A list that is printed once more on a line below: shortened before a button, then in full. */
+const beginsAnew = (run: Item[], next: Item, second: Step | undefined): boolean =>
+  run.length > 2 &&
+  next.line > run.at(-1)!.line &&
+  next.name === run[0]!.name &&
+  second !== undefined &&
+  'name' in second &&
+  second.name === run[1]!.name;
 
 /** Water under its label names: a second one starts a second list. */
 const waterName = /^\W*(?:(?:purified|distilled|deionized) )?(?:aqua|water|eau|вода|정제수|水)(?![a-z])/;

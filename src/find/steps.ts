@@ -22,6 +22,7 @@ const longestName = 140; // letters
 const mostWords = 11; // words of an unknown name
 const namesAsked = 3; // names behind a stray that are looked at
 const mostUnknown = 3; // words of an unknown name behind a label
+const mostLabel = 4; // words of a label behind a name
 const longestLine = 400_000; // letters of one line that are read
 
 /** One line as names and stops, in order. Pauses now and then. */
@@ -112,8 +113,8 @@ function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: Finder)
       !isNameKind(kind)
     ) {
       // "Citric Acid Caution: …": a name may stand before the label
-      const before = name.slice(0, label.words.length).replace(/\s+\S+$/, '').length;
-      return [...(cut.after === 'mark' && before < label.words.length ? kept(before) : []), stop('end')];
+      const before = beforeLabel(label.words, finder);
+      return [...(cut.after === 'mark' && before > 0 ? kept(before) : []), stop('end')];
     }
     return [
       stop(
@@ -167,22 +168,41 @@ function labelOf(name: string, after: After): { words: string; skip: number; len
   return colon ? { words: colon[1]!, skip: 0, length: colon[0].length } : undefined;
 }
 
+/** Where a label begins behind a name, "Castor Oil How to use": at an inline edge, or where a known name ends; 0 nowhere. */
+function beforeLabel(words: string, finder: Finder): number {
+  const edge = edgeAfterName(words, finder);
+  if (edge >= 0) return edge;
+  const spaces = [...words.matchAll(/\s+/g)].slice(-mostLabel).reverse();
+  return (
+    (spaces.find(({ index }) => isKnownKind(finder.kindOf(words.slice(0, index)))) ?? spaces[0])?.index ?? 0
+  );
+}
+
+/** The inline edge behind which no name stands any more: a button, a bold label; −1 without one. */
+function edgeAfterName(name: string, { kindOf }: Finder): number {
+  for (let at = name.indexOf('\v', 3); at >= 0; at = name.indexOf('\v', at + 1)) {
+    const next =
+      name
+        .slice(at + 1)
+        .split('\v')
+        .find((part) => part.trim() !== '') ?? '';
+    if (!/^[\s\d.…]*$/.test(next) && isNameKind(kindOf(name.slice(0, at))) && !isNameKind(kindOf(next)))
+      return at;
+  }
+  return -1;
+}
+
 /** Where running text begins within a name: a word no name holds, a new sentence, a footnote, a button; −1 nowhere. */
-function proseAt(name: string, raw: string, { words, kindOf }: Finder): number {
+function proseAt(name: string, raw: string, finder: Finder): number {
+  const { words, kindOf } = finder;
   const outside = name.replace(/\([^()]{0,120}\)/g, (held) => '·'.repeat(held.length));
   const sentence = raw.search(/[\s.…](?=\s?\p{Lu}\p{Ll}+(?: \p{Ll}{2,}){2})/u);
   const footnote = name.search(/[^\s,]\s+(?:\(\*|\*+ ?[a-zà-ž]+ [a-zà-ž])/);
-  const button = name.lastIndexOf('\v');
   const cuts = [
     words.prose.first(outside)?.index ?? -1,
     sentence > 0 && kindOf(name.slice(sentence + 1)) === 'other' ? sentence : -1,
     footnote >= 0 ? footnote + 1 : -1,
-    button > 2 &&
-    !/^[\s\d.…]*$/.test(name.slice(button)) &&
-    isNameKind(kindOf(name.slice(0, button))) &&
-    !isNameKind(kindOf(name.slice(button + 1)))
-      ? button
-      : -1,
+    edgeAfterName(name, finder),
     // "Tocopherol May contain traces", "Parfum Vegan": a known name, then what a list ends before
     endAfterName(name, outside, words, kindOf),
   ].filter((at) => at >= 0);

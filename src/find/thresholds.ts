@@ -73,3 +73,6 @@ export const mostOwn = 0.15; // names among them that the finder takes for cosme
 export const besideLetters = 300; // letters beside a very short list that tell what it is part of
 export const reach = 6; // lines between a heading and its list
 export const allKnown = 3; // names of a list so short that all of them must be known
+export const fewestExplained = 6; // names with what each does: fewer are highlights
+export const fewestExplainedDry = 10; // the same without water among the first
+export const explainedKnown = 0.7; // share of them that are known

@@ -13,26 +13,34 @@ export function printOtherCoverage(count = Number(process.env.PAGES ?? 40)): voi
   const only = process.env.SHAPE;
   const bad = process.argv.includes('--bad');
   for (const half of ['seen', 'kept'] as const) {
+    if ((process.env.HALF ?? half) !== half) continue;
     const pages = drawnPages(half, count).filter(({ kind }) => !only || kind === only);
     const rows = pages.map((page) => ({ ...page, ...scoredPage(doc, page) }));
     const quiet = silentPages(half, count * 2).filter(({ kind }) => !only || kind === only);
-    const shown = quiet.map((page) => ({ ...page, ...scoredPage(doc, page) })).filter(({ texts }) => texts.length > 0);
+    const shown = quiet
+      .map((page) => ({ ...page, ...scoredPage(doc, page) }))
+      .filter(({ texts }) => texts.length > 0);
     const of = (kind: keyof Score) => percent(rows.filter((row) => row[kind]).length, rows.length);
     if (half === 'seen') {
       for (const kind of new Set(rows.map((row) => row.kind))) {
         const these = rows.filter((row) => row.kind === kind);
         const found = these.filter((row) => row.found).length;
         const whole = these.filter((row) => row.whole).length;
-        console.log(`  ${kind}: found ${percent(found, these.length)}, whole ${percent(whole, these.length)}`);
+        console.log(
+          `  ${kind}: found ${percent(found, these.length)}, whole ${percent(whole, these.length)}`,
+        );
         if (bad)
           for (const row of these.filter((each) => !each.whole).slice(0, 5))
-            console.log(`    ${row.tongue} ${row.html}\n    want ${JSON.stringify(row.lists)}\n    ⇒ ${JSON.stringify(row.texts)}`);
+            console.log(
+              `    ${row.tongue} ${row.html}\n    want ${JSON.stringify(row.lists)}\n    ⇒ ${JSON.stringify(row.texts)}`,
+            );
       }
       for (const kind of new Set(shown.map((row) => row.kind))) {
         const these = shown.filter((row) => row.kind === kind);
         console.log(`  ${kind}: ${these.length} of ${count * 2} show something`);
         if (bad)
-          for (const row of these.slice(0, 5)) console.log(`    ${row.tongue} ${row.html}\n    ⇒ ${JSON.stringify(row.texts)}`);
+          for (const row of these.slice(0, 5))
+            console.log(`    ${row.tongue} ${row.html}\n    ⇒ ${JSON.stringify(row.texts)}`);
       }
     }
     if (rows.length + quiet.length > 0)

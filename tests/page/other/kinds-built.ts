@@ -1,6 +1,6 @@
 // How the page is built: where the heading stands, where the list does, what is hidden.
 import { formula } from './names.ts';
-import { escaped, type Page, sentences, type Shop } from './shop.ts';
+import { escaped, type Page, type Shop, sentences } from './shop.ts';
 
 type Kind = (shop: Shop) => Page;
 const joined = (names: readonly string[], by = ', ') => escaped(names.join(by));
@@ -60,7 +60,12 @@ export const built: Record<string, Kind> = {
     ),
   'pasted from an editor': (s) =>
     one(s, (list) => {
-      const words = list.split(', ').map((name) => `<span style="font-weight:400" data-mce-fragment="1">${name.replace(/ /g, '&nbsp;')}</span>`);
+      const words = list
+        .split(', ')
+        .map(
+          (name) =>
+            `<span style="font-weight:400" data-mce-fragment="1">${name.replace(/ /g, '&nbsp;')}</span>`,
+        );
       return `<div class="rte"><p><span style="font-size:11pt"><span style="font-family:Calibri">${sentences(s, 3)}</span></span></p><p>&nbsp;</p><p><strong><span style="font-size:11pt">${s.say('head')}&nbsp;</span></strong></p><p><span style="font-size:11pt"><span>${words.join(',&nbsp;')}</span></span></p><p>&nbsp;</p></div>`;
     }),
   'one paragraph of breaks': (s) =>
@@ -98,13 +103,39 @@ export const built: Record<string, Kind> = {
   },
   'data of a page that is not drawn yet': (s) => {
     const names = formula(s.roll);
-    const data = { '@context': 'https://schema.org', '@type': 'Product', name: s.title, description: `${sentences(s, 2)} ${s.say('head')}: ${names.join(', ')}` };
-    return { html: `<p>${s.say('say')}</p><script type="application/ld+json">${JSON.stringify(data)}</script>`, lists: [names] };
+    const data = {
+      '@context': 'https://schema.org',
+      '@type': 'Product',
+      name: s.title,
+      description: `${sentences(s, 2)} ${s.say('head')}: ${names.join(', ')}`,
+    };
+    return {
+      html: `<p>${s.say('say')}</p><script type="application/ld+json">${JSON.stringify(data)}</script>`,
+      lists: [names],
+    };
   },
   'data of the framework': (s) => {
     const names = formula(s.roll);
-    const data = { props: { pageProps: { product: { id: 81, title: s.title, tabs: [{ title: s.say('tabs'), html: sentences(s, 2) }, { title: s.say('head'), html: `<p>${names.join(', ')}</p>` }], related: [{ id: 3, title: 'Tern Oil' }] } } }, page: '/p/[slug]' };
-    return { html: `<div class="skeleton"></div><script id="__NEXT_DATA__" type="application/json">${JSON.stringify(data)}</script>`, lists: [names] };
+    const data = {
+      props: {
+        pageProps: {
+          product: {
+            id: 81,
+            title: s.title,
+            tabs: [
+              { title: s.say('tabs'), html: sentences(s, 2) },
+              { title: s.say('head'), html: `<p>${names.join(', ')}</p>` },
+            ],
+            related: [{ id: 3, title: 'Tern Oil' }],
+          },
+        },
+      },
+      page: '/p/[slug]',
+    };
+    return {
+      html: `<div class="skeleton"></div><script id="__NEXT_DATA__" type="application/json">${JSON.stringify(data)}</script>`,
+      lists: [names],
+    };
   },
   'read more': (s) => {
     const names = formula(s.roll, 14 + s.roll.below(14));

@@ -6,14 +6,23 @@ import { entries } from '../../../dictionary/index.ts';
 import type { Roll } from './roll.ts';
 
 // CosIng inventory, European Commission, export of December 2020, and counts of printed names.
-const data = join(process.env.STRANDLINE_SHARED ?? resolve(import.meta.dirname, '../../../../shared'), 'data');
+const data = join(
+  process.env.STRANDLINE_SHARED ?? resolve(import.meta.dirname, '../../../../shared'),
+  'data',
+);
 const rowsOf = (file: string) =>
   existsSync(join(data, file))
-    ? readFileSync(join(data, file), 'utf8').trim().split('\n').slice(1).map((line) => line.split('\t'))
+    ? readFileSync(join(data, file), 'utf8')
+        .trim()
+        .split('\n')
+        .slice(1)
+        .map((line) => line.split('\t'))
     : undefined;
 
 const sound = (name: string) => name.length > 3 && name.length < 70 && !/[:;?!*|\\]|^\d+$|^\W/.test(name);
-const inventory = rowsOf('inci-inventory.tsv')?.map(([name]) => name!).filter(sound);
+const inventory = rowsOf('inci-inventory.tsv')
+  ?.map(([name]) => name!)
+  .filter(sound);
 // From ten labels on, a printed name is hardly ever noise.
 const printed = rowsOf('label-names.tsv')
   ?.map(([, all, name]) => [Number(all), name!] as const)
@@ -22,7 +31,10 @@ const known = entries.map(({ name }) => name).filter(sound);
 
 const upTo: number[] = [];
 let sum = 0;
-for (const [all] of printed ?? []) upTo.push((sum += all));
+for (const [all] of printed ?? []) {
+  sum += all;
+  upTo.push(sum);
+}
 
 const common = (roll: Roll): string => {
   if (!printed) return roll.pick(known);
@@ -42,7 +54,9 @@ export const titled = (name: string): string =>
   name
     .toLowerCase()
     .replace(/(^|[\s(/+-])(\p{L})/gu, (_, before: string, letter: string) => before + letter.toUpperCase())
-    .replace(/\b(peg|ppg|pca|edta|ci|pvp|va|vp|bht|bha|dmdm|mea|dea|tea|peg\/ppg|amp|dna)\b/gi, (all) => all.toUpperCase());
+    .replace(/\b(peg|ppg|pca|edta|ci|pvp|va|vp|bht|bha|dmdm|mea|dea|tea|peg\/ppg|amp|dna)\b/gi, (all) =>
+      all.toUpperCase(),
+    );
 
 const water = ['Aqua', 'Water', 'Aqua (Water)', 'Water (Aqua)', 'Aqua/Water/Eau', 'Purified Water', 'Aqua'];
 

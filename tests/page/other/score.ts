@@ -30,7 +30,10 @@ function against(text: string, list: readonly string[]): { held: number; stray: 
     if (without !== left) held++;
     left = without;
   }
-  const stray = left.replace(amount, ' ').split(/[,;•|·\n/]|\. /).filter((part) => /\p{L}{3}/u.test(part));
+  const stray = left
+    .replace(amount, ' ')
+    .split(/[,;•|·\n/]|\. /)
+    .filter((part) => /\p{L}{3}/u.test(part));
   return { held, stray: stray.length };
 }
 
