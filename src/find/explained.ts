@@ -1,12 +1,11 @@
 import { endsOf } from './ends.ts';
 import type { Judged } from './evidence.ts';
 import type { Finder } from './finder.ts';
-import { headingStops } from './headings.ts';
 import { isKnownKind, isNameKind } from './kinds.ts';
 import type { Page } from './lines.ts';
 import { blockAt, upFrom } from './page-text.ts';
 import { isWater } from './runs.ts';
-import type { Item } from './steps.ts';
+import type { Item, Step, Stop } from './steps.ts';
 import {
   explainedKnown,
   fewestExplained,
@@ -25,16 +24,18 @@ const told = /\s[-–—]\s|\s?[:：](?=\s)/; // what parts a name from what it 
  */
 export function* explainedIn(
   page: Page,
-  [first, last]: readonly [number, number],
+  steps: readonly Step[],
+  last: number,
   finder: Finder,
   about: string,
 ): Generator<void, Judged[]> {
   const found: Judged[] = [];
-  for (let i = first; i <= last; i++) {
-    const heading = headingStops(page, page.lines[i]!, finder).at(-1);
-    if (heading?.stop !== 'heading' || heading.inline) continue;
+  const headings = steps.filter(
+    (step): step is Stop => 'stop' in step && step.stop === 'heading' && !step.inline,
+  );
+  for (const [i, { line }] of headings.entries()) {
     yield;
-    const names = rowsBelow(page, i, last, finder);
+    const names = rowsBelow(page, line, headings[i + 1] ? headings[i + 1]!.line - 1 : last, finder);
     if (!reads(page, names, finder, about)) continue;
     const ends = names.map((name) => endsOf(page, name, name));
     found.push({
@@ -50,7 +51,6 @@ export function* explainedIn(
       forHome: false,
       label: '',
     });
-    i = names.at(-1)!.line;
   }
   return found;
 }

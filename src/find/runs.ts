@@ -32,7 +32,7 @@ export function* findRuns(stream: PageText, finder: Finder, setting: Setting): G
       if (budget % pauseEvery === 0) yield;
     }
     yield;
-    const explained = yield* explainedIn(page, [first, last], finder, setting.about);
+    const explained = yield* explainedIn(page, steps, last, finder, setting.about);
     for (const judged of explained) setting.each?.(judged, page);
     const before = found.length;
     yield* runsOf(page, steps, finder, setting, found);

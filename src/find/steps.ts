@@ -202,6 +202,8 @@ function proseAt(name: string, raw: string, finder: Finder): number {
     words.prose.first(outside)?.index ?? -1,
     sentence > 0 && kindOf(name.slice(sentence + 1)) === 'other' ? sentence : -1,
     footnote >= 0 ? footnote + 1 : -1,
+    // "Panthenol… read more": a list that breaks off
+    outside.search(/(?<=\p{L}[)\]]?)\s?(?:…|\.{3})\s?[\p{L}\v]/u),
     edgeAfterName(name, finder),
     // "Tocopherol May contain traces", "Parfum Vegan": a known name, then what a list ends before
     endAfterName(name, outside, words, kindOf),

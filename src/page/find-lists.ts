@@ -1,3 +1,4 @@
+import './begin-ours.ts';
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../core/names/lookup.ts';
 import type { ProductFacts } from '../core/product/product.ts';

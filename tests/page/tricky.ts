@@ -790,7 +790,7 @@ Parfum</pre>`,
   [
     'function table',
     '<h3>Ingredients</h3><table><tr><td>Aqua</td><td>Solvent</td></tr><tr><td>Glycerin</td><td>Humectant</td></tr><tr><td>Cetyl Alcohol</td><td>Emollient</td></tr><tr><td>Panthenol</td><td>Conditioning</td></tr><tr><td>Parfum</td><td>Scent</td></tr><tr><td>Linalool</td><td>Scent</td></tr></table>',
-    [],
+    ['Aqua\nGlycerin\nCetyl Alcohol\nPanthenol\nParfum\nLinalool'],
   ],
   [
     'custom el blocks',
@@ -864,4 +864,65 @@ Parfum</pre>`,
   ['lt', `<p><strong>Sudėtis:</strong> ${long}</p>`, [long]],
   ['et', `<p><strong>Koostisosad:</strong> ${long}</p>`, [long]],
   ['fa', `<p><strong>ترکیبات:</strong> ${long}</p>`, [long]],
+  [
+    'a table of names and what they do',
+    `<h3>Ingredients</h3><table><tr><th>INCI</th><th>Function</th></tr>${[
+      ['Aqua', 'Solvent'],
+      ['Cetearyl Alcohol', 'Emollient'],
+      ['Behentrimonium Chloride', 'Conditioning'],
+      ['Parfum', 'Fragrance'],
+      ['Panthenol', 'Humectant'],
+      ['Phenoxyethanol', 'Preservative'],
+    ]
+      .map(([name, does]) => `<tr><td>${name}</td><td>${does}</td></tr>`)
+      .join('')}</table><p>Made on the coast.</p>`,
+    ['Aqua\nCetearyl Alcohol\nBehentrimonium Chloride\nParfum\nPanthenol\nPhenoxyethanol'],
+  ],
+  [
+    'each name with what it does behind a dash',
+    '<h3>Ingredients</h3><p><b>Aqua</b> – carries the rest</p><p><b>Cetearyl Alcohol</b> – softens</p><p><b>Behentrimonium Chloride</b> – gives slip</p><p><b>Glycerin</b> – keeps water in</p><p><b>Panthenol</b> – smooths</p><p><b>Parfum</b> – smells of figs</p>',
+    ['Aqua\nCetearyl Alcohol\nBehentrimonium Chloride\nGlycerin\nPanthenol\nParfum'],
+  ],
+  [
+    'names and functions as a definition list',
+    '<h4>INCI</h4><dl><dt>Aqua</dt><dd>solvent</dd><dt>Cetearyl Alcohol</dt><dd>emollient</dd><dt>Behentrimonium Chloride</dt><dd>antistatic</dd><dt>Glycerin</dt><dd>humectant</dd><dt>Parfum</dt><dd>fragrance</dd><dt>Citric Acid</dt><dd>buffering</dd></dl>',
+    ['Aqua\nCetearyl Alcohol\nBehentrimonium Chloride\nGlycerin\nParfum\nCitric Acid'],
+  ],
+  [
+    'oils and what they do for the mood',
+    '<h3>Ingredients</h3><p>Jasmine – calming</p><p>Neroli – lifting</p><p>Vetiver – grounding</p><p>Patchouli – warming</p><p>Rose – soothing</p><p>Lavender – calming</p><p>Frankincense – clearing</p>',
+    [],
+  ],
+  [
+    'a glossary that goes by the alphabet',
+    '<h3>Ingredients</h3><dl><dt>Aqua</dt><dd>water</dd><dt>Behentrimonium Chloride</dt><dd>gives slip</dd><dt>Cetearyl Alcohol</dt><dd>softens</dd><dt>Dimethicone</dt><dd>covers</dd><dt>Glycerin</dt><dd>draws water</dd><dt>Panthenol</dt><dd>smooths</dd><dt>Tocopherol</dt><dd>keeps</dd></dl>',
+    [],
+  ],
+  [
+    'shortened, then in full',
+    `<h3>Ingredients</h3><p>Water (Aqua, Eau), Cetearyl Alcohol, Behentrimonium Methosulfate… <a href=#>more</a></p><div hidden><p>${long}</p></div>`,
+    [long],
+  ],
+  [
+    'a bold label right behind the last name',
+    `<p><b>Ingredients:</b> ${long} <b>Shipping &amp; returns:</b> We post on Mondays. <b>Care:</b> Keep it cool.</p>`,
+    [long],
+  ],
+  ['a heading by the rule it follows', `<h4>Inhaltsstoffe laut INCI</h4><p>${short}</p>`, [short]],
+  ['a heading that names no product', `<p>Složení výrobku: ${short}</p>`, [short]],
+  [
+    'plain names in Finnish',
+    '<h3>Ainesosat</h3><p>Vesi, kookosöljy, sheavoi, glyseriini, mehiläisvaha, jojobaöljy, hajuste</p>',
+    ['Vesi, kookosöljy, sheavoi, glyseriini, mehiläisvaha, jojobaöljy, hajuste'],
+  ],
+  [
+    'plain names in Hungarian',
+    '<h3>Összetevők</h3><p>Víz, kókuszolaj, sheavaj, glicerin, méhviasz, jojobaolaj, illatanyag</p>',
+    ['Víz, kókuszolaj, sheavaj, glicerin, méhviasz, jojobaolaj, illatanyag'],
+  ],
+  [
+    'plain names in Romanian',
+    '<h3>Ingrediente</h3><p>Apă, ulei de cocos, unt de shea, glicerină, ceară de albine, ulei de jojoba, parfum</p>',
+    ['Apă, ulei de cocos, unt de shea, glicerină, ceară de albine, ulei de jojoba, parfum'],
+  ],
 ];

@@ -1,4 +1,3 @@
-import '../../../src/page/begin-ours.ts';
 import { findLists } from '../../../src/page/find-lists.ts';
 import { openPage } from '../open-page.ts';
 import type { Page } from './shop.ts';

@@ -1,0 +1,25 @@
+// @vitest-environment happy-dom
+import { describe, expect, it, vi } from 'vitest';
+import { drawnPages, silentPages } from './other/make.ts';
+import { scoredPage } from './other/score.ts';
+
+// Whole pages written before the finder was looked at; the half kept aside was only ever counted.
+const count = 3;
+
+vi.setConfig({ testTimeout: 240_000 });
+
+describe.each([
+  ['seen', 0.96, 0.95],
+  ['kept', 0.88, 0.87],
+] as const)('the %s half of other shops', (half, found, whole) => {
+  it(`has at least ${found} of the lists found, and ${whole} of them whole`, () => {
+    const scores = drawnPages(half, count).map((page) => scoredPage(document, page));
+    expect(scores.filter((score) => score.found).length / scores.length).toBeGreaterThanOrEqual(found);
+    expect(scores.filter((score) => score.whole).length / scores.length).toBeGreaterThanOrEqual(whole);
+  });
+
+  it('shows nothing where there is no list', () => {
+    const shown = silentPages(half, count).flatMap((page) => scoredPage(document, page).texts);
+    expect(shown).toEqual([]);
+  });
+});
