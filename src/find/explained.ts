@@ -1,10 +1,9 @@
 import { endsOf } from './ends.ts';
-import type { Judged } from './evidence.ts';
 import type { Finder } from './finder.ts';
+import type { Judged } from './judged.ts';
 import { isKnownKind, isNameKind } from './kinds.ts';
 import type { Page } from './lines.ts';
 import { blockAt, upFrom } from './page-text.ts';
-import { isWater } from './runs.ts';
 import type { Item, Step, Stop } from './steps.ts';
 import {
   explainedKnown,
@@ -13,6 +12,7 @@ import {
   fewestTelling,
   outOfOrder,
 } from './thresholds.ts';
+import { isWater } from './water.ts';
 
 const mostName = 100; // letters of a name that is explained
 const mostRows = 200;

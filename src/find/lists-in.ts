@@ -1,7 +1,7 @@
 import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts';
 import { embeddedLines } from './embedded.ts';
-import type { Judged } from './evidence.ts';
 import type { Finder } from './finder.ts';
+import type { Judged } from './judged.ts';
 import { fold } from './letters.ts';
 import { blockAt, looseText, upFrom } from './page-text.ts';
 import { textAndPieces } from './pieces.ts';

@@ -1,8 +1,9 @@
 import type { PageText } from '../contract/messages.ts';
-import { type Judged, judge } from './evidence.ts';
+import { judge } from './evidence.ts';
 import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
-import { isKnownKind } from './kinds.ts';
+import { beginsAnew, joins, wrapped } from './joins.ts';
+import type { Judged } from './judged.ts';
 import { type Page, pageOf } from './lines.ts';
 import { around, blockAt, upFrom } from './page-text.ts';
 import { placesToLook } from './places-to-look.ts';
@@ -10,8 +11,8 @@ import { type Item, type Step, type Stop, stepsOf } from './steps.ts';
 import { reach } from './thresholds.ts';
 
 const mostLines = 12_000; // of one page
+
 const pauseEvery = 50; // lines
-const closeLines = 2; // a name more lines on begins another list
 
 /** What is known of a page beside its letters. */
 export type Setting = {
@@ -124,8 +125,8 @@ function isOver(page: Page, heading: number, line: number): boolean {
   return rank <= (own === plainLine ? plainEnds : own);
 }
 
-const mostWrapped = 3; // words of a name's second half
 const plainLine = 9; // rank of a line that is no heading element
+
 const plainEnds = 3; // a heading in a plain line is over at an h3
 
 function rankOf({ stream, lines }: Page, line: number): number {
@@ -133,82 +134,4 @@ function rankOf({ stream, lines }: Page, line: number): number {
   for (const { tag } of upFrom(stream, blockAt(stream, from), 2))
     if (/^h[1-6]$/.test(tag)) return Number(tag[1]);
   return plainLine;
-}
-
-/** A name that a line break cuts in two: the dictionary knows the whole, and does not know its second half. */
-function wrapped(last: Item, next: Item, { kindOf, hits }: Finder): Item | undefined {
-  if (
-    next.line !== last.line + 1 ||
-    next.after !== 'line' ||
-    (next.kind !== 'other' && next.kind !== 'built')
-  )
-    return undefined;
-  const words = next.name.match(/\p{L}+/gu) ?? [];
-  if (
-    words.length > mostWrapped ||
-    /^[^\p{L}(]/u.test(next.name) ||
-    hits(next.name, words.length) < words.length
-  )
-    return undefined;
-  const name = `${last.name} ${next.name}`;
-  const kind = kindOf(name);
-  return isKnownKind(kind) ? { ...last, to: next.to, name, kind, line: next.line } : undefined;
-}
-
-/** Whether the list goes on with `next`. */
-function joins({ stream, text, lines }: Page, run: Item[], next: Item, finder: Finder): boolean {
-  const last = run.at(-1)!;
-  if (run.length > 3 && next.after !== 'mark' && isWater(next) && run.some(isWater)) return false;
-  const down = next.line - last.line;
-  if (down === 0) return true;
-  if (down > closeLines) return false;
-  if (
-    /^[)*\s]*[,;•·/|&]|[,;•·/|&]\s*$/.test(text.slice(last.to, next.from)) ||
-    finder.words.goesOn.begins(next.name)
-  )
-    return true;
-  // several names in a line, marks within brackets aside
-  const many = ({ line }: Item) => {
-    const { from, to } = lines[line]!;
-    return (
-      text
-        .slice(from, Math.min(to, from + 400))
-        .replace(/\([^)]{0,200}\)/g, '')
-        .split(/[,;•·]/).length > 2
-    );
-  };
-  const [lastMany, nextMany] = [many(last), many(next)];
-  if ((nextMany && isWater(next)) || !sameKin(stream, last.from, next.from)) return false;
-  if (!lastMany) return !nextMany || run.filter(({ kind }) => isKnownKind(kind)).length * 2 > run.length;
-  if (nextMany && blockAt(stream, last.from) === blockAt(stream, next.from)) return true;
-  return nextMany ? isKnownKind(next.kind) : down === 1 && isKnownKind(next.kind);
-}
-
-/** A list that is printed once more on a line below: shortened before a button, then in full. */
-const beginsAnew = (run: Item[], next: Item, second: Step | undefined): boolean =>
-  run.length > 2 &&
-  next.line > run.at(-1)!.line &&
-  next.name === run[0]!.name &&
-  second !== undefined &&
-  'name' in second &&
-  second.name === run[1]!.name;
-
-/** Water under its label names: a second one starts a second list. */
-const waterName = /^\W*(?:(?:purified|distilled|deionized) )?(?:aqua|water|eau|вода|정제수|水)(?![a-z])/;
-const waterAlone =
-  /^\W*(?:destilliertes |renat |saf )?(?:wasser|agua|água|acqua|woda|voda|vatten|vand|vann|vesi|víz|apă|su)\s?(?:[(*†°/]|$)/;
-export const isWater = (item: Item | undefined) =>
-  item !== undefined && (waterName.test(item.name) || waterAlone.test(item.name));
-
-/** Whether two places stand in one block, in sibling blocks, or in the same place of sibling blocks; no two panels. */
-function sameKin(stream: PageText, a: number, b: number): boolean {
-  let first = blockAt(stream, a);
-  let second = blockAt(stream, b);
-  for (let level = 0; level < 4 && first && second; level++) {
-    if (first === second) return true;
-    if (first.tag !== second.tag || first.role === 'tabpanel' || first.tag === 'details') return false;
-    first = around(stream, first);
-    second = around(stream, second);
-  }
-  return false;
 }

@@ -3,6 +3,7 @@
 import '../../src/page/begin-ours.ts';
 import { printFreshCoverage } from './coverage-fresh.ts';
 import { printDressed, printMending, printNameCoverage } from './coverage-names.ts';
+import { printOtherCoverage } from './coverage-other.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printPictures } from './coverage-pictures.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
@@ -18,5 +19,6 @@ else {
   printRandomCoverage();
   printShapeCoverage();
   printFreshCoverage();
+  printOtherCoverage();
   await printPictures();
 }
