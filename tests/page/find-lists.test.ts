@@ -150,3 +150,14 @@ it('boxes to tick are a choice among names, not a list', () => {
     [],
   );
 });
+
+it('a table of names and functions is the names alone, each where it stands', () => {
+  const names = ['Aqua', 'Cetearyl Alcohol', 'Behentrimonium Chloride', 'Glycerin', 'Panthenol', 'Parfum'];
+  const rows = names.map((name) => `<tr><td><b>${name}</b></td><td>Emollient</td></tr>`).join('');
+  const [found, ...more] = findLists(page(`<h3>Ingredients</h3><table>${rows}</table>`));
+  expect(more).toEqual([]);
+  expect(found!.text).toBe(names.join('\n'));
+  expect(found!.ranges.map(String)).toEqual(names);
+  const at = found!.text.indexOf('Glycerin');
+  expect(rangeOf(found!, at, 'Glycerin'.length).map(String)).toEqual(['Glycerin']);
+});
