@@ -159,5 +159,5 @@ it('a table of names and functions is the names alone, each where it stands', ()
   expect(found!.text).toBe(names.join('\n'));
   expect(found!.ranges.map(String)).toEqual(names);
   const at = found!.text.indexOf('Glycerin');
-  expect(rangeOf(found!, at, 'Glycerin'.length).map(String)).toEqual(['Glycerin']);
+  expect(rangeOf(found!, at, at + 'Glycerin'.length).map(String)).toEqual(['Glycerin']);
 });
