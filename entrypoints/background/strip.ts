@@ -8,7 +8,12 @@ import type { Parts } from './parts.ts';
 import { withPicture } from './picture/with-picture.ts';
 import { wordsOf } from './words.ts';
 
-const places: Partial<Record<StripAction, string>> = { panel: 'page', add: 'routine', compare: 'compare' };
+const places: Partial<Record<StripAction, string>> = {
+  panel: 'page',
+  add: 'routine',
+  compare: 'compare',
+  picture: 'page',
+};
 
 /** Where a strip stands: its tab, its frame, and the site that the browser says it is on. */
 export type StripAt = { tab: number; frame: number; site: string | undefined };
@@ -21,7 +26,11 @@ export async function stripAct(
 ): Promise<Told> {
   const place = places[asked.action];
   // First of all: the panel opens only within the press.
-  const opened = place && openPanel(at.tab, place, { list: { frame: at.frame, id: asked.list } });
+  const what =
+    asked.action === 'picture'
+      ? { picture: { frame: at.frame } }
+      : { list: { frame: at.frame, id: asked.list } };
+  const opened = place && openPanel(at.tab, place, what);
   return tell(opened ? opened.then(() => ({ ok: true })) : act(asked, at, parts), parts);
 }
 

@@ -57,6 +57,16 @@ const stripNow = async () => (await painted(page)).strip;
 const badge = async () => shop.badge(page);
 
 describe('from the strip', () => {
+  it('the picture in view goes to the panel, to be read', async () => {
+    await inStrip('^Read the picture in view$');
+    const worker = await shop.worker();
+    const go = () => worker.evaluate(async () => (await chrome.storage.session.get('panel-go'))['panel-go']);
+    expect(await until(go, (told) => JSON.stringify(told ?? '').includes('picture'))).toMatchObject({
+      place: 'page',
+      picture: { frame: 0 },
+    });
+  });
+
   it('keeping says so beside the page, and is taken back there', async () => {
     await inStrip('^Keep product$');
     expect(await notice(/Undo/)).toContain(`${good.name} is kept under Products.`);

@@ -104,6 +104,7 @@ describe('the strip sums up', () => {
     expect(strip(false).label).toBe('Strandline: ingredients of Foam');
     expect(strip(false).actions.map(({ id }) => id)).toContain('keep');
     expect(strip(true).actions.map(({ id }) => id)).not.toContain('keep');
+    expect(strip(true).actions).toContainEqual({ id: 'picture', word: 'Read the picture in view' });
   });
 
   const because = (rule: string, aspect: Finding['aspect'], answer: Answer, rest: Partial<Finding> = {}) =>

@@ -55,8 +55,8 @@ export function stripOf(
     parts,
     glyphs: parts.flatMap(({ glyphs }) => glyphs),
     short: granted ? t('shelf.granted') : shortOf(reading, t),
-    actions: (['panel', 'add', 'compare', 'keep', 'not-a-list', 'pause'] as const)
+    actions: (['panel', 'add', 'compare', 'keep', 'picture', 'not-a-list', 'pause'] as const)
       .filter((id) => id !== 'keep' || !kept)
-      .map((id) => ({ id, word: t(`page.action.${id}`) })),
+      .map((id) => ({ id, word: id === 'picture' ? t('panel.picture.here') : t(`page.action.${id}`) })),
   };
 }

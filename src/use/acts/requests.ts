@@ -141,7 +141,7 @@ export const requests = {
     from: 'page',
     shape: z.object({
       list: whole,
-      action: z.enum(['panel', 'compare', 'add', 'keep', 'pause', 'not-a-list']),
+      action: z.enum(['panel', 'compare', 'add', 'keep', 'picture', 'pause', 'not-a-list']),
       id,
     }),
   },
