@@ -35,6 +35,8 @@ export type Opened = {
 
 export type Options = {
   build?: Build;
+  /** The folder with the build, where it is another than it was built in. */
+  at?: string;
   headless?: boolean;
   scheme?: 'light' | 'dark';
   /** Where Chromium writes its network log, if anywhere. */
@@ -48,7 +50,7 @@ export type Options = {
 export async function openChromium(options: Options = {}): Promise<Opened> {
   const found = findChromium();
   if (!found) throw new Error(noChromium);
-  const extension = builtAt(options.build ?? 'localhost');
+  const extension = options.at ?? builtAt(options.build ?? 'localhost');
   const profile = options.profile ?? mkdtempSync(join(tmpdir(), 'strandline-profile-'));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: found.path,

@@ -167,6 +167,35 @@ describe('glyphs', () => {
     await page.close();
   });
 
+  it('follow a list that moves before anybody scrolled, and the strip with them', async () => {
+    const page = await open('roomy');
+    await until(
+      () => inStrip(page, (root) => root.querySelector('.strip')!.className),
+      (name) => name.includes('attached'),
+    );
+    await page.waitForTimeout(700); // until the strip has looked around after its last move
+    const gap = () =>
+      inStrip(page, (root) => {
+        const list = document.querySelector('.list')!.getBoundingClientRect();
+        const strip = root.querySelector('.strip')!.getBoundingClientRect();
+        const name = root.querySelector('.name:not([hidden])')!.getBoundingClientRect();
+        const [x, y] = [name.left - list.left, name.top - list.top];
+        return [strip.left - list.left, strip.top - list.bottom, x, y].map(Math.round);
+      });
+    const before = await gap();
+    // Nothing changes its size, and no event tells of it.
+    await page.evaluate(() => {
+      const { style } = document.querySelector('section')!;
+      style.position = 'relative';
+      style.top = '83px';
+      style.left = '31px';
+    });
+    expect(await until(gap, (now) => `${now}` === `${before}`)).toEqual(before);
+    const { far, overlaps, shown } = await glyphReport(page);
+    expect([far, overlaps, shown > 3]).toEqual([[], [], true]);
+    await page.close();
+  });
+
   it('are cropped with a box that scrolls, and move with it', async () => {
     const page = await open('scroller');
     // Some stand on letters of the lines that the box cuts off; all stand by their names.

@@ -2,6 +2,7 @@
 import Fuse from 'fuse.js';
 import { entries, findingFacts, limits, patterns } from '../../../dictionary/index.ts';
 import { practice } from '../../../dictionary/practice.ts';
+import type { Acted } from '../../../src/contract/messages.ts';
 import { type Amount, shareBounds } from '../../../src/core/amounts/bounds.ts';
 import { createLookup } from '../../../src/core/names/lookup.ts';
 import { suggest } from '../../../src/core/plan/suggest.ts';
@@ -14,7 +15,7 @@ import { createActing } from '../../../src/use/acts/acting.ts';
 import { bruteForce } from '../../core/plan/every-change.ts';
 import { randomDay } from '../../core/random-day.ts';
 import { slowArea } from '../../keeping/area.ts';
-import { madeProduct } from '../../keeping/made.ts';
+import { madeProduct, madeRoutine } from '../../keeping/made.ts';
 import { solve } from '../../published/solve-bounds.ts';
 import { goods } from '../../store/goods.ts';
 import { fortyNames } from '../bench-page.ts';
@@ -41,7 +42,7 @@ export async function pairsInNode(): Promise<Pair[]> {
     free: false,
   }));
   const days = [1, 2, 3, 4, 5, 6].map((seed) => randomDay(seed, 4, 8));
-  const keepOne = keeping();
+  const { keep, add, keepAndUndo } = actingInMany();
 
   return [
     await byTurns(
@@ -71,12 +72,16 @@ export async function pairsInNode(): Promise<Pair[]> {
       () => days.map((day) => bruteForce(day, 3)),
       { besideTimes: 1 },
     ),
-    await byTurns('keep, in 10,000 products, beside calibration', keepOne, undefined, { rounds: 4 }),
+    await byTurns('keep, in 10,000 products, beside calibration', keep, undefined, { rounds: 4 }),
+    await byTurns('add, in 10,000 products, beside calibration', add, undefined, { rounds: 4 }),
+    await byTurns('keep and undo, in 10,000 products, beside calibration', keepAndUndo, undefined, {
+      rounds: 4,
+    }),
   ];
 }
 
-/** Keeps one product more in a store of 10,000, each time another. */
-function keeping(): () => Promise<unknown> {
+/** Acts of a reader who has 10,000 products, each time on another product. */
+function actingInMany() {
   const values: Record<string, unknown> = { store: { version: 2 } };
   for (let i = 0; i < 10_000; i++) {
     const { name, maker, list } = goods[i % goods.length]!;
@@ -89,15 +94,35 @@ function keeping(): () => Promise<unknown> {
     set: kept.area.set,
     remove: kept.area.remove,
   };
-  const { act } = createActing({
+  const { act, undo } = createActing({
     keeper: createKeeper(slowArea(values, { quota: 1e9, tells: true }).area),
     session,
     practice,
   });
   let nth = 0;
-  return () => {
+  const done = (acted: Acted): Acted & { ok: true } => {
+    if (!acted.ok) throw new Error(acted.reason);
+    return acted;
+  };
+  const next = () => {
     const id = `new${nth++}`;
-    const met = { text: 'Aqua, Glycerin', facts: { name: id, url: `https://shop.example/${id}` } };
-    return act({ act: 'keep', met, id }, id);
+    return { id, met: { text: 'Aqua, Glycerin', facts: { name: id, url: `https://shop.example/${id}` } } };
+  };
+  const keep = async () => {
+    const { id, met } = next();
+    return done(await act({ act: 'keep', met, id }, id));
+  };
+  return {
+    keep,
+    async add() {
+      const { id, met } = next();
+      const routine = madeRoutine({ steps: [] });
+      const ids = { product: id, step: `step-${id}` };
+      done(await act({ act: 'add', met, kind: 'foam', how: 'beside', routine, ids }, id));
+    },
+    async keepAndUndo() {
+      const { undo: key } = await keep();
+      done(await undo(key!));
+    },
   };
 }
