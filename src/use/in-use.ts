@@ -1,6 +1,6 @@
 import type { Head } from '../core/hair/head.ts';
 import { type AllowanceReading, allowanceOf } from '../core/hair/tolerance.ts';
-import type { Routine } from '../core/wash-day/routine.ts';
+import type { LogEntry, Routine } from '../core/wash-day/routine.ts';
 import type { Remembered } from '../store/remembered.ts';
 import type { Knowing } from './knowing.ts';
 
@@ -14,8 +14,19 @@ export function routineInUse(remembered: Remembered, head: Head | undefined): Ro
   return of.find(({ id }) => id === remembered.settings.routineInUse) ?? of[0];
 }
 
+/** What was worked out of one log, which may be long: asked for every product there is. */
+const worked = new WeakMap<LogEntry[], { asked: unknown[]; allowance: AllowanceReading }>();
+
 /** How much protein a head of hair takes, with the reasons. */
-export const allowanceFor = (
+export function allowanceFor(
   { practice, today, remembered: { log } }: Omit<Knowing, 'reading'>,
   head: Head | undefined,
-): AllowanceReading | undefined => head && allowanceOf(head, practice.allowance, { today, log });
+): AllowanceReading | undefined {
+  if (!head) return undefined;
+  const asked = [head, practice.allowance, today];
+  const before = worked.get(log);
+  if (before?.asked.every((each, at) => each === asked[at])) return before.allowance;
+  const allowance = allowanceOf(head, practice.allowance, { today, log });
+  worked.set(log, { asked, allowance });
+  return allowance;
+}

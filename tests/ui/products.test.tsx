@@ -225,7 +225,13 @@ describe('searching', () => {
     }),
     madeProduct({ id: 'p3', name: 'Saltmarsh Foam', maker: 'Ninth Wave', kind: 'foam', labels: [] }),
   ];
-  const found = (query: string) => createSearch(products, t)(query).map(({ id }) => id);
+  const all = (from: readonly Product[], query: string) => {
+    const work = createSearch(from, t)(query);
+    let step = work.next();
+    while (!step.done) step = work.next();
+    return step.value;
+  };
+  const found = (query: string) => all(products, query).map(({ id }) => id);
   it.each([
     ['', ['p1', 'p2', 'p3']],
     ['harbour', ['p2']],
@@ -241,7 +247,7 @@ describe('searching', () => {
     const many = Array.from({ length: 500 }, (_, i) =>
       madeProduct({ id: `m${i}`, name: `Product ${i} of many` }),
     );
-    expect(createSearch(many, t)('product 499 of many')[0]!.id).toBe('m499');
+    expect(all(many, 'product 499 of many')[0]!.id).toBe('m499');
   });
 });
 

@@ -81,6 +81,8 @@ function worldOf(remembered: Remembered, page: TabPage): World {
 
 const draw = async (view: preact.JSX.Element) => {
   await act(() => render(view, document.body));
+  // A row among many is judged in its turn.
+  await act(() => new Promise((turn) => setTimeout(turn)));
   const answers = [...document.querySelectorAll('.answer-head')].map((each) => each.textContent);
   render(null, document.body);
   return answers;

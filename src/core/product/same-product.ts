@@ -57,9 +57,18 @@ export function isSameProduct(kept: Named, { facts, text }: Pick<Met, 'facts' | 
   );
 }
 
+const byName = new WeakMap<readonly Product[], Map<string, Product[]>>();
+
+/** Products by their bare names, in order: only those of one such name can be the same. */
+function namedAlike(products: readonly Product[], name: string): readonly Product[] {
+  const known = byName.get(products) ?? Map.groupBy(products, bareName);
+  byName.set(products, known);
+  return known.get(name) ?? [];
+}
+
 /** The product kept that this one is, if any. */
 export const findSame = (products: readonly Product[], met: Pick<Met, 'facts' | 'text'>) =>
-  products.find((product) => isSameProduct(product, met));
+  namedAlike(products, bareName(met.facts)).find((product) => isSameProduct(product, met));
 
 export type Kept = { product: Product; happened: 'new' | 'same' | 'source-added' | 'label-changed' };
 

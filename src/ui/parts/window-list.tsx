@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 
-const perChunk = 20;
+const perChunk = 10;
 
 function Chunk(props: {
   estimate: number;
@@ -52,7 +52,7 @@ function usePrinting(): boolean {
 }
 
 /**
- * A list of any length: only what is near the view is drawn, in runs of twenty, so heights may differ.
+ * A list of any length: only what is near the view is drawn, in runs of ten, so heights may differ.
  * `estimate` is the usual height of an item in pixels.
  */
 export function WindowList<T>(props: {

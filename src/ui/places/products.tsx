@@ -1,16 +1,15 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { type Product, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { headInUse } from '../../use/in-use.ts';
-import { judgeKept } from '../../use/judge/judge-met.ts';
+import { isJudged, judgeKept } from '../../use/judge/judge-met.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { TextField } from '../parts/field.tsx';
-
 import { useFocusOn } from '../parts/focus-on.ts';
-
+import { Pending } from '../parts/pending.tsx';
 import { Select } from '../parts/select.tsx';
 import { WindowList } from '../parts/window-list.tsx';
 import { AddProduct } from '../products/add-product.tsx';
@@ -18,8 +17,9 @@ import { per100 } from '../products/price.ts';
 import { ProductDetail } from '../products/product-detail.tsx';
 import { ProductRow } from '../products/product-row.tsx';
 import '../products/products.css';
-import { createSearch } from '../products/search.ts';
 import { hasPictures } from '../products/thumbnail.tsx';
+import { useFound } from '../products/use-found.ts';
+import { useJudgedAll } from '../products/use-judged.ts';
 import { useOpened } from '../products/use-opened.ts';
 import { WishNote, wished, wishFrom } from '../routine/plan/wish-filter.tsx';
 import type { World } from '../world.ts';
@@ -46,7 +46,8 @@ function sorted(products: readonly Product[], sort: Sort, lang: string): Product
 
 /** Whether nothing speaks against a product; what could not be read or told is left out. */
 function isFit(world: World, product: Product, fits: Fits): boolean {
-  const check = judgeKept(world, product)?.checks.find(({ about }) => about === fits);
+  const held = isJudged(world, product) ? judgeKept(world, product) : undefined;
+  const check = held?.checks.find(({ about }) => about === fits);
   return check !== undefined && (check.answer === 'suits' || check.answer === 'with-care');
 }
 
@@ -69,7 +70,8 @@ export function ProductsPlace({ world }: { world: World }) {
   const [fits, setFits] = useState<Fits | undefined>();
   const head = headInUse(remembered);
   const chosen = [show !== 'all', kind, sort !== 'newest', fits].filter(Boolean).length;
-  const search = useMemo(() => createSearch(products, t), [products, t]);
+  const searched = useFound(products, t, query);
+  const judging = useJudgedAll(world, fits && products);
   const open = products.find(({ id }) => id === opened);
   const owned = products.filter((product) => product.owned).length;
 
@@ -114,7 +116,7 @@ export function ProductsPlace({ world }: { world: World }) {
     );
   const pictured = hasPictures(world);
   const wish = wishFrom(world);
-  const among = wish ? wished(world, search(query), wish) : search(query);
+  const among = wish ? wished(world, searched, wish) : searched;
   const matching = among.filter(
     (product) =>
       (show === 'all' || product.owned === (show === 'owned')) &&
@@ -186,7 +188,13 @@ export function ProductsPlace({ world }: { world: World }) {
         </Disclosure>
       )}
       <p class="hint" role="status">
-        {found.length === 0 ? t('products.none-found') : t('products.found', { n: found.length })}
+        {judging ? (
+          <Pending t={t} />
+        ) : found.length === 0 ? (
+          t('products.none-found')
+        ) : (
+          t('products.found', { n: found.length })
+        )}
       </p>
       <WindowList
         key={`${query}|${show}|${kind}|${sort}|${fits}`}

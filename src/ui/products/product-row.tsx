@@ -1,7 +1,6 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import { bestSource, type Product } from '../../core/product/product.ts';
 import { gramsAWash } from '../../use/grams-a-wash.ts';
-import { judgeKept } from '../../use/judge/judge-met.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { notForHairWords, titleOf } from '../describe/verdict.ts';
@@ -11,6 +10,7 @@ import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { amountPriceWords, priceWords, sizeWords } from './price.ts';
 import { Thumbnail } from './thumbnail.tsx';
+import { useJudged } from './use-judged.ts';
 
 /** Maker, kind, size and price in one line, as far as they are known. */
 export function factsOf(world: World, product: Product): string {
@@ -39,7 +39,8 @@ export function ProductRow(props: {
   const { world, product, pictured, onOpen } = props;
   const { t } = world;
   const [label] = product.labels;
-  const { reading, notForHair, checks: [check] = [] } = judgeKept(world, product) ?? {};
+  const { held } = useJudged(world, product);
+  const { reading, notForHair, checks: [check] = [] } = held ?? {};
   const { kind, use, id } = product;
   return (
     <article
