@@ -8,6 +8,7 @@ import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Lines } from '../routine/said-lines.tsx';
 import type { World } from '../world.ts';
+import '../routine/routine.css';
 import { differenceWords, proposedWords } from './lesson-words.ts';
 
 /** What the newest wash day speaks for: one change, why, and what it would do, before it is done. Else nothing. */

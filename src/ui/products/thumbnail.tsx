@@ -1,3 +1,4 @@
+import './products.css';
 import { useEffect, useState } from 'preact/hooks';
 import type { Product } from '../../core/product/product.ts';
 import { PlaceIcon } from '../parts/icon.tsx';
