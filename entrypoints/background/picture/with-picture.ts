@@ -3,7 +3,7 @@ import { knownProduct } from '../../../src/use/judge/met-product.ts';
 import type { Parts } from '../parts.ts';
 import { takePicture } from './take-picture.ts';
 
-const patience = 500; // ms that keeping a product waits for its picture, at most
+const patience = 2000; // ms that keeping a product waits for its picture, at most
 
 /**
  * The act with a small picture of the product, where the act keeps one that the tab shows and that has none yet, the
