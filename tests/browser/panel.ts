@@ -136,7 +136,7 @@ describe('beside a shop', () => {
     await panel.click('summary >> text=Paste a list');
     await panel.fill('textarea', 'Aqua, Glycerin, Lcatic Acid, Panthenol, Parfum');
     await panel.click('text=Read this list');
-    const offer = panel.locator('.unknown button').first();
+    const offer = panel.locator('.unknown button', { hasText: 'Lactic Acid' }).first();
     await offer.waitFor();
     const name = await offer.textContent();
     await offer.click();
