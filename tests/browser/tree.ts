@@ -14,6 +14,7 @@ type Node = {
 };
 
 const unsaid = new Set([
+  'strong',
   'none',
   'generic',
   'InlineTextBox',
@@ -36,8 +37,11 @@ const states = [
   'live',
 ];
 
-/** The part of the tree below the first node of this role and name; of what stands in shadow roots too. */
-export async function treeOf(page: Page, role: string, name: RegExp): Promise<string> {
+/**
+ * The part of the tree below the first node of this role and name; of what stands in shadow roots too. Without `prose`
+ * running text is left out and a hint is only said to be there, so that a sentence may be worded anew.
+ */
+export async function treeOf(page: Page, role: string, name: RegExp, prose = true): Promise<string> {
   const session = await page.context().newCDPSession(page);
   await session.send('Accessibility.enable');
   const { nodes } = (await session.send('Accessibility.getFullAXTree')) as unknown as { nodes: Node[] };
@@ -50,7 +54,10 @@ export async function treeOf(page: Page, role: string, name: RegExp): Promise<st
     const what = String(node.role?.value ?? '');
     const called = String(node.name?.value ?? '').trim();
     // Letters that the element around them is named by are said once.
-    const said = what === 'StaticText' ? !called || around.includes(called) : unsaid.has(what);
+    const said =
+      what === 'StaticText'
+        ? !prose || !called || around.includes(called)
+        : unsaid.has(what) || (!prose && what === 'paragraph');
     const shown = !node.ignored && !said;
     if (shown) {
       const is = (node.properties ?? [])
@@ -63,8 +70,9 @@ export async function treeOf(page: Page, role: string, name: RegExp): Promise<st
         );
       const written =
         node.value?.value === undefined || node.value.value === '' ? '' : ` = "${node.value.value}"`;
-      const more = node.description?.value ? ` (${node.description.value})` : '';
-      const line = `${what === 'StaticText' ? 'text' : what} "${called}"${written}${is.length > 0 ? ` [${is.join(', ')}]` : ''}${more}`;
+      const hint = node.description?.value;
+      const more = hint ? ` (${prose || is.includes('invalid') ? hint : 'with a hint'})` : '';
+      const line = `${what === 'StaticText' ? 'text' : what} "${prose || !/cell$/.test(what) ? called : called.slice(0, 24)}"${written}${is.length > 0 ? ` [${is.join(', ')}]` : ''}${more}`;
       lines.push(`${'  '.repeat(depth)}${line}`);
     }
     if (inside.has(what)) return;
