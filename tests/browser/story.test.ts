@@ -186,7 +186,7 @@ it(
     await press('Log a wash day');
     await panel.getByLabel('very rough', { exact: true }).check();
     await panel.getByLabel('Notes').fill('a secret of mine');
-    await press(/^Keep$/);
+    await press(/^Save$/);
     await until(kept, ({ log }) => log.length === 1, slow);
     const proposed = await says(/One change to try in/, '#lesson');
     expect(proposed).toContain('The wash day felt rough or brittle.');
