@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { currentVersion } from '../../src/store/migrations.ts';
 import { readFile } from '../../src/store/read-file.ts';
 import { runs } from '../run/fuzz-runs.ts';
+import { spent } from '../spent.ts';
 import { madeHead, madeLog, madeProduct, madeRoutine } from './made.ts';
 
 const whole = {
@@ -80,17 +81,14 @@ describe('is told what is wrong', () => {
       ...whole,
       products: Array.from({ length: 200_000 }, (_, i) => ({ id: i })),
     });
-    const from = performance.now();
-    const read = sound(text);
-    expect(read.ok).toBe(false);
-    expect(performance.now() - from).toBeLessThan(8000);
+    const took = spent(() => expect(sound(text).ok).toBe(false));
+    expect(took).toBeLessThan(8000);
   });
 
   it('200,000 heads of the first version that are none', { timeout: 60_000 }, () => {
     const text = JSON.stringify({ strandline: 'everything', version: 1, heads: Array(200_000).fill(7) });
-    const from = performance.now();
-    expect(sound(text).ok).toBe(false);
-    expect(performance.now() - from).toBeLessThan(8000);
+    const took = spent(() => expect(sound(text).ok).toBe(false));
+    expect(took).toBeLessThan(8000);
   });
 });
 
