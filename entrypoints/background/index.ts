@@ -24,7 +24,12 @@ export default defineBackground(() => {
   const { session } = browser.storage;
   const readings = createReadings();
   const tabPages = createTabPages(session);
-  const acting = createActing({ keeper, session, practice });
+  const acting = createActing({
+    keeper,
+    session,
+    practice,
+    reading: (remembered) => readings.knowing(remembered).reading,
+  });
   const shelves = createShelves(keeper, readings, acting);
   const parts = {
     keeper,

@@ -1,13 +1,14 @@
-// The whole story in a real Chromium: three answers, products kept from their pages, a day built, one thing swapped,
-// what is missing looked for and lit up on its page, the day logged, one change proposed, the sheet handed over.
+// The whole story in a real Chromium: three answers, eight products kept from their pages, a day built, one limit that
+// changes it, what is missing looked for and lit up on its page, one thing swapped, the day logged, one change
+// proposed, the sheet handed over, the plan as a file opened in a second, empty profile.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { usualUse } from '../../src/core/product/product.ts';
 import { root } from '../run/steps.ts';
 import { goodOf } from '../store/goods.ts';
 import { type Harness, openShop, painted, screens, until } from './harness.ts';
+import { reveal } from './reveal.ts';
 import { look, tabOf } from './views.ts';
 
 // What a slow machine is given for one wait, and for one part of the story.
@@ -38,9 +39,10 @@ const press = (name: string | RegExp, within = 'body') =>
   panel.locator(within).getByRole('button', { name }).first().click();
 const steps = async () => (await kept()).routines[0]?.steps ?? [];
 const stepOf = async (kind: string) => (await steps()).find((step) => step.kind === kind);
-/** Opens a product's page and waits until its list is found. */
+/** Opens a product's page, unfolds its list where it is folded away, and waits until it is found. */
 async function visit(id: string): Promise<Page> {
   const page = await shop.open(`/goods/${id}`);
+  await reveal((control) => page.click(control), goodOf(id)!.structure);
   await until(
     () => shop.badge(page),
     (text) => text !== '',
@@ -49,48 +51,62 @@ async function visit(id: string): Promise<Page> {
   return page;
 }
 
+const eight = [
+  'linen-gel',
+  'flaxen-leave-in-milk',
+  'soapwort-gentle-cleanser',
+  'gossamer-leave-in',
+  'isinglass-gel',
+  'oakum-protein-treatment',
+  'morning-watch-refresh-spray',
+  'lantern-finishing-oil',
+];
+
 it(
-  'three answers, then products are kept from their pages',
+  'three answers, then eight products are kept from their pages',
   async () => {
     await panel.waitForSelector('.question');
     for (const answer of ['Coarse', 'Low', 'None of these'])
       await panel.locator('.question button', { hasText: answer }).click();
     await until(kept, ({ heads }) => heads[0]?.damage !== undefined, slow);
-    for (const id of ['linen-gel', 'flaxen-leave-in-milk']) {
+    for (const id of eight) {
       const page = await visit(id);
       await look(shop, panel, 'page', await tabOf(shop, page));
       await press('Keep product');
       await until(kept, ({ products }) => products.some(({ name }) => name.includes(goodOf(id)!.name)), slow);
       await page.close();
     }
-    // The rest by the same act, without a press each.
-    for (const id of [
-      'soapwort-gentle-cleanser',
-      'gossamer-leave-in',
-      'isinglass-gel',
-      'oakum-protein-treatment',
-    ]) {
-      const { name, maker, kind, list } = goodOf(id)!;
-      const met = { text: list, facts: { name, maker, kind, use: usualUse[kind] } };
-      await shop.ask('act', { act: { act: 'keep', met, id, owned: true }, id });
-    }
-    expect((await kept()).products).toHaveLength(6);
+    expect((await kept()).products).toHaveLength(8);
   },
   part,
 );
 
+/** Steps of the best plan, when the search has ended. */
+async function built(): Promise<string[]> {
+  await press(/^Build from 8 products$/);
+  await until(
+    async () =>
+      (await panel.locator('#build progress').count()) === 0 &&
+      (await panel.locator('#build .offer').count()),
+    (n) => n !== false && n > 0,
+    slow,
+  );
+  return panel.locator('#build .offer').first().locator('ol > li').allTextContents();
+}
+
 it(
-  'a day is built of them, with what it lacks',
+  'a day is built of them, otherwise within a limit, with what it lacks',
   async () => {
     await look(shop, panel, 'routine');
     await press('Begin with the usual steps');
-    await says(/Build from 6 products/);
-    await press(/^Build from 6 products$/);
-    await until(
-      () => panel.locator('#build .offer').count(),
-      (n) => n > 0,
-      slow,
-    );
+    await says(/Build from 8 products/);
+    const first = await built();
+    await panel.locator('#build').getByLabel('Steps').selectOption('4');
+    const limited = await built();
+    expect(limited).not.toEqual(first);
+    expect(limited.length).toBeLessThanOrEqual(4);
+    await panel.locator('#build').getByLabel('Steps').selectOption('none');
+    expect(await built()).toEqual(first);
     expect(await words('#build')).toContain('Missing:');
     await press('Look for it while shopping', '#build');
     await until(kept, ({ settings }) => (settings.wishes ?? []).length === 1, slow);
@@ -126,7 +142,7 @@ it(
     await other.close();
     await look(shop, panel, 'page', await tabOf(shop, page));
     await press('Keep product');
-    const { products, routines } = await until(kept, (now) => now.products.length === 7, slow);
+    const { products, routines } = await until(kept, (now) => now.products.length === 9, slow);
     await page.close();
     const { kind } = products.find(({ name }) => name.includes(goodOf(id)!.name))!;
     const step = routines[0]!.steps.find((each) => each.kind === kind);
@@ -136,6 +152,15 @@ it(
         act: { act: 'fill-step', routine: routines[0]!.id, step: step.id, product: found.id },
         id: 'found',
       });
+    // Found and in its place: nothing is looked for any more, and nothing speaks against the day.
+    await until(kept, ({ settings }) => settings.wishes?.length === 0, slow);
+    await look(shop, panel, 'routine');
+    await until(
+      async () =>
+        (await panel.locator('#suggestions .offer').count()) + (await panel.locator('#wishes').count()),
+      (n) => n === 0,
+      slow,
+    );
   },
   part,
 );
@@ -265,6 +290,43 @@ it(
     ]);
     // PNG, third edition, 11.2.2: the width is at offset 16.
     expect(readFileSync((await picture.path())!).readUInt32BE(16)).toBe(2 * 760);
+  },
+  part,
+);
+
+it(
+  'the plan is opened from its file in a second, empty profile',
+  async () => {
+    await look(shop, panel, 'routine');
+    await panel.getByText('Hand it over', { exact: true }).first().click();
+    const [file] = await Promise.all([panel.waitForEvent('download'), press('Plan as a file for someone')]);
+    const path = (await file.path())!;
+    const student = await openShop();
+    try {
+      const theirs = await student.panelPage('sidepanel.html#hair');
+      await theirs.setViewportSize({ width: 400, height: 1200 });
+      const has = () => student.ask('remembered', null);
+      expect(await has()).toMatchObject({ heads: [], products: [], routines: [] });
+      await theirs.waitForSelector('.question');
+      for (const answer of ['Fine', 'High', 'None of these'])
+        await theirs.locator('.question button', { hasText: answer }).click();
+      await until(has, ({ heads }) => heads[0]?.damage !== undefined, slow);
+      await look(student, theirs, 'routine');
+      await theirs.getByText('Open a plan from someone').click();
+      await theirs.getByLabel('Plan file').setInputFiles(path);
+      await theirs.getByRole('button', { name: 'Keep it as it is' }).click({ timeout: slow });
+      const { routines, products } = await until(has, (now) => now.routines.length === 1, slow);
+      const mine = (await kept()).products;
+      const used = (await steps()).flatMap(
+        ({ product }) => mine.find(({ id }) => id === product)?.name ?? [],
+      );
+      expect(products.map(({ name }) => name).toSorted()).toEqual([...new Set(used)].toSorted());
+      expect(routines[0]!.steps.map(({ kind, cadence }) => [kind, cadence])).toEqual(
+        (await steps()).map(({ kind, cadence }) => [kind, cadence]),
+      );
+    } finally {
+      await student.close();
+    }
   },
   part,
 );

@@ -1,14 +1,18 @@
 import type { Acted } from '../../contract/messages.ts';
 import type { Practice } from '../../core/judge/practice.ts';
 import type { Keeper } from '../../store/keeper.ts';
+import type { Remembered } from '../../store/remembered.ts';
 import { createUndoStack, type Session } from '../../store/undo-stack.ts';
-import type { Decided } from '../knowing.ts';
+import type { Decided, Knowing } from '../knowing.ts';
 import { type Act, decide } from './acts.ts';
+import { endingWishes } from './wishes.ts';
 
 type Options = {
   keeper: Pick<Keeper, 'change'>;
   session: Session;
   practice: Practice;
+  /** Labels read, by what is remembered; asked only while something is looked for. */
+  reading: (remembered: Remembered) => Knowing['reading'];
   now?: () => string;
 };
 
@@ -16,7 +20,13 @@ type Options = {
  * Does what is asked: decides within the writer's turn, writes, and keeps what takes it back. The same act asked
  * twice (a worker was stopped before it answered) is done once and has one undo.
  */
-export function createActing({ keeper, session, practice, now = () => new Date().toISOString() }: Options) {
+export function createActing({
+  keeper,
+  session,
+  practice,
+  reading,
+  now = () => new Date().toISOString(),
+}: Options) {
   const undos = createUndoStack(session);
 
   return {
@@ -25,7 +35,10 @@ export function createActing({ keeper, session, practice, now = () => new Date()
       let undo: string | undefined;
       const outcome = await keeper.change(
         (remembered) => {
-          decided = decide(act, { remembered, practice, now: now() });
+          decided = endingWishes(
+            { remembered, practice, reading: (text, as) => reading(remembered)(text, as) },
+            decide(act, { remembered, practice, now: now() }),
+          );
           return decided.changes;
         },
         // Before it is done: a worker stopped just after has kept what takes it back.

@@ -95,6 +95,7 @@ function actingInMany() {
     remove: kept.area.remove,
   };
   const { act, undo } = createActing({
+    reading: () => () => undefined,
     keeper: createKeeper(slowArea(values, { quota: 1e9, tells: true }).area),
     session,
     practice,

@@ -25,7 +25,7 @@ function stage({ quota = 10_000_000, sessionQuota = 10_000_000 } = {}) {
   /** A worker that was just started over the same storage. */
   const worker = () => {
     const keeper = createKeeper(local.area, { now });
-    return { keeper, ...createActing({ keeper, session, practice, now }) };
+    return { keeper, ...createActing({ keeper, session, practice, reading: () => () => undefined, now }) };
   };
   return { ...local, worker, undos: async () => undosIn(await session.get(null)), failUndo: kept.failNext };
 }
