@@ -1,10 +1,11 @@
-// The whole story in a real Chromium: three answers, eight products kept from their pages, a day built, one limit that
-// changes it, what is missing looked for and lit up on its page, one thing swapped, the day logged, one change
+// The whole story in a real Chromium: three answers, eight products kept from their pages, a day built, one product
+// that stays and changes it, what is missing looked for and lit up on its page, one thing swapped, the day logged, one change
 // proposed, the sheet handed over, the plan as a file opened in a second, empty profile.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { usualUse } from '../../src/core/product/product.ts';
 import { root } from '../run/steps.ts';
 import { goodOf } from '../store/goods.ts';
 import { type Harness, openShop, painted, screens, until } from './harness.ts';
@@ -81,6 +82,9 @@ it(
   part,
 );
 
+const idOf = async (id: string) =>
+  (await kept()).products.find(({ name }) => name.includes(goodOf(id)!.name))!.id;
+
 /** Steps of the best plan, when the search has ended. */
 async function built(): Promise<string[]> {
   await press(/^Build from 8 products$/);
@@ -95,17 +99,33 @@ async function built(): Promise<string[]> {
 }
 
 it(
-  'a day is built of them, otherwise within a limit, with what it lacks',
+  'a day is built of them, otherwise around one that stays, with what it lacks',
   async () => {
     await look(shop, panel, 'routine');
     await press('Begin with the usual steps');
     await says(/Build from 8 products/);
     const first = await built();
-    await panel.locator('#build').getByLabel('Steps').selectOption('4');
-    const limited = await built();
-    expect(limited).not.toEqual(first);
-    expect(limited.length).toBeLessThanOrEqual(4);
-    await panel.locator('#build').getByLabel('Steps').selectOption('none');
+    // One choice is settled beforehand: the gel that was not taken stays.
+    const other = ['linen-gel', 'isinglass-gel'].find((id) => !first.join().includes(goodOf(id)!.name))!;
+    const step = (await stepOf('gel'))!.id;
+    const fill = async (product?: string) =>
+      shop.ask('act', {
+        act: { act: 'fill-step', routine: (await kept()).routines[0]!.id, step, ...(product && { product }) },
+        id: `gel ${product}`,
+      });
+    await fill(await idOf(other));
+    const keep = panel.getByLabel('Keep the products that stand in the steps now');
+    await keep.check({ timeout: slow });
+    const pinned = await built();
+    expect(pinned.join()).toContain(goodOf(other)!.name);
+    expect(pinned).not.toEqual(first);
+    await keep.uncheck();
+    await fill();
+    await until(
+      () => stepOf('gel'),
+      (gel) => gel?.product === undefined,
+      slow,
+    );
     expect(await built()).toEqual(first);
     expect(await words('#build')).toContain('Missing:');
     await press('Look for it while shopping', '#build');
@@ -144,14 +164,14 @@ it(
     await press('Keep product');
     const { products, routines } = await until(kept, (now) => now.products.length === 9, slow);
     await page.close();
-    const { kind } = products.find(({ name }) => name.includes(goodOf(id)!.name))!;
-    const step = routines[0]!.steps.find((each) => each.kind === kind);
-    const found = products.find((each) => each.kind === kind)!;
-    if (step)
-      await shop.ask('act', {
-        act: { act: 'fill-step', routine: routines[0]!.id, step: step.id, product: found.id },
-        id: 'found',
-      });
+    const { name, maker, kind, list } = goodOf(id)!;
+    expect(products.some((each) => each.name.includes(name))).toBe(true);
+    const met = { text: list, facts: { name, maker, kind, use: usualUse[kind] } };
+    await shop.ask('act', {
+      act: { act: 'add', met, kind, routine: routines[0]!, ids: { product: 'found', step: 'found' } },
+      id: 'found',
+    });
+    expect((await kept()).products).toHaveLength(9);
     // Found and in its place: nothing is looked for any more, and nothing speaks against the day.
     await until(kept, ({ settings }) => settings.wishes?.length === 0, slow);
     await look(shop, panel, 'routine');
@@ -170,9 +190,10 @@ it(
   async () => {
     const leaveIn = (await stepOf('leave-in'))!;
     const routine = (await kept()).routines[0]!.id;
+    const worse = await idOf('gossamer-leave-in');
     // Somebody puts the one with three proteins in.
     await shop.ask('act', {
-      act: { act: 'fill-step', routine, step: leaveIn.id, product: 'gossamer-leave-in' },
+      act: { act: 'fill-step', routine, step: leaveIn.id, product: worse },
       id: 'worse',
     });
     await look(shop, panel, 'routine');
@@ -183,15 +204,15 @@ it(
     );
     await press(/^Swap: /, '#suggestions');
     await says(/By itself this/, '#suggestions');
-    expect((await stepOf('leave-in'))!.product).toBe('gossamer-leave-in');
+    expect((await stepOf('leave-in'))!.product).toBe(await idOf('gossamer-leave-in'));
     await screens(panel, 'story-swap', true);
     await press('Do only this', '#suggestions');
     await until(
       () => stepOf('leave-in'),
-      (step) => step?.product !== 'gossamer-leave-in',
+      (step) => step?.product !== worse,
       slow,
     );
-    expect((await stepOf('leave-in'))!.product).not.toBe('gossamer-leave-in');
+    expect((await stepOf('leave-in'))!.product).not.toBe(await idOf('gossamer-leave-in'));
     await says(/changed just now/);
   },
   part,
@@ -204,7 +225,7 @@ it(
     const leaveIn = (await stepOf('leave-in'))!;
     const routine = (await kept()).routines[0]!.id;
     await shop.ask('act', {
-      act: { act: 'fill-step', routine, step: leaveIn.id, product: 'gossamer-leave-in' },
+      act: { act: 'fill-step', routine, step: leaveIn.id, product: await idOf('gossamer-leave-in') },
       id: 'again',
     });
     await look(shop, panel, 'log');
@@ -216,7 +237,7 @@ it(
     const proposed = await says(/One change to try in/, '#lesson');
     expect(proposed).toContain('The wash day felt rough or brittle.');
     expect(proposed).toContain('Protein at every wash can make hair rough or brittle.');
-    expect((await stepOf('leave-in'))!.product).toBe('gossamer-leave-in');
+    expect((await stepOf('leave-in'))!.product).toBe(await idOf('gossamer-leave-in'));
     await screens(panel, 'story-lesson', true);
     await look(shop, panel, 'routine');
     expect(await says(/One change to try in/, '#lesson')).toBe(proposed);
