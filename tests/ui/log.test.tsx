@@ -225,6 +225,21 @@ describe('the one change a wash day speaks for', () => {
     expect(text()).toContain('Not as the time before');
     expect(text()).toContain('Marram Cream instead of Tidepool Curl Cream (cream)');
   });
+  it('says so once, with the lesson, and of a day that felt well on its own card', async () => {
+    const said = () => text().split('Not as the time before').length - 1;
+    await open([...start, put('log', entry('2026-02-15', { soft: 1 }))]);
+    expect(said()).toBe(1);
+    expect(document.querySelector('#lesson')!.textContent).toContain('Not as the time before');
+    await act(() => render(null, document.body));
+    const well = { ...entry('2026-02-22', { soft: 2 }), weather: { celsius: 28, humidity: 80 } };
+    well.done = { ...well.done, steps: [] };
+    await open([...base, put('log', entry('2026-02-15', { soft: 1 })), put('log', well)]);
+    expect(document.querySelector('#lesson')).toBeNull();
+    expect(document.querySelector('.log-entry')!.textContent).toContain(
+      'Tidepool Curl Cream (cream) was left out',
+    );
+    expect(said()).toBe(1);
+  });
   it('nothing of it while the day felt well', async () => {
     await open([...start.slice(0, 4), put('log', entry('2026-02-22', { soft: 2 }))]);
     expect(document.querySelector('#lesson')).toBeNull();

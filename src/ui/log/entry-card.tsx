@@ -1,11 +1,14 @@
 import { useState } from 'preact/hooks';
 import { dayFelt } from '../../core/hair/day-feel.ts';
+import { dayBefore, differed } from '../../core/learn/differed.ts';
 import type { LogEntry } from '../../core/wash-day/routine.ts';
 import { removeEntry } from '../../use/acts/log.ts';
+import { taughtBy } from '../../use/judge/lesson.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
+import { Differed } from './differed.tsx';
 import { feelWords } from './feel-scale.tsx';
 import { KeptPhoto } from './photo-field.tsx';
 import { WeatherWords } from './weather-fields.tsx';
@@ -26,14 +29,16 @@ function dayFormat(lang: string): Intl.DateTimeFormat {
   return format;
 }
 
-/** One logged wash day: the day and how it felt; the rest when it is opened. */
+/** One logged wash day: the day and how it felt, of the newest what was not as the time before; the rest when opened. */
 export function EntryCard({
   world,
   entry,
+  newest,
   onChange,
 }: {
   world: World;
   entry: LogEntry;
+  newest: boolean;
   onChange: () => void;
 }) {
   const { t, practice } = world;
@@ -41,6 +46,9 @@ export function EntryCard({
   const date = dayFormat(t.lang).format(new Date(entry.date.slice(0, 10)));
   const felt = dayFelt(entry.feel, practice.allowance.feel);
   const words = feelWords(t, entry.feel);
+  // The lesson of a day says so itself.
+  const tells = open || (newest && taughtBy(world)?.lesson.entry.id !== entry.id);
+  const before = tells ? dayBefore(entry, world.remembered.log) : undefined;
   return (
     <article class="log-entry" aria-label={date}>
       <p class="log-head">
@@ -48,6 +56,7 @@ export function EntryCard({
       </p>
       {words && <p>{words}</p>}
       {entry.notes && <p class="log-notes">{entry.notes}</p>}
+      {before && <Differed world={world} differences={differed(entry, before)} />}
       {entry.answered && <p class="hint">{t(`log.learn.answered.${entry.answered}`)}</p>}
       <Disclosure
         summary={t('log.as-done', { name: entry.done.name, n: entry.done.steps.length })}

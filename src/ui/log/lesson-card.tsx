@@ -9,7 +9,8 @@ import { Card } from '../parts/card.tsx';
 import { Lines } from '../routine/said-lines.tsx';
 import type { World } from '../world.ts';
 import '../routine/routine.css';
-import { differenceWords, proposedWords } from './lesson-words.ts';
+import { Differed } from './differed.tsx';
+import { proposedWords } from './lesson-words.ts';
 
 /** What the newest wash day speaks for: one change, why, and what it would do, before it is done. Else nothing. */
 export function LessonCard(props: {
@@ -49,7 +50,7 @@ function Proposal(props: { world: World; taught: Taught; onChanged?: (steps: str
       <p>
         {t('log.learn.felt', { sign, n, of })} {n === 1 && <span>{t('log.learn.one-day')}</span>}
       </p>
-      <Differed world={world} taught={props.taught} />
+      <Differed world={world} differences={lesson.differed} />
       {proposed.change === 'none' ? (
         <p>{t(`log.learn.${proposed.why}`)}</p>
       ) : (
@@ -96,17 +97,3 @@ function Proposal(props: { world: World; taught: Taught; onChanged?: (steps: str
 
 const said = (findings: readonly { reason: Parameters<typeof Lines>[0]['said'][number] }[]) =>
   findings.map(({ reason }) => reason);
-
-function Differed({ world, taught: { lesson } }: { world: World; taught: Taught }) {
-  if (lesson.differed.length === 0) return null;
-  return (
-    <div>
-      <p>{world.t('log.differed')}</p>
-      <ul>
-        {lesson.differed.map((each) => (
-          <li key={JSON.stringify(each)}>{differenceWords(world, each)}</li>
-        ))}
-      </ul>
-    </div>
-  );
-}

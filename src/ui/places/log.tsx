@@ -69,7 +69,14 @@ export function LogPlace({ world }: { world: World }) {
       <TallyCard world={world} head={head} entries={entries} />
       {entries.length > 0 && (
         <WindowList items={entries} keyOf={({ id }) => id} label={t('log.entries')} estimate={110}>
-          {(entry) => <EntryCard world={world} entry={entry} onChange={() => setAt(entry.id)} />}
+          {(entry) => (
+            <EntryCard
+              world={world}
+              entry={entry}
+              newest={entry === entries[0]}
+              onChange={() => setAt(entry.id)}
+            />
+          )}
         </WindowList>
       )}
       <RemovedLately world={world} thing="log" />
