@@ -20,10 +20,16 @@ export function listenToBrowser(parts: Parts) {
 }
 
 function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
+  // The right that a press gives may reach the page a moment after the press.
+  const read = (tab: number) =>
+    reach.read(tab).catch(async () => {
+      await new Promise((later) => setTimeout(later, 100));
+      await reach.read(tab);
+    });
   browser.action.onClicked.addListener((tab) => {
     if (tab.id === undefined) return;
     void openPanel(tab.id, 'page');
-    void reach.read(tab.id).catch(() => undefined);
+    void read(tab.id).catch(() => undefined);
   });
   browser.contextMenus.onClicked.addListener(({ menuItemId, selectionText = '', srcUrl, frameId }, tab) => {
     const id = tab?.id;
@@ -34,13 +40,13 @@ function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
     }
     if (menuItemId !== 'selection') return void pickList(id, keeper);
     void openPanel(id, 'page');
-    void reach.read(id).then(() => ask(inTab(id), 'read-selection', { text: selectionText }));
+    void read(id).then(() => ask(inTab(id), 'read-selection', { text: selectionText }));
   });
   browser.commands.onCommand.addListener((command, tab) => {
     const id = tab?.id;
     if (id === undefined) return;
-    if (command === 'read-shelf') return void shelves.press(id, reach.read).catch(() => undefined);
-    void tell(id, 'jump').catch(() => reach.read(id));
+    if (command === 'read-shelf') return void shelves.press(id, read).catch(() => undefined);
+    void tell(id, 'jump').catch(() => read(id));
   });
 }
 

@@ -198,18 +198,27 @@ describe('what is heard', () => {
     await seed(panel, 'many');
     await look(shop, panel, 'products');
     await panel.getByRole('button', { name: 'Add a product' }).press('Enter');
+    await until(
+      () => focused(panel),
+      (name) => name === 'A product you have or think about', // the form is open
+    );
     await panel.getByRole('button', { name: 'Keep it' }).press('Enter');
     const field = panel.getByLabel('Name', { exact: true });
     await panel.locator('[aria-invalid=true]').waitFor();
     expect(await field.getAttribute('aria-invalid')).toBe('true');
-    const told = await field.evaluate((each) =>
-      each
-        .getAttribute('aria-describedby')!
-        .split(' ')
-        .map((id) => document.getElementById(id)?.textContent),
-    );
-    expect(told).toEqual(['A name is needed.']);
-    expect(await focused(panel)).toBe('Name');
+    const told = () =>
+      field.evaluate((each) =>
+        (each.getAttribute('aria-describedby') ?? '')
+          .split(' ')
+          .map((id) => document.getElementById(id)?.textContent),
+      );
+    expect(await until(told, ([sentence]) => sentence !== undefined)).toEqual(['A name is needed.']);
+    expect(
+      await until(
+        () => focused(panel),
+        (name) => name === 'Name',
+      ),
+    ).toBe('Name');
   });
   it.each([
     ['log', '#log-entry input[type=date]', '2099-01-01', 'That day is still to come.'],
