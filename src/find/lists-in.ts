@@ -1,4 +1,5 @@
 import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts';
+import { atOnce } from '../core/at-once.ts';
 import { embeddedLines } from './embedded.ts';
 import type { Finder } from './finder.ts';
 import type { Judged } from './judged.ts';
@@ -24,12 +25,8 @@ export type ListIn = {
  * The lists in what a page sent: those the reader pointed at, then those found beside them; what the page says
  * only in its data where nothing is printed. Letters and plain data only, so it runs wherever they are.
  */
-export function listsIn(...asked: Parameters<typeof findingLists>): ListIn[] {
-  const work = findingLists(...asked);
-  let step = work.next();
-  while (!step.done) step = work.next();
-  return step.value;
-}
+export const listsIn = (...asked: Parameters<typeof findingLists>): ListIn[] =>
+  atOnce(findingLists(...asked));
 
 /** The same, with a pause between parts of the work. */
 export function* findingLists(

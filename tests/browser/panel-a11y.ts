@@ -2,21 +2,15 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
-import { type Harness, openShop, until } from './harness.ts';
-import { look, places, seed, tabOf } from './views.ts';
+import { type Harness, openShop } from './harness.ts';
+import { look, panelBesideProduct, places, seed } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
 let tab = -1;
 beforeAll(async () => {
   shop = await openShop();
-  const shown = await shop.open('/goods/heavy-weather-mask');
-  await until(
-    () => shop.badge(shown),
-    (text) => text !== '',
-  );
-  tab = await tabOf(shop, shown);
-  panel = await shop.panelPage();
+  ({ panel, tab } = await panelBesideProduct(shop));
   await panel.setViewportSize({ width: 320, height: 800 });
 });
 afterAll(() => shop.close());

@@ -4,22 +4,16 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { violations } from './axe.ts';
 import { unfit } from './fits.ts';
-import { type Harness, openShop, until } from './harness.ts';
+import { type Harness, openShop } from './harness.ts';
 import { opened } from './opened.ts';
-import { asks, look, seed, tabOf } from './views.ts';
+import { asks, look, panelBesideProduct, seed } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
 let tab = -1;
 beforeAll(async () => {
   shop = await openShop();
-  const shown = await shop.open('/goods/heavy-weather-mask');
-  await until(
-    () => shop.badge(shown),
-    (text) => text !== '',
-  );
-  tab = await tabOf(shop, shown);
-  panel = await shop.panelPage();
+  ({ panel, tab } = await panelBesideProduct(shop));
 });
 afterAll(() => shop.close());
 

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import type { Change } from '../../src/store/remembered.ts';
 import type { PlaceName } from '../../src/ui/world.ts';
-import type { Harness } from './harness.ts';
+import { type Harness, until } from './harness.ts';
 import { type SeedName, seeds } from './seeds.ts';
 
 export const places: PlaceName[] = ['page', 'compare', 'routine', 'products', 'log', 'hair', 'settings'];
@@ -41,4 +41,15 @@ export async function look(shop: Harness, page: Page, place: PlaceName, tab = -1
   await page.waitForSelector(`#tab-${place}[aria-selected=true]`, { state: 'attached' });
   await page.waitForFunction(() => !document.querySelector('.pending'));
   await page.waitForTimeout(80);
+}
+
+/** A panel in a tab of its own, and the number of a tab that shows a product of the shop, read. */
+export async function panelBesideProduct(shop: Harness): Promise<{ panel: Page; tab: number }> {
+  const shown = await shop.open('/goods/heavy-weather-mask');
+  await until(
+    () => shop.badge(shown),
+    (text) => text !== '',
+  );
+  const tab = await tabOf(shop, shown);
+  return { panel: await shop.panelPage(), tab };
 }

@@ -98,14 +98,15 @@ export function Matrix(props: {
         const x = left + columns.indexOf(porosity) * wide;
         const y = top + rows.indexOf(thickness) * tall;
         const of = base[thickness][porosity];
+        const words = inCell(level(of));
         const mine = head?.thickness === thickness && head.porosity === porosity;
         return (
           <g key={thickness + porosity} class={mine ? 'cell mine' : 'cell'}>
             <rect x={x} y={y} width={wide} height={tall} class="frame" />
             {mine && <rect x={x + 2} y={y + 2} width={wide - 4} height={tall - 4} class="double" />}
             <AllowanceMarks level={of} x={x + wide / 2 - 16.25} y={y + 12} />
-            <text y={y + (inCell(level(of)).length > 1 ? 41 : 46)} text-anchor="middle" class="level">
-              {inCell(level(of)).map((line, i) => (
+            <text y={y + (words.length > 1 ? 41 : 46)} text-anchor="middle" class="level">
+              {words.map((line, i) => (
                 <tspan key={line} x={x + wide / 2} dy={i * 14}>
                   {line}
                 </tspan>

@@ -14,8 +14,9 @@ export function washPrices(knowing: Knowing, products: readonly string[]): WashP
     if (!products.includes(id)) return [];
     const source = bestSource(product);
     const grams = gramsAWash(knowing, product);
-    const price = source && grams !== undefined && priceOfGrams(offerOf(product, source), grams);
-    return price === undefined || price === false ? [] : [{ id, currency: source!.currency, price }];
+    if (!source || grams === undefined) return [];
+    const price = priceOfGrams(offerOf(product, source), grams);
+    return price === undefined ? [] : [{ id, currency: source.currency, price }];
   });
   const counts = Map.groupBy(priced, ({ currency }) => currency);
   const [most] = [...counts].toSorted(([, a], [, b]) => b.length - a.length);

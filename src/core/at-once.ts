@@ -1,0 +1,6 @@
+/** Does work that may pause between its parts, without a pause. */
+export function atOnce<T>(work: Iterator<void, T>): T {
+  let step = work.next();
+  while (!step.done) step = work.next();
+  return step.value;
+}
