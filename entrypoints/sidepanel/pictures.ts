@@ -1,6 +1,7 @@
 import type { PictureRef } from '../../src/contract/messages.ts';
 import type { PictureProblem } from '../../src/core/picture/check-names.ts';
 import type { Box } from '../../src/core/picture/join-lines.ts';
+import { fileOfDataUrl } from '../../src/picture/data-url.ts';
 import type { PictureSource, Pictures } from '../../src/ui/world.ts';
 
 type Browser = Pick<typeof chrome, 'runtime' | 'scripting' | 'tabs'>;
@@ -42,10 +43,7 @@ async function captured(browser: Browser, tab: number, ref: PictureRef): Promise
   const seen = told?.result;
   if (!seen && ref.frame === 0) return 'not-in-view';
   const shot = await browser.tabs.captureVisibleTab(windowId, { format: 'png' });
-  const [, data = ''] = shot.split(',');
-  const file = new Blob([Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0))], {
-    type: 'image/png',
-  });
+  const file = fileOfDataUrl(shot);
   if (!seen || ref.frame !== 0) return { file };
   const whole = await createImageBitmap(file);
   const scale = whole.width / seen.width;

@@ -1,5 +1,6 @@
 // Names as printers, shops, copying and readers of pictures damage them, each with the name it was. Drawn at
 // random and seeded; knows nothing of how names are mended.
+import { type Draw, pick } from './draws.ts';
 import { seeded } from './random-day.ts';
 
 export type Damaged = {
@@ -9,8 +10,6 @@ export type Damaged = {
   /** The names it was, in order. */
   truth: string[];
 };
-
-type Draw = ReturnType<typeof seeded>;
 
 const letters = 'abcdefghijklmnopqrstuvwxyz';
 const lookAlikes: Record<string, string> = {
@@ -43,7 +42,6 @@ const remarks = [
   'humectant, moisturiser',
 ];
 
-const pick = <T>(draw: Draw, list: readonly T[]): T => list[Math.floor(draw() * list.length)]!;
 const spaces = (name: string) =>
   [...name.matchAll(/(?<=[\p{L}\d)]) (?=[\p{L}\d(])/gu)].map(({ index }) => index);
 const lettersAt = (name: string) =>

@@ -1,13 +1,12 @@
 // Whole labels as shops and bottles print them, each with two kinds of damage or dress of its own and the names it
 // holds. Drawn at random and seeded; every wording written from memory of labels, invented; knows nothing of how
 // labels are read. Half of the wordings are kept aside: only counted, never looked at while reading is mended.
+import { byWeight, type Draw, pick, small } from './draws.ts';
 import { seeded } from './random-day.ts';
 
 export type Dressed = { kinds: [string, string]; text: string; names: string[] };
 export type Half = 'looked at' | 'kept aside';
 
-type Draw = ReturnType<typeof seeded>;
-const pick = <T>(draw: Draw, list: readonly T[]): T => list[Math.floor(draw() * list.length)]!;
 const half = <T>(list: readonly T[], which: Half): T[] =>
   list.filter((_, i) => (i % 2 === 0) === (which === 'looked at'));
 
@@ -261,12 +260,6 @@ const kinds = Object.keys(ways);
 // What changes the whole list is done after what changes one name.
 const late = new Set(['broken lines', 'bullets', 'capitals']);
 
-const small = (name: string) =>
-  name
-    .toLowerCase()
-    .replace(/(?<![\p{L}\d'])\p{L}/gu, (letter) => letter.toUpperCase())
-    .replace(/\b(Peg|Ppg|Edta|Hcl|Tea|Dmdm|Ci)\b/g, (word) => word.toUpperCase());
-
 /** `count` labels of 10 to 18 of these names (INCI, capitals), one before another as often as labels print them. */
 export function dressedLabels(
   names: readonly { name: string; weight: number }[],
@@ -275,12 +268,7 @@ export function dressedLabels(
   which: Half,
 ): Dressed[] {
   const draw = seeded(seed);
-  const sums: number[] = [];
-  for (const { weight } of names) sums.push((sums.at(-1) ?? 0) + weight);
-  const drawn = () => {
-    const at = draw() * sums.at(-1)!;
-    return names[sums.findIndex((sum) => sum > at)]!.name;
-  };
+  const drawn = byWeight(names, draw);
   return Array.from({ length: count }, () => {
     const own = new Set<string>();
     const size = 10 + Math.floor(draw() * 9);

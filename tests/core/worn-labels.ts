@@ -2,19 +2,18 @@
 // one to three kinds of wear and the names it holds. Drawn at random and seeded; every wording written from memory of
 // labels, invented; knows nothing of how labels are read. Of each kind there are two wordings: the first was looked at
 // while reading was mended, the second only counted.
+
+import { byWeight, type Draw, pick, small } from './draws.ts';
 import type { Dressed } from './dressed-labels.ts';
 import { seeded } from './random-day.ts';
 
 export type Wording = 'first' | 'second';
 export type Worn = Omit<Dressed, 'kinds'> & { kinds: string[] };
 
-type Draw = ReturnType<typeof seeded>;
 type Worded = Record<Wording, readonly string[]>;
 /** A label in the making: printed pieces, how they are joined, what stands before and after, and the names in it. */
 type Making = { printed: string[]; sign: string; head: string; tail: string; names: string[] };
 type Tools = { draw: Draw; which: Wording; more: () => string };
-
-const pick = <T>(draw: Draw, list: readonly T[]): T => list[Math.floor(draw() * list.length)]!;
 
 const headings: Worded = {
   first: ['Ingredients: ', 'Full ingredient list:\n', 'INCI: ', 'Ingrédients / Ingredients: ', 'Zutaten (INCI): ', ''],
@@ -400,12 +399,6 @@ const joining = new Set([
   'broken in lines',
 ]);
 
-const small = (name: string) =>
-  name
-    .toLowerCase()
-    .replace(/(?<![\p{L}\d'])\p{L}/gu, (letter) => letter.toUpperCase())
-    .replace(/\b(Peg|Ppg|Edta|Hcl|Tea|Dmdm|Ci)\b/g, (word) => word.toUpperCase());
-
 /** `count` labels of 8 to 22 of these names (INCI, capitals); the weight of a name is how often it is drawn. */
 export function wornLabels(
   names: readonly { name: string; weight: number }[],
@@ -414,12 +407,8 @@ export function wornLabels(
   which: Wording,
 ): Worn[] {
   const draw = seeded(seed);
-  const sums: number[] = [];
-  for (const { weight } of names) sums.push((sums.at(-1) ?? 0) + weight);
-  const more = () => {
-    const at = draw() * sums.at(-1)!;
-    return small(names[sums.findIndex((sum) => sum > at)]!.name);
-  };
+  const drawn = byWeight(names, draw);
+  const more = () => small(drawn());
   return Array.from({ length: count }, () => {
     const own = new Set<string>();
     const size = 8 + Math.floor(draw() * 15);

@@ -1,3 +1,4 @@
+import { fileOfDataUrl } from '../../../src/picture/data-url.ts';
 import { mostOfPicture } from '../../../src/store/remembered.ts';
 
 /** Left, top, width, height in pixels. */
@@ -18,7 +19,7 @@ export async function smallPictureOf(
   side: number,
   boxIn: (width: number) => Box | undefined = () => undefined,
 ): Promise<string | undefined> {
-  const picture = await createImageBitmap(fileOf(data));
+  const picture = await createImageBitmap(fileOfDataUrl(data));
   const [left, top, width, height] = boxIn(picture.width) ?? [0, 0, picture.width, picture.height];
   const scale = Math.min(1, side / Math.max(width, height));
   const canvas = new OffscreenCanvas(
@@ -38,12 +39,6 @@ export async function smallPictureOf(
     if (small.length <= mostOfPicture) return small;
   }
   return undefined;
-}
-
-function fileOf(data: string): Blob {
-  const [head = '', letters = ''] = data.split(',');
-  const bytes = Uint8Array.from(atob(letters), (letter) => letter.charCodeAt(0));
-  return new Blob([bytes], { type: /^data:([^;]+)/.exec(head)?.[1] ?? '' });
 }
 
 async function urlOf(file: Blob): Promise<string> {
