@@ -1,3 +1,4 @@
+import { atOnce } from '../../at-once.ts';
 import { type Answer, type Finding, worstOf } from '../../judge/finding.ts';
 import type { ProductKind } from '../../product/product.ts';
 import { dayOf, findingsOf, type WashDayInput } from '../../wash-day/add-up.ts';
@@ -48,13 +49,7 @@ export type Building = { share: number; soFar(): Built };
 type Found = { day: Day; cost: number };
 
 /** `building`, to its end. */
-export function buildDay(input: BuildInput): Built {
-  const run = building(input);
-  for (;;) {
-    const { done, value } = run.next();
-    if (done) return value;
-  }
-}
+export const buildDay = (input: BuildInput): Built => atOnce(building(input));
 
 /**
  * Wash days made of the products on hand: which product does each step, which one carries the protein, what stays
