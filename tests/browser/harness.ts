@@ -22,6 +22,19 @@ export async function until<T>(ask: () => Promise<T>, good: (answer: T) => boole
   }
 }
 
+/** What is seen once it has not changed for a second, in six looks or more. */
+export function atRest<T>(look: () => Promise<T>, same: (a: T, b: T) => boolean): Promise<T> {
+  let first: { seen: T; since: number; looks: number } | undefined;
+  return until(
+    look,
+    (now) => {
+      if (!first || !same(first.seen, now)) first = { seen: now, since: Date.now(), looks: 0 };
+      return ++first.looks > 6 && Date.now() - first.since > 1000;
+    },
+    30_000,
+  );
+}
+
 export type Harness = Awaited<ReturnType<typeof openShop>>;
 
 /** Opens the shop and a browser with the extension. Close it in `afterAll`. */

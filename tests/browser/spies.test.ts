@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findFirefox } from '../run/browsers.ts';
 import { openFirefox } from './firefox.ts';
-import { type Harness, openShop, painted, until } from './harness.ts';
+import { atRest, type Harness, openShop, painted, until } from './harness.ts';
 import { type AnyPage, act, unfold } from './moments.ts';
 import { serveSpies, spy } from './spies.ts';
 
@@ -104,32 +104,25 @@ describe('Chromium, as shipped', () => {
     await page.close();
   });
 
-  /** What a page shows once it has not changed for a second, in six looks or more. */
-  const atRest = (page: Page): Promise<Buffer> => {
-    let same: { shot: Buffer; since: number; looks: number } | undefined;
-    return until(
+  const picture = (page: Page) =>
+    atRest(
       () => page.screenshot(),
-      (shot) => {
-        if (!same?.shot.equals(shot)) same = { shot, since: Date.now(), looks: 0 };
-        return ++same.looks > 6 && Date.now() - same.since > 1000;
-      },
-      30_000,
+      (a, b) => a.equals(b),
     );
-  };
 
   it('styles, registered properties and fonts of the page change no pixel of the strip', async () => {
     const shots: Buffer[] = [];
     for (const name of ['plain', 'styles']) {
       const page = await read(name);
       await shown(page);
-      await atRest(page);
+      await picture(page);
       await page.evaluate(() => document.querySelector('h3')!.remove()); // a strip at rest stands by its list
-      await atRest(page);
+      await picture(page);
       await page.evaluate(() => {
         for (const each of document.querySelectorAll<HTMLElement>('h1,p'))
           each.style.setProperty('visibility', 'hidden', 'important');
       });
-      shots.push(await atRest(page));
+      shots.push(await picture(page));
       await page.close();
     }
     expect(site.leaks).toEqual([]);

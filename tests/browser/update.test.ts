@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { serveBarePages } from './bare-pages.ts';
 import { type Build, builtAt } from './chromium.ts';
-import { openShop, painted, until } from './harness.ts';
+import { atRest, openShop, painted, until } from './harness.ts';
 import { act } from './moments.ts';
 
 let bare: Awaited<ReturnType<typeof serveBarePages>>;
@@ -48,9 +48,14 @@ it('where pages may be read, the new version takes over from the strip of the ol
   const thrown: string[] = [];
   page.on('pageerror', (problem) => thrown.push(String(problem)));
   await page.goto(bare.url('plain'));
-  const strip = () => painted(page).then((now) => now.strip);
-  await until(strip, (words) => words !== '');
-  const before = await painted(page);
+  await until(
+    () => painted(page),
+    ({ strip }) => strip !== '',
+  );
+  const before = await atRest(
+    () => painted(page),
+    (a, b) => JSON.stringify(a) === JSON.stringify(b),
+  );
   await page.evaluate(() => document.querySelector('[data-strandline]')!.setAttribute('data-old', ''));
   await update();
   const hosts = () =>
