@@ -13,20 +13,20 @@ export function followStore(
   on: { remembered(): Promise<Remembered>; failed(): void; drawSoon(): void },
 ) {
   let recalling: Promise<void> | undefined;
-  let again = false;
+  let next: Promise<void> | undefined;
 
-  /** What is remembered, anew; asked again once when it changed meanwhile. */
+  /** What is remembered, as it is now or later: what is under way may have been asked before a change. */
   function recall(): Promise<void> {
     if (recalling) {
-      again = true;
-      return recalling;
+      const anew = () => {
+        next = undefined;
+        return recall();
+      };
+      next ??= recalling.then(anew, anew);
+      return next;
     }
     recalling = recallOnce().finally(() => {
       recalling = undefined;
-      if (again) {
-        again = false;
-        void recall();
-      }
     });
     return recalling;
   }

@@ -9,7 +9,7 @@ import { serveStore } from '../store/serve.ts';
 import { type Options, openChromium } from './chromium.ts';
 
 /** Asks until the answer is the one wanted. Throws with the last answer where it never is. */
-export async function until<T>(ask: () => Promise<T>, good: (answer: T) => boolean, ms = 8000): Promise<T> {
+export async function until<T>(ask: () => Promise<T>, good: (answer: T) => boolean, ms = 20_000): Promise<T> {
   const end = Date.now() + ms;
   for (;;) {
     const answer = await ask();

@@ -1,0 +1,49 @@
+import { expect, it } from 'vitest';
+import { followStore } from '../../entrypoints/sidepanel/follow-store.ts';
+import { stateAt } from '../../entrypoints/sidepanel/state.ts';
+import type { Remembered } from '../../src/store/remembered.ts';
+import { nothing } from '../ui/fake-world.ts';
+
+/** A browser whose store says that it changed when told to. */
+function silentBrowser() {
+  const heard: (() => void)[] = [];
+  const browser = {
+    i18n: { getUILanguage: () => 'en' },
+    storage: {
+      local: { onChanged: { addListener: (listener: () => void) => void heard.push(listener) } },
+      session: { get: async () => ({}), onChanged: { addListener: () => {} } },
+    },
+  } as unknown as typeof chrome;
+  return { browser, changed: () => heard.forEach((listener) => void listener()) };
+}
+
+const named = (Oakum: string) => ({ ...nothing, readAs: { Oakum } });
+
+it('what is asked for while it is being asked is what stands after, not before', async () => {
+  const { browser, changed } = silentBrowser();
+  const state = stateAt('products');
+  let stored = named('before') as Remembered;
+  const answers: (() => void)[] = [];
+  const { recall } = followStore(browser, state, {
+    remembered: () => {
+      const asOfNow = stored;
+      return new Promise((answer) => answers.push(() => answer(asOfNow)));
+    },
+    failed: () => {},
+    drawSoon: () => {},
+  });
+  changed(); // under way, asked before the act
+  stored = named('after');
+  let done = false;
+  const recalled = recall().then(() => {
+    done = true;
+  });
+  const again = recall();
+  answers.shift()!();
+  await new Promise((turn) => setTimeout(turn));
+  expect([state.remembered.readAs, done]).toEqual([{ Oakum: 'before' }, false]);
+  expect(answers).toHaveLength(1); // once more for all who asked meanwhile
+  answers.shift()!();
+  await Promise.all([recalled, again]);
+  expect(state.remembered.readAs).toEqual({ Oakum: 'after' });
+});
