@@ -10,10 +10,11 @@ const filesOf = (test: (path: string) => boolean) =>
     .map((file) => JSON.parse(readFileSync(join(folder, file), 'utf8')) as unknown);
 const weight = (files: unknown[]) => gzipSync(JSON.stringify(files), { level: 9 }).length;
 
-// The worker loads all of it each time it wakes. Measured as bundled: minified JSON, gzipped together.
-it('the dictionary of names weighs at most 165 kB gzipped, 7,000 entries at least', () => {
+// The worker loads all of it each time it wakes; its keys are written ahead, see `npm run bench cold`. Measured as
+// bundled: minified JSON, gzipped together.
+it('the dictionary of names weighs at most 175 kB gzipped, 7,000 entries at least', () => {
   const files = filesOf((file) => !/^(?:amounts|finding)/.test(file) && file !== 'kinds.json');
-  expect(weight(files)).toBeLessThanOrEqual(165_000);
+  expect(weight(files)).toBeLessThanOrEqual(175_000);
   expect(files.flat().length).toBeGreaterThan(7000);
 });
 
@@ -33,6 +34,6 @@ it('the words by which lists are found, in the languages of the labels, weigh at
   );
 });
 
-it('the words that stand among names weigh at most 7 kB gzipped', () => {
-  expect(weight(filesOf((file) => file === remarks))).toBeLessThanOrEqual(7000);
+it('the words that stand among names weigh at most 8 kB gzipped', () => {
+  expect(weight(filesOf((file) => file === remarks))).toBeLessThanOrEqual(8000);
 });
