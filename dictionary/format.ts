@@ -110,6 +110,11 @@ function pretty(value: unknown, indent: string): string {
   return `${open}\n${rows.map((row) => inner + row).join(',\n')}\n${indent}${close}`;
 }
 
+/** Text of printed-often.json: one name a line, sorted, each once. */
+export function formatNames(names: readonly string[]): string {
+  return `${JSON.stringify([...new Set(names)].sort(), null, 2)}\n`;
+}
+
 /** Text of sources.json. The order in which they came is kept. */
 export function formatSources(sources: object): string {
   return `${JSON.stringify(sources, null, 2)}\n`;

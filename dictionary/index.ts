@@ -42,6 +42,7 @@ import remarksFile from './finding/remarks.json' with { type: 'json' };
 import limitsFile from './limits.json' with { type: 'json' };
 import patternWords from './pattern-words.json' with { type: 'json' };
 import patternsFile from './patterns.json' with { type: 'json' };
+import printedOften from './printed-often.json' with { type: 'json' };
 
 export const entries = [
   acidsAndAlkalis,
@@ -80,11 +81,12 @@ export const entries = [
   waxes,
 ].flat() as Entry[];
 export const patterns = expand(patternsFile as Pattern[], patternWords);
-/** Ceilings, thresholds, usual shares, and the words by which any name tells its source. */
+/** Ceilings, thresholds, usual shares, the words by which any name tells its source, names that rules read. */
 export const limits: Limits = {
   ...limitsFile,
   usual: useLevels as unknown as UseLevels,
   sourceWords: allergensFile as SourceWords[],
   remarks: remarksFile,
+  printedOften,
 };
 export { findingFacts } from './finding/index.ts';

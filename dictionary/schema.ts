@@ -173,7 +173,13 @@ export const limitsSchema = z.strictObject({
     longestText: z.number(),
     sources: optional(z.record(z.string(), z.string())),
   }),
-}) satisfies z.ZodType<Omit<Limits, 'sourceWords' | 'remarks'>>;
+}) satisfies z.ZodType<Omit<Limits, 'sourceWords' | 'remarks' | 'printedOften'>>;
+
+export const printedOftenSchema = z
+  .array(name)
+  .describe(
+    'Names that a rule of the grammar reads and labels print often: mending holds misprints against them.',
+  );
 
 export const sourcesSchema = z.record(
   z.string().regex(/^[a-z0-9-]+$/u),

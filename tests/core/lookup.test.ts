@@ -13,7 +13,7 @@ const small = (names: string[], rules: Pattern[] = []) =>
   createLookup(
     names.map((name): Entry => ({ name, sources: made })),
     rules,
-    limits,
+    { ...limits, printedOften: [] },
   );
 
 describe('one normal form for what printers write differently', () => {

@@ -8,6 +8,7 @@ import {
   kindWordsSchema,
   limitsSchema,
   patternSchema,
+  printedOftenSchema,
   sourcesSchema,
   sourceWordsSchema,
 } from '../../dictionary/schema.ts';
@@ -24,12 +25,13 @@ it('every entry, pattern and limit has the shape of the schema', () => {
     return parsed.success ? [] : [`${'id' in each ? each.id : each.name}: ${parsed.error.message}`];
   });
   expect(wrong).toEqual([]);
-  const { usual, sourceWords = [], remarks, ...ceilings } = limits;
+  const { usual, sourceWords = [], remarks, printedOften, ...ceilings } = limits;
   expect(limitsSchema.safeParse(ceilings).error).toBeUndefined();
   expect(useLevelsSchema.safeParse(usual).error).toBeUndefined();
   for (const family of sourceWords) expect(sourceWordsSchema.safeParse(family).error).toBeUndefined();
   expect(kindWordsSchema.safeParse(kindWords).error).toBeUndefined();
   expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
+  expect(printedOftenSchema.safeParse(printedOften).error).toBeUndefined();
   expect(remarksSchema.safeParse(remarks).error).toBeUndefined();
   expect(findingSchema.safeParse(findingFacts).error).toBeUndefined();
 });

@@ -10,7 +10,7 @@ it('the dictionary has no problems (npm run dictionary)', () => {
 
 describe('a problem is told in a sentence that names the entry', () => {
   const entry = (name: string, more: Partial<Entry> = {}): Entry => ({ name, sources: ['a'], ...more });
-  const problems = (families: Dictionary['families'], sources = ['a']) =>
+  const problems = (families: Dictionary['families'], sources = ['a'], printedOften: string[] = []) =>
     problemsOf({
       families,
       patterns: [
@@ -24,6 +24,7 @@ describe('a problem is told in a sentence that names the entry', () => {
         },
       ],
       limits: { thresholds: { ...real.limits.thresholds, sources: {} }, limits: [] },
+      printedOften,
       sources,
       elsewhere: [],
     });
@@ -58,5 +59,10 @@ describe('a problem is told in a sentence that names the entry', () => {
 
   it('a source that nothing uses', () => {
     expect(problems({ oils: [entry('A Oil')] }, ['a', 'z'])).toEqual(['The source “z” is used by nothing.']);
+  });
+
+  it('a name printed often that an entry has, or nothing', () => {
+    const told = problems({ oils: [entry('Argan Oil')] }, ['a'], ['Hydrolyzed Wool', 'Argan Oil', 'Nothing']);
+    expect(told.map((each) => each.split(' is ')[0])).toEqual(['“Argan Oil”', '“Nothing”']);
   });
 });

@@ -11,6 +11,8 @@ export type Dictionary = {
   families: Record<string, Entry[]>;
   patterns: Pattern[];
   limits: Limits;
+  /** Names that rules read and labels print often. */
+  printedOften: string[];
   /** Keys of sources.json. */
   sources: string[];
   /** Every other text in which a source may be named (allowance.json and the like). */
@@ -32,6 +34,7 @@ export function readDictionary(): Dictionary {
     families: Object.fromEntries(families),
     patterns: expand(JSON.parse(read('patterns.json')), JSON.parse(read('pattern-words.json'))),
     limits: JSON.parse(read('limits.json')),
+    printedOften: JSON.parse(read('printed-often.json')),
     sources: Object.keys(JSON.parse(read('sources.json'))),
     elsewhere: [
       ...json('.').filter((file) => !own.includes(file)),
@@ -43,7 +46,12 @@ export function readDictionary(): Dictionary {
 
 /** Every problem, one sentence each; empty when all is well. */
 export function problemsOf(dictionary: Dictionary): string[] {
-  return [...sourceProblems(dictionary), ...clashes(dictionary), ...misplaced(dictionary)];
+  return [
+    ...sourceProblems(dictionary),
+    ...clashes(dictionary),
+    ...misplaced(dictionary),
+    ...unruled(dictionary),
+  ];
 }
 
 function sourceProblems({ families, patterns, limits, sources, elsewhere }: Dictionary): string[] {
@@ -102,4 +110,12 @@ function misplaced({ families, patterns, limits }: Dictionary): string[] {
         .filter(({ name, protein }) => protein || rules.known(rules.find(name)).protein)
         .map(({ name }) => `“${name}” is protein matter: it belongs in a proteins file, not in ${family}.`),
     );
+}
+
+/** A name that is printed often is there because a rule reads it: one that an entry has is told there. */
+function unruled({ families, patterns, limits, printedOften }: Dictionary): string[] {
+  const lookup = createLookup(Object.values(families).flat(), patterns, limits);
+  return printedOften
+    .filter((name) => lookup.named(name).how !== 'pattern')
+    .map((name) => `“${name}” is printed often, and no rule reads it: an entry has it, or nothing does.`);
 }

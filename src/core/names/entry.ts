@@ -182,4 +182,6 @@ export type Limits = {
   sourceWords?: SourceWords[];
   /** Words that name nothing: dictionary/finding/remarks.json. */
   remarks?: RemarkWords;
+  /** Names that a rule reads and labels print often, so that their misprints are known: dictionary/printed-often.json. */
+  printedOften?: string[];
 };

@@ -122,9 +122,12 @@ export function createLookup(
   const caps = once(() => new Map(limits.limits.map((limit) => [keyOf(normalName(limit.name)), limit])));
   const capOf = (found: Found) =>
     found.how === 'none' ? undefined : caps().get(keyOf(normalName(found.name)));
-  /** In their normal form, each with the INCI name it leads to. */
+  /** What a damaged name is held against, in normal form, each with the INCI name it leads to. */
   const names = once((): Name[] =>
-    printedNames(entries).map(({ entry, printed }) => ({ normal: normalName(printed), name: entry.name })),
+    [
+      ...printedNames(entries).map(({ entry, printed }) => ({ printed, name: entry.name })),
+      ...(limits.printedOften ?? []).map((name) => ({ printed: name, name })),
+    ].map(({ printed, name }) => ({ normal: normalName(printed), name })),
   );
   const close = createClose(names);
   const mend = createMend(names, patterns, (normal) => named(normal, normal));
