@@ -8,8 +8,8 @@ import { defineConfig } from 'wxt';
 const writtenAhead = {
   name: 'written-ahead',
   async load(id: string) {
-    if (!/background\/written\.ts$/.test(id)) return undefined;
-    const { writeAhead } = await import('./entrypoints/background/write-ahead.ts');
+    if (!/knowing\/written\.ts$/.test(id)) return undefined;
+    const { writeAhead } = await import('./entrypoints/background/knowing/write-ahead.ts');
     return `export const written = ${JSON.stringify(writeAhead())};`;
   },
 };

@@ -3,16 +3,16 @@ import { defineBackground } from 'wxt/utils/define-background';
 import { answer, ask } from '../../src/contract/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { createActing } from '../../src/use/acts/acting.ts';
-import { admit } from './admit.ts';
-import { createAnswers } from './answers.ts';
+import { createReach } from '../../src/use/reach/reach.ts';
+import { createTabPages } from '../../src/use/tab-pages.ts';
+import { admit } from './answers/admit.ts';
+import { createAnswers } from './answers/answers.ts';
 import { followChanges } from './follow-changes.ts';
-import { inTab } from './in-tab.ts';
-import { createReadings, practice } from './knowing.ts';
+import { practice, readingsOfDictionary } from './knowing/readings.ts';
 import { listenToBrowser } from './listen.ts';
 import { createPages } from './pages.ts';
-import { createReach } from './reach.ts';
 import { createShelves } from './shelf/shelves.ts';
-import { createTabPages } from './tab-pages.ts';
+import { inTab } from './tab/in-tab.ts';
 
 /** Tells our script in a tab. */
 const tell = async (tab: number, name: 'again' | 'stop' | 'jump') =>
@@ -22,7 +22,7 @@ export default defineBackground(() => {
   const keeper = createKeeper();
   void keeper.remembered(); // on its way while the rest is set up: a worker just woken is waited for
   const { session } = browser.storage;
-  const readings = createReadings();
+  const readings = readingsOfDictionary();
   const tabPages = createTabPages(session);
   const acting = createActing({
     keeper,

@@ -1,10 +1,10 @@
 import { browser } from 'wxt/browser';
 import { ask } from '../../src/contract/messages.ts';
-import { inTab } from './in-tab.ts';
 import { makeMenus } from './menus.ts';
-import { openPanel } from './panel.ts';
 import type { Parts } from './parts.ts';
-import { pickList } from './pick.ts';
+import { inTab } from './tab/in-tab.ts';
+import { openPanel } from './tab/panel.ts';
+import { pickList } from './tab/pick.ts';
 
 /** What the browser tells: presses on toolbar, menu and keys, grants, tabs that move on. */
 export function listenToBrowser(parts: Parts) {

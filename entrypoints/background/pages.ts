@@ -8,11 +8,11 @@ import { orderOf } from '../../src/ui/describe/order.ts';
 import { originOf } from '../../src/use/acts/sites.ts';
 import { inTurns } from '../../src/use/in-turns.ts';
 import { mayRead, readingPage } from '../../src/use/judge/read-page.ts';
-import { bring } from './bring.ts';
-import { withKind } from './kinds.ts';
-import type { Readings } from './knowing.ts';
-import { badgeOf, type TabPages } from './tab-pages.ts';
-import { createTurns, type Frame } from './turns.ts';
+import { createNewest, type Frame } from '../../src/use/newest.ts';
+import type { Readings } from '../../src/use/reading/readings.ts';
+import { badgeOf, type TabPages } from '../../src/use/tab-pages.ts';
+import { withKind } from './knowing/kinds.ts';
+import { bring } from './tab/bring.ts';
 import { wordsOf } from './words.ts';
 
 const mostLists = 60; // of one page: a kit has a dozen
@@ -36,12 +36,12 @@ export function createPages(
 
   const bringPainter = ({ tab, frame }: Place) => bring({ tabId: tab, frameIds: [frame] }, 'painter.js');
 
-  const turns = createTurns();
+  const newest = createNewest();
 
   return {
     show,
     async read({ texts, clues, canPaint, url: said, title }: Sent, at: Place): Promise<ListOrder[]> {
-      const off = turns.newest(at);
+      const off = newest.begin(at);
       const url = addressOf(said, at.site);
       const remembering = keeper.remembered();
       const { finder } = readings; // built, in a worker just woken, while the store is read
@@ -72,13 +72,13 @@ export function createPages(
       }));
     },
     async left(at: Place, url: string, title: string): Promise<void> {
-      turns.newest(at);
+      newest.begin(at);
       await pages.put(at.tab, at.frame, { url, title, lists: [] });
       await show(at.tab);
     },
     /** Nothing of this tab is read any more. */
     async drop(tab: number): Promise<void> {
-      turns.forget(tab);
+      newest.forget(tab);
       await pages.drop(tab);
       await show(tab).catch(() => undefined);
     },

@@ -1,10 +1,10 @@
 import type { Keeper } from '../../src/store/keeper.ts';
 import type { Acting } from '../../src/use/acts/acting.ts';
-import type { Readings } from './knowing.ts';
+import type { createReach } from '../../src/use/reach/reach.ts';
+import type { Readings } from '../../src/use/reading/readings.ts';
+import type { TabPages } from '../../src/use/tab-pages.ts';
 import type { Pages } from './pages.ts';
-import type { createReach } from './reach.ts';
 import type { Shelves } from './shelf/shelves.ts';
-import type { TabPages } from './tab-pages.ts';
 
 /** What the background is made of: each answers one question, the wiring hands them round. */
 export type Parts = {

@@ -1,13 +1,13 @@
 import { ask } from '../../src/contract/messages.ts';
 import type { Said } from '../../src/ui/parts/toast.tsx';
 import type { PlaceName, World } from '../../src/ui/world.ts';
+import { readingCache } from '../../src/use/reading/reading-cache.ts';
 import type { Asked } from './asked.ts';
 import { createDoing } from './doing.ts';
 import { followStore } from './follow-store.ts';
 import { followTab, heldTab } from './follow-tab.ts';
 import { createGoing, firstPlace } from './going.ts';
 import { onceATurn } from './once-a-turn.ts';
-import { readingCache } from './reading-cache.ts';
 import { stateAt } from './state.ts';
 import { worldOf } from './world.ts';
 

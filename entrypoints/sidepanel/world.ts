@@ -1,15 +1,14 @@
 import { practice } from '../../dictionary/practice.ts';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
-import { readAsOf } from '../../src/core/product/read-as.ts';
 import { removedOf } from '../../src/store/undo-stack.ts';
 import type { World } from '../../src/ui/world.ts';
-import { marketBy, practiceOf } from '../../src/use/practice-of.ts';
+import { practiceOf, readOptionsOf } from '../../src/use/practice-of.ts';
+import type { readingCache } from '../../src/use/reading/reading-cache.ts';
 import { dayOf } from '../../src/use/today.ts';
 import type { Asked } from './asked.ts';
 import type { Doing } from './doing.ts';
 import { openStore, save } from './files.ts';
 import { picturesOf } from './pictures.ts';
-import type { readingCache } from './reading-cache.ts';
 import { shelfOf } from './shelf.ts';
 import type { State } from './state.ts';
 
@@ -34,13 +33,7 @@ export function worldOf({ browser, state, asked, doing, reading, go, ...parts }:
     now: () => new Date().toISOString(),
     remembered: state.remembered,
     page: state.page,
-    reading: (text, as) => {
-      const { readAs } = state.remembered;
-      return reading(text, {
-        ...readAsOf(as, marketBy(practice, state.remembered)),
-        ...(Object.keys(readAs).length > 0 && { readAs }),
-      });
-    },
+    reading: (text, as) => reading(text, readOptionsOf(practice, state.remembered, as)),
     close: (names) => asked('close', names).catch(() => names.map(() => [])),
     lookUp: (typed) => asked('look-up', typed).catch(() => []),
     act: doing.act,

@@ -1,7 +1,8 @@
 import { withStays } from '../core/amounts/brings.ts';
 import { withOwn } from '../core/amounts/own-amounts.ts';
 import type { Practice } from '../core/judge/practice.ts';
-import type { MarketBy } from '../core/product/read-as.ts';
+import { type ReadFor, readAsOf } from '../core/product/read-as.ts';
+import type { ReadOptions } from '../core/reading/reading.ts';
 import type { Remembered } from '../store/remembered.ts';
 import { headInUse } from './in-use.ts';
 
@@ -21,8 +22,17 @@ export function practiceOf(practice: Practice, { settings, heads = [] }: Of): Pr
   };
 }
 
-/** How the market of a label is told. */
-export const marketBy = ({ markets }: Practice, { settings }: Told): MarketBy => ({
-  markets,
-  told: settings.market,
-});
+/**
+ * How a label is read by what is remembered: for its kind and use, in the market it is told to be of, and unknown
+ * names as the reader has them read.
+ */
+export function readOptionsOf(
+  { markets }: Practice,
+  { settings, readAs }: Pick<Remembered, 'settings' | 'readAs'>,
+  as: ReadFor | undefined,
+): ReadOptions {
+  return {
+    ...readAsOf(as, { markets, told: settings.market }),
+    ...(Object.keys(readAs).length > 0 && { readAs }),
+  };
+}

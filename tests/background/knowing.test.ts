@@ -1,6 +1,6 @@
 // What a worker that was just started has built before it answers.
 import { expect, it } from 'vitest';
-import { createReadings } from '../../entrypoints/background/knowing.ts';
+import { readingsOfDictionary } from '../../entrypoints/background/knowing/readings.ts';
 
 /** Time of the processor, in ms. */
 const spent = (task: () => unknown): number => {
@@ -11,8 +11,8 @@ const spent = (task: () => unknown): number => {
 };
 
 it('nothing of the dictionary until a text is read, and the same from then on', () => {
-  const made = Array.from({ length: 3 }, () => spent(createReadings));
-  const readings = createReadings();
+  const made = Array.from({ length: 3 }, () => spent(readingsOfDictionary));
+  const readings = readingsOfDictionary();
   const first = spent(() => readings.read('Aqua, Glycerin', {}));
   expect(Math.min(...made)).toBeLessThan(first / 5);
   expect(readings.lookup).toBe(readings.lookup);

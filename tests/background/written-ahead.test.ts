@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
-import { writeAhead } from '../../entrypoints/background/write-ahead.ts';
+import { writeAhead } from '../../entrypoints/background/knowing/write-ahead.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { createFinder } from '../../src/find/finder.ts';
 

@@ -2,7 +2,7 @@
 // to sleep wakes up with what its build wrote ahead: the least of many, since the machine is not always alone. Processor
 // time leaves out what other programs took.
 import { spawnSync } from 'node:child_process';
-import { writeAhead } from '../../entrypoints/background/write-ahead.ts';
+import { writeAhead } from '../../entrypoints/background/knowing/write-ahead.ts';
 import { root } from '../run/steps.ts';
 import { ms } from './measure.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { createReach } from '../../entrypoints/background/reach.ts';
+import { createReach } from '../../src/use/reach/reach.ts';
 
 it('forgetting gives back every origin it may, keeps on where one stays, and takes the script off', async () => {
   let origins = ['https://shop.example/*', 'https://other.example/*', 'http://localhost/*'];

@@ -6,7 +6,6 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { TabPage } from '../../src/contract/messages.ts';
 import { type ProductFacts, type ProductKind, usualUse } from '../../src/core/product/product.ts';
-import { readAsOf } from '../../src/core/product/read-as.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { drawShelfMark } from '../../src/ui/describe/draw-shelf.ts';
@@ -19,7 +18,7 @@ import { ProductRow } from '../../src/ui/products/product-row.tsx';
 import type { World } from '../../src/ui/world.ts';
 import { metOnPage } from '../../src/use/judge/met-product.ts';
 import { readPage } from '../../src/use/judge/read-page.ts';
-import { marketBy } from '../../src/use/practice-of.ts';
+import { readOptionsOf } from '../../src/use/practice-of.ts';
 import { knowProduct } from '../../src/use/shelf/know-product.ts';
 import { rowOf } from '../../src/use/shelf/row.ts';
 import { headOf } from '../judged/head-of.ts';
@@ -74,8 +73,7 @@ const pageOf = ({ name, text, kind, more, elsewhere }: Case): TabPage => ({
 
 function worldOf(remembered: Remembered, page: TabPage): World {
   const { world } = fakeWorld({ remembered, page, lookUp: undefined as never });
-  const by = marketBy(world.practice, remembered);
-  world.reading = (text, as) => readLabel(text, lookup, { ...readAsOf(as, by), readAs: remembered.readAs });
+  world.reading = (text, as) => readLabel(text, lookup, readOptionsOf(world.practice, remembered, as));
   return world;
 }
 

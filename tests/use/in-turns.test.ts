@@ -20,16 +20,16 @@ it('work of two pages takes turns: the short one does not wait for the long one'
   const ended: string[] = [];
   const [long, short] = [made(200, 10), made(5, 10)];
   await Promise.all([
-    inTurns(long.work, on, long.now).then(() => ended.push('long')),
-    inTurns(short.work, on, short.now).then(() => ended.push('short')),
+    inTurns(long.work, on, { now: long.now }).then(() => ended.push('long')),
+    inTurns(short.work, on, { now: short.now }).then(() => ended.push('short')),
   ]);
   expect(ended).toEqual(['short', 'long']);
 });
 
 it('what comes of it comes back; a page that asks for more than any may gets nothing', async () => {
   const [fair, greedy] = [made(100, 10), made(100_000, 10)];
-  expect(await inTurns(fair.work, on, fair.now)).toBe('done');
-  expect(await inTurns(greedy.work, on, greedy.now)).toBeUndefined();
+  expect(await inTurns(fair.work, on, { now: fair.now })).toBe('done');
+  expect(await inTurns(greedy.work, on, { now: greedy.now })).toBeUndefined();
   expect(greedy.now()).toBeLessThan(5000);
 });
 
@@ -39,6 +39,6 @@ it('work that was called off is left', async () => {
   setTimeout(() => {
     off = true;
   });
-  expect(await inTurns(work, () => off, now)).toBeUndefined();
+  expect(await inTurns(work, () => off, { now })).toBeUndefined();
   expect(now()).toBeLessThan(9000);
 });

@@ -1,6 +1,7 @@
 import { browser } from 'wxt/browser';
-import { type Seen, seenPicture } from './seen-picture.ts';
-import { type Box, smallPictureOf } from './small-picture.ts';
+import { type Seen, seenPicture } from '../../../src/page/alone/seen-picture.ts';
+import { type Box, smallPictureOf } from '../../../src/picture/small-picture.ts';
+import { mostOfPicture } from '../../../src/store/remembered.ts';
 
 const side = 96; // pixels: 48 of the panel's on a fine screen
 
@@ -17,11 +18,11 @@ export async function takePicture(tab: number, said: string | undefined): Promis
   });
   const seen = told?.result as Seen | null | undefined;
   if (!seen) return undefined;
-  if ('pixels' in seen) return smallPictureOf(seen.pixels, side);
+  if ('pixels' in seen) return smallPictureOf(seen.pixels, side, mostOfPicture);
   const { active, windowId } = await browser.tabs.get(tab);
   if (!active) return undefined;
   const shot = await browser.tabs.captureVisibleTab(windowId, { format: 'png' });
-  return smallPictureOf(shot, side, (width) => boxOf(seen, width));
+  return smallPictureOf(shot, side, mostOfPicture, (width) => boxOf(seen, width));
 }
 
 /** The picture's box in a shot of the view that is so many pixels wide. */

@@ -6,12 +6,12 @@ import { drawShelfBar, drawShelfMark, drawUnread } from '../../../src/ui/describ
 import { saysOf } from '../../../src/ui/describe/shelf.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
 import { headInUse, routineInUse } from '../../../src/use/in-use.ts';
+import type { Readings } from '../../../src/use/reading/readings.ts';
 import { filtersFor } from '../../../src/use/shelf/filters.ts';
 import { knowProduct } from '../../../src/use/shelf/know-product.ts';
 import type { labelsFor } from '../../../src/use/shelf/labels-for.ts';
 import { rowOf } from '../../../src/use/shelf/row.ts';
-import { inTab } from '../in-tab.ts';
-import type { Readings } from '../knowing.ts';
+import { inTab } from '../tab/in-tab.ts';
 import { wordsOf } from '../words.ts';
 
 /** What is known of the products behind addresses, by address. */

@@ -8,9 +8,9 @@ import type { ShelfCache } from '../../../src/store/shelf-cache.ts';
 import { same } from '../../../src/store/three-way.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
 import { inTurns } from '../../../src/use/in-turns.ts';
+import type { Readings } from '../../../src/use/reading/readings.ts';
 import { labelsOfPage, type Taken, takePage } from '../../../src/use/shelf/take-page.ts';
-import { withKind } from '../kinds.ts';
-import type { Readings } from '../knowing.ts';
+import { withKind } from '../knowing/kinds.ts';
 
 /** Pages that were open when everything was deleted: read again, and not remembered again by themselves. */
 const deletedKey = 'open-when-deleted';

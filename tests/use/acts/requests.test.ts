@@ -124,7 +124,7 @@ describe('refused whoever asks', () => {
 
 it('every message the background answers has its door', () => {
   const answers = ['to-pages.ts', 'to-views.ts'].map((file) =>
-    readFileSync(join(import.meta.dirname, '../../../entrypoints/background', file), 'utf8'),
+    readFileSync(join(import.meta.dirname, '../../../entrypoints/background/answers', file), 'utf8'),
   );
   const names = [...answers.join('\n').matchAll(/^(?: {2}| {4})'?([a-z-]+)'?: ?(?:async )?\(/gm)].map(
     ([, name]) => name,

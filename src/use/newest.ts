@@ -1,11 +1,11 @@
 export type Frame = { tab: number; frame: number };
 
 /** Which page of a frame is the newest: work for an older one ends. */
-export function createTurns() {
+export function createNewest() {
   const begun = new Map<string, object>();
   return {
     /** Says that this frame shows something newer than all before; the answer tells whether that holds no more. */
-    newest({ tab, frame }: Frame): () => boolean {
+    begin({ tab, frame }: Frame): () => boolean {
       const [key, mine] = [`${tab} ${frame}`, {}];
       begun.set(key, mine);
       return () => begun.get(key) !== mine;

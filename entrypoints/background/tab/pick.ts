@@ -1,6 +1,6 @@
-import type { Keeper } from '../../src/store/keeper.ts';
+import type { Keeper } from '../../../src/store/keeper.ts';
+import { wordsOf } from '../words.ts';
 import { bring } from './bring.ts';
-import { wordsOf } from './words.ts';
 
 /** Lets the reader point at an element of a tab's page. */
 export async function pickList(tab: number, keeper: Keeper): Promise<void> {

@@ -1,5 +1,5 @@
 import { browser } from 'wxt/browser';
-import { type PanelGo, panelGoKey } from '../../src/contract/messages.ts';
+import { type PanelGo, panelGoKey } from '../../../src/contract/messages.ts';
 
 /** Firefox's own name for the panel. */
 type WithSidebar = { sidebarAction?: { open(): Promise<void> } };

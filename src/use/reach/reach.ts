@@ -1,7 +1,7 @@
 import type { WxtBrowser } from 'wxt/browser';
-import type { Site } from '../../src/store/remembered.ts';
-import { originOf, siteOf } from '../../src/use/acts/sites.ts';
-import { filesFor, scriptIds as ids, isTaught, scriptsFor, stands } from '../../src/use/reader-scripts.ts';
+import type { Site } from '../../store/remembered.ts';
+import { originOf, siteOf } from '../acts/sites.ts';
+import { filesFor, scriptIds as ids, isTaught, scriptsFor, stands } from './reader-scripts.ts';
 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
 

@@ -1,4 +1,4 @@
-import { type FoundText, type TabPage, tabPageKey } from '../../src/contract/messages.ts';
+import { type FoundText, type TabPage, tabPageKey } from '../contract/messages.ts';
 
 type Session = {
   get(key: string | null): Promise<Record<string, unknown>>;

@@ -1,5 +1,5 @@
-import type { Answers } from '../../src/contract/messages.ts';
-import type { Parts } from './parts.ts';
+import type { Answers } from '../../../src/contract/messages.ts';
+import type { Parts } from '../parts.ts';
 import { toPages } from './to-pages.ts';
 import { toViews } from './to-views.ts';
 

@@ -1,5 +1,4 @@
-import { fileOfDataUrl } from '../../../src/picture/data-url.ts';
-import { mostOfPicture } from '../../../src/store/remembered.ts';
+import { fileOfDataUrl } from './data-url.ts';
 
 /** Left, top, width, height in pixels. */
 export type Box = [number, number, number, number];
@@ -13,10 +12,17 @@ const ways = [
   ['image/webp', 0.1],
 ] as const;
 
-/** A picture drawn on white within so many pixels a side, as a data URL no longer than may be kept; else undefined. */
+/**
+ * A picture drawn on white, small, as a data URL; undefined where it cannot be made short enough.
+ * @param data the picture as a data URL
+ * @param side pixels of its longer side, at most
+ * @param most letters of the data URL, at most
+ * @param boxIn the part to draw of a picture so many pixels wide; all of it where there is none
+ */
 export async function smallPictureOf(
   data: string,
   side: number,
+  most: number,
   boxIn: (width: number) => Box | undefined = () => undefined,
 ): Promise<string | undefined> {
   const picture = await createImageBitmap(fileOfDataUrl(data));
@@ -36,7 +42,7 @@ export async function smallPictureOf(
     const file = await canvas.convertToBlob({ type, quality });
     const small = await urlOf(file);
     // A browser that cannot write a type writes PNG.
-    if (small.length <= mostOfPicture) return small;
+    if (small.length <= most) return small;
   }
   return undefined;
 }

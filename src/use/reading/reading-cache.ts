@@ -1,4 +1,4 @@
-import type { Reading, ReadOptions } from '../../src/core/reading/reading.ts';
+import type { Reading, ReadOptions } from '../../core/reading/reading.ts';
 
 type Asked = { text: string } & ReadOptions;
 

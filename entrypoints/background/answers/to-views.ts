@@ -1,29 +1,16 @@
-import { type Answers, ask } from '../../src/contract/messages.ts';
-import type { Reading } from '../../src/core/reading/reading.ts';
-import { closedParts } from './closed-parts.ts';
+import { type Answers, ask } from '../../../src/contract/messages.ts';
+import type { Parts } from '../parts.ts';
+import { withPicture } from '../picture/with-picture.ts';
+import { closedParts } from '../tab/closed-parts.ts';
+import { inTab } from '../tab/in-tab.ts';
+import { pickList } from '../tab/pick.ts';
 import { forgetAll } from './forget.ts';
-import { inTab } from './in-tab.ts';
-import type { Parts } from './parts.ts';
-import { pickList } from './pick.ts';
-import { withPicture } from './picture/with-picture.ts';
-
-const slice = 30; // ms of reading before others have their turn
 
 /** What panel and pages of the extension are answered. */
 export const toViews = (parts: Parts): Answers => {
   const { shelves, keeper, readings, tabPages, acting, reach } = parts;
   return {
-    read: async (texts) => {
-      const read: Reading[] = [];
-      let from = performance.now();
-      for (const { text, ...as } of texts) {
-        read.push(readings.read(text, as));
-        if (performance.now() - from < slice) continue;
-        await new Promise<void>((next) => setTimeout(next));
-        from = performance.now();
-      }
-      return read;
-    },
+    read: (texts) => readings.readAll(texts),
     'look-up': (typed) => readings.lookUp(typed),
     close: (names) => names.map((name) => readings.lookup.close(name, 3)),
     'shelf-rows': ({ tab }) => shelves.rows(tab),

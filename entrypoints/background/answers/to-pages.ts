@@ -1,12 +1,12 @@
 import { browser } from 'wxt/browser';
-import type { Answers } from '../../src/contract/messages.ts';
-import { lineRules } from '../../src/ui/describe/line-rules.ts';
-import { siteOf } from '../../src/use/acts/sites.ts';
-import { mayRead } from '../../src/use/judge/read-page.ts';
+import type { Answers } from '../../../src/contract/messages.ts';
+import { lineRules } from '../../../src/ui/describe/line-rules.ts';
+import { siteOf } from '../../../src/use/acts/sites.ts';
+import { mayRead } from '../../../src/use/judge/read-page.ts';
+import type { Parts } from '../parts.ts';
+import { bring } from '../tab/bring.ts';
+import { openPanel } from '../tab/panel.ts';
 import { at } from './at.ts';
-import { bring } from './bring.ts';
-import { openPanel } from './panel.ts';
-import type { Parts } from './parts.ts';
 import { stripAct, stripUndo } from './strip.ts';
 
 /** What our scripts in pages are answered. */

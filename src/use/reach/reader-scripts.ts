@@ -1,4 +1,4 @@
-import type { Site } from '../store/remembered.ts';
+import type { Site } from '../../store/remembered.ts';
 
 /** Ids of the content scripts that may be registered. */
 export const scriptIds = ['reader', 'reader-taught'];

@@ -1,15 +1,8 @@
 import { browser } from 'wxt/browser';
-import { sheet } from '../../src/page/paint/sheet.ts';
+import { leave } from '../../../src/page/alone/leave.ts';
+import { sheet } from '../../../src/page/paint/sheet.ts';
 
 type Target = { tabId: number; frameIds?: number[] };
-
-/** Leaves something for our files in a page, where src/page/ours.ts finds it. Sent alone: it knows nothing else here. */
-const leave = (what: { sheet: string; pick?: string }) => {
-  const world = globalThis as { [key: symbol]: object | undefined };
-  const key = Symbol.for('strandline');
-  world[key] ??= {};
-  Object.assign(world[key], what);
-};
 
 /** Brings one of our files that draw into a page, with the rules of what it draws and the words it needs. */
 export const bring = (

@@ -1,12 +1,12 @@
-import type { Acted, Messages, Told } from '../../src/contract/messages.ts';
-import type { Drawing, StripAction } from '../../src/contract/paint-order.ts';
-import { drawNotice } from '../../src/ui/describe/draw-notice.ts';
-import { originOf } from '../../src/use/acts/sites.ts';
-import { metOnPage } from '../../src/use/judge/met-product.ts';
-import { openPanel } from './panel.ts';
-import type { Parts } from './parts.ts';
-import { withPicture } from './picture/with-picture.ts';
-import { wordsOf } from './words.ts';
+import type { Acted, Messages, Told } from '../../../src/contract/messages.ts';
+import type { Drawing, StripAction } from '../../../src/contract/paint-order.ts';
+import { drawNotice } from '../../../src/ui/describe/draw-notice.ts';
+import { originOf } from '../../../src/use/acts/sites.ts';
+import { metOnPage } from '../../../src/use/judge/met-product.ts';
+import type { Parts } from '../parts.ts';
+import { withPicture } from '../picture/with-picture.ts';
+import { openPanel } from '../tab/panel.ts';
+import { wordsOf } from '../words.ts';
 
 const places: Partial<Record<StripAction, string>> = {
   panel: 'page',

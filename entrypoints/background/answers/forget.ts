@@ -1,5 +1,5 @@
 import { browser } from 'wxt/browser';
-import type { Parts } from './parts.ts';
+import type { Parts } from '../parts.ts';
 
 /** Deletes everything that is kept. */
 export async function forgetAll({ tabPages, shelves, keeper, reach }: Parts): Promise<null> {

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { readingCache } from '../../entrypoints/sidepanel/reading-cache.ts';
 import type { Reading } from '../../src/core/reading/reading.ts';
+import { readingCache } from '../../src/use/reading/reading-cache.ts';
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());
