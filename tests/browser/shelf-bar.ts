@@ -3,7 +3,7 @@ import { until } from './harness.ts';
 
 export type Driven = {
   evaluate<R, A>(read: (given: A) => R, given: A): Promise<R>;
-  mouse: { click(x: number, y: number): Promise<unknown> };
+  mouse: { move(x: number, y: number): Promise<unknown>; down(): Promise<unknown>; up(): Promise<unknown> };
 };
 
 /** What the bar says. */
@@ -41,8 +41,8 @@ export const shelfMarks = (
     null,
   );
 
-/** Presses one of our buttons with the mouse. */
-export async function pressOurs(page: Driven, words: string): Promise<void> {
+/** Presses one of our buttons with the mouse, once it has stood still for a few looks; `held` is what is waited for before it is let go. */
+export async function pressOurs(page: Driven, words: string, held?: () => Promise<unknown>): Promise<void> {
   const find = () =>
     page.evaluate((wanted) => {
       const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
@@ -55,7 +55,15 @@ export async function pressOurs(page: Driven, words: string): Promise<void> {
         }
       return undefined;
     }, words);
-  const at = await until(find, (spot) => spot !== undefined);
-  if (!at) throw new Error(`no button ${words}`);
-  await page.mouse.click(at.x, at.y);
+  let [before, same] = ['', 0];
+  const at = await until(find, (spot) => {
+    const now = JSON.stringify(spot) ?? '';
+    same = now === before ? same + 1 : 0;
+    before = now;
+    return spot !== undefined && same > 1;
+  });
+  await page.mouse.move(at!.x, at!.y);
+  await page.mouse.down();
+  await held?.();
+  await page.mouse.up();
 }

@@ -19,6 +19,7 @@ import { followCards } from './follow-cards.ts';
 import { heldIn } from './hold-focus.ts';
 import { createOverlay } from './overlay.ts';
 import { createShelfReading, type Progress, type ShelfLine } from './read-shelf.ts';
+import { drawingAround } from './under-press.ts';
 
 /** Products asked about in one question: those in view need not wait until a whole long shelf is read and judged. */
 const atOnce = 40;
@@ -63,9 +64,7 @@ export function startShelf(world: ShelfWorld): Shelf {
   /** What cards call their products: a virtual grid may show others when a page comes. */
   const names = new Map<string, string>();
   let cards: Card[] = [];
-  let view:
-    | { overlay: ReturnType<typeof createOverlay>; bar: HTMLElement; host: Host; ending: AbortController }
-    | undefined;
+  let view: ReturnType<typeof make> | undefined;
   let isUnwanted = false;
   let path = win.location.pathname;
   let pressedOn = path;
@@ -164,7 +163,8 @@ export function startShelf(world: ShelfWorld): Shelf {
     if (answer && now === turn) {
       for (const [address, key] of keys) drawn.set(address, key);
       for (const mark of answer.marks) marks.set(mark.address, mark);
-      show(answer);
+      if (view) view.around(() => show(answer));
+      else show(answer);
     }
     if (again) {
       again = false;
@@ -208,7 +208,7 @@ export function startShelf(world: ShelfWorld): Shelf {
     win.addEventListener('resize', () => dockBar(bar, win), { signal: until, passive: true });
     for (const element of [bar, overlay.popped])
       element.addEventListener('click', (event) => event.isTrusted && press(event), { signal: until });
-    return { overlay, bar, host, ending };
+    return { overlay, bar, host, ending, around: drawingAround(host.root, win, until) };
   }
 
   function press(event: Event) {

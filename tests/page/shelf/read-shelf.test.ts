@@ -54,7 +54,10 @@ function shop(
         hangs,
       } = replies[path] ?? (path === '/robots.txt' ? { status: 404 } : {});
       for (let n = 0; n < 4; n++) await new Promise((next) => setTimeout(next)); // longer than the next one waits
-      if (hangs) await new Promise((_, fail) => init.signal!.addEventListener('abort', fail));
+      if (hangs) {
+        init.signal!.throwIfAborted(); // as a browser's own: off before it ever hung
+        await new Promise((_, fail) => init.signal!.addEventListener('abort', fail));
+      }
       atOnce--;
       if (fails) throw new TypeError('Failed to fetch');
       return new Response(status === 204 ? null : body, {
