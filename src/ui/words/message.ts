@@ -1,4 +1,5 @@
-import { IntlMessageFormat } from 'intl-messageformat';
+import { type Formatters, IntlMessageFormat } from 'intl-messageformat';
+import { onceEach } from '../../core/names/once-each.ts';
 
 /** A list is printed as the language joins one ("a, b and c"), a number in its way of writing. */
 export type Value = string | number | readonly string[];
@@ -22,19 +23,38 @@ const formats = { date: { day: { day: 'numeric', month: 'long', timeZone: 'UTC' 
 // Values by which a choice is made may not hold a hyphen in ICU's format.
 const choice = (value: string) => value.replaceAll('-', '_');
 
+const made = onceEach<unknown>(100);
+/** What writes in a language is made once for all messages: it costs more than any of them. */
+const writer =
+  <Wanted extends unknown[], Made>(Writer: new (...wanted: Wanted) => Made) =>
+  (...wanted: Wanted) =>
+    made(`${Writer.name} ${JSON.stringify(wanted)}`, () => new Writer(...wanted)) as Made;
+
+const listWriter = writer(Intl.ListFormat);
+const formatters = {
+  getNumberFormat: writer(Intl.NumberFormat),
+  getDateTimeFormat: writer(Intl.DateTimeFormat),
+  getPluralRules: writer(Intl.PluralRules),
+} as Formatters;
+
+/** In ICU's format nothing of such a text is anything but its letters. */
+const isPlain = (word: Word): word is string => typeof word === 'string' && !/[{}<>]|''/.test(word);
+const nothing = new Map();
+
 /** One message of a language; throws where it is not written as the format wants it. */
 export function message(word: Word, lang: string): Message {
-  const whole = new Intl.NumberFormat(lang);
-  const rounded = new Intl.NumberFormat(lang, { maximumSignificantDigits: 3 });
-  const list = new Intl.ListFormat(lang, { type: 'conjunction' });
-  const parsed = new IntlMessageFormat(word, lang, formats, { ignoreTag: true });
+  if (isPlain(word)) return { takes: nothing, choices: nothing, say: () => word };
+  const parsed = new IntlMessageFormat(word, lang, formats, { ignoreTag: true, formatters });
   const takes = new Map<string, Takes>();
   const choices = new Map<string, Set<string>>();
   gather(parsed.getAst(), takes, choices);
   const asWanted = (value: Value, take: Takes | undefined): string | number | Date => {
-    if (typeof value === 'number')
-      return take !== 'text' ? value : (Number.isInteger(value) ? whole : rounded).format(value);
-    if (typeof value !== 'string') return list.format(value);
+    if (typeof value === 'number') {
+      if (take !== 'text') return value;
+      const digits = Number.isInteger(value) ? {} : { maximumSignificantDigits: 3 };
+      return formatters.getNumberFormat(lang, digits).format(value);
+    }
+    if (typeof value !== 'string') return listWriter(lang, { type: 'conjunction' }).format(value);
     if (take === 'date') return new Date(value);
     return take === 'choice' ? choice(value) : value;
   };
