@@ -53,6 +53,8 @@ export type Lookup = {
   find(raw: string): Found;
   /** The same of the text as it stands: no brackets left out, no pieces tried. */
   named(raw: string): Found;
+  /** The entry that the text as it stands is filed under; no rule is tried. */
+  filed(raw: string): Found;
   /** The one name that an unknown text surely is, its spelling or what stands beside it put right. */
   mend(raw: string): Found;
   /** The words of all names, in their normal form. */
@@ -187,6 +189,7 @@ export function createLookup(
     ...(limits.usual && { usual: limits.usual }),
     find: (raw) => meet(raw).found,
     named: (raw) => ((raw.length > longestName ? undefined : named(normalName(raw), raw)) ?? unmet).found,
+    filed: (raw) => ((raw.length > longestName ? undefined : byKey(keyOf(normalName(raw)))) ?? unmet).found,
     mend: (raw) => (raw.length > longestName ? unmet.found : mend.name(raw)),
     words: mend.words,
     known,

@@ -11,6 +11,13 @@ export function phraseFinder(phrases: readonly string[], fold: (text: string) =>
   );
 }
 
+/** The longest stretch of letters of a phrase: it stands in every text in which the phrase is found. */
+export const stretchOf = (phrase: string, fold: (text: string) => string): string =>
+  phrase
+    .split(/[ *…^$]+/)
+    .map((piece) => (piece ? fold(piece).trim() : ''))
+    .reduce((longest, piece) => (piece.length > longest.length ? piece : longest));
+
 const sourceOf = (phrase: string, fold: (text: string) => string) =>
   phrase
     .split(' ')

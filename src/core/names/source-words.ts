@@ -1,7 +1,8 @@
+import { createCandidates } from './candidates.ts';
 import type { Allergen, SourceWords } from './entry.ts';
 import { normalName } from './normal-form.ts';
-import { onceEach } from './once-each.ts';
-import { phraseFinder } from './phrases.ts';
+import { once, onceEach } from './once-each.ts';
+import { phraseFinder, stretchOf } from './phrases.ts';
 
 /** Families that a printed name names outright, and those it may hold because it does not say its source. */
 export type Sources = {
@@ -16,12 +17,24 @@ export type Sources = {
  * Hydrolyzed Corn/Wheat Protein" is wheat, "Buckwheat" is not, "Vegetable Protein" may be.
  */
 export function createSourceWords(families: readonly SourceWords[]): (printed: string) => Sources {
-  let asked: Asked[] | undefined;
+  const asked = families.map((family) => once(() => ask(family)));
+  // No expression is built for a family none of whose words can be in the name.
+  const mayAsk = once(() =>
+    createCandidates(
+      families.map(({ says, mayBe = [], silences }) => ({
+        needs: [...says, ...mayBe, ...(silences?.words ?? [])].map((phrase) => stretchOf(phrase, spaced)),
+      })),
+    ),
+  );
   const met = onceEach<Sources>(mostRemembered);
   return (printed) =>
     met(printed, () => {
-      asked ??= families.map(ask);
-      return sourcesIn(printed, asked);
+      if (printed.length > longestName) return nothing;
+      const text = spaced(printed);
+      return sourcesIn(
+        text,
+        mayAsk()(text).map((family) => asked[family]!()),
+      );
     });
 }
 
@@ -36,9 +49,7 @@ type Asked = {
 
 const nothing: Sources = { says: [], mayBe: [], not: [] };
 
-function sourcesIn(printed: string, asked: readonly Asked[]): Sources {
-  if (printed.length > longestName) return nothing;
-  const text = spaced(printed);
+function sourcesIn(text: string, asked: readonly Asked[]): Sources {
   const says: Allergen[] = [];
   const softened: Allergen[] = [];
   const unnamed: Allergen[] = [];

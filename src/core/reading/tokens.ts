@@ -26,10 +26,13 @@ const none: Found = { how: 'none', close: [] };
 
 /** A text that is a name as it stands, or without its brackets; nothing else is tried. */
 export function namedWhole(text: string, lookup: Lookup): Found {
-  for (const form of wholeForms(text)) {
-    const found = lookup.named(form);
-    if (found.how !== 'none') return found;
-  }
+  const forms = wholeForms(text);
+  // As `find` does: without its brackets it is still the name, before any rule is tried on the whole.
+  for (const ask of [lookup.filed, lookup.named])
+    for (const form of forms) {
+      const found = ask(form);
+      if (found.how !== 'none') return found;
+    }
   return none;
 }
 
