@@ -5,7 +5,9 @@ import { createCandidates } from '../../src/core/names/candidates.ts';
 import { phraseFinder, stretchOf } from '../../src/core/names/phrases.ts';
 
 const word = fc.string({ unit: fc.constantFrom('e', 'i', 'o', '卵'), minLength: 1, maxLength: 4 });
-const starred = fc.tuple(fc.constantFrom('', '*'), word, fc.constantFrom('', '*')).map((part) => part.join(''));
+const starred = fc
+  .tuple(fc.constantFrom('', '*'), word, fc.constantFrom('', '*'))
+  .map((part) => part.join(''));
 const phrase = fc
   .tuple(
     fc.constantFrom('', '^ '),
