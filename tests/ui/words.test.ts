@@ -99,7 +99,11 @@ describe.each(Object.keys(languages).filter((each) => each !== 'en'))('%s', asyn
 describe.each(['en', ...Object.keys(languages).filter((each) => each !== 'en')] as (keyof typeof terms)[])(
   'the trade’s words in %s',
   (language) => {
-    const { terms: trade, never } = terms[language] as { terms: Record<string, string>; never: string[] };
+    const {
+      terms: trade,
+      never,
+      care,
+    } = terms[language] as { terms: Record<string, string>; never: string[]; care: string };
     const words: Record<string, string> =
       language === 'en'
         ? (english as Record<string, string>)
@@ -112,6 +116,20 @@ describe.each(['en', ...Object.keys(languages).filter((each) => each !== 'en')] 
         );
       });
       expect(wrong).toEqual([]);
+    });
+    it('say an answer with care, and no other, as one with care', () => {
+      const t = translator(language, words);
+      const chosen = Object.keys(english).filter((key) => words[key]!.includes('{answer, select,'));
+      expect(chosen.length).toBeGreaterThan(8);
+      const values = { who: 'Wren', names: 'A', n: 2 };
+      const wrong = chosen.flatMap((key) =>
+        ['suits', 'with-care', 'does-not-suit', 'cannot-tell'].flatMap((answer) => {
+          const said = (t as unknown as (key: string, values: Values) => string)(key, { ...values, answer });
+          return said.includes(care) === (answer === 'with-care') ? [] : `${key}, ${answer}: ${said}`;
+        }),
+      );
+      expect(wrong).toEqual([]);
+      expect(words['shell.answer.with-care']).toContain(care);
     });
     it('are no coinages, and mistake no person for a part of one', () => {
       const said = Object.entries(words).filter(([, word]) =>
