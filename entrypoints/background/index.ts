@@ -35,7 +35,7 @@ export default defineBackground(() => {
     keeper,
     readings,
     tabPages,
-    pages: createPages(keeper, readings, tabPages, shelves.meet),
+    pages: createPages(keeper, readings, tabPages, shelves.met.meet),
     acting,
     shelves,
     reach: createReach(browser, async () => (await keeper.remembered()).sites),

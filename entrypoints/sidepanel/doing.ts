@@ -1,4 +1,5 @@
 import type { Acted } from '../../src/contract/messages.ts';
+import { cameOf } from '../../src/ui/describe/came-of.ts';
 import type { Act } from '../../src/use/acts/acts.ts';
 import { carrying } from '../../src/use/acts/carry.ts';
 import type { Asked } from './asked.ts';
@@ -23,17 +24,15 @@ export function createDoing(
   }
 
   async function tell(acting: Promise<Acted>): Promise<Acted> {
-    const { t } = state;
     const acted = await acting.catch((): Acted => ({ ok: false, reason: 'shell.no-background' }));
-    if (!acted.ok) {
-      say(t('shell.not-kept', { reason: t(acted.reason) }));
+    if (acted.ok) await after.recall();
+    if (acted.ok && acted.nearlyFull && !toldFull) {
+      toldFull = true;
+      say(state.t('keeping.room.nearly'));
       return acted;
     }
-    await after.recall();
-    if (acted.nearlyFull && !toldFull) {
-      toldFull = true;
-      say(t('keeping.room.nearly'));
-    } else if (acted.say) say(t(acted.say.key, acted.say.values), acted.undo !== undefined);
+    const came = cameOf(acted, state.t);
+    if (came) say(came.words, came.undo !== undefined);
     return acted;
   }
 

@@ -9,7 +9,10 @@ export const headInUse = ({ heads, settings }: Pick<Remembered, 'heads' | 'setti
   heads.find(({ id }) => id === settings.headInUse) ?? heads[0];
 
 /** The routine in use: the chosen one where it is of that head, else the head's first. */
-export function routineInUse(remembered: Remembered, head: Head | undefined): Routine | undefined {
+export function routineInUse(
+  remembered: Pick<Remembered, 'routines' | 'settings'>,
+  head: Head | undefined,
+): Routine | undefined {
   const of = remembered.routines.filter((each) => each.head === head?.id);
   return of.find(({ id }) => id === remembered.settings.routineInUse) ?? of[0];
 }

@@ -1,22 +1,13 @@
 import { type FoundText, type TabPage, tabPageKey } from '../contract/messages.ts';
-
-type Session = {
-  get(key: string | null): Promise<Record<string, unknown>>;
-  set(values: Record<string, unknown>): Promise<void>;
-  remove(key: string): Promise<void>;
-};
+import { oneAtATime } from '../store/area.ts';
+import type { Session } from '../store/undo-stack.ts';
 
 /**
  * What each tab shows, kept in storage.session so that a worker that slept knows it. Frames of one tab write
  * in turn.
  */
 export function createTabPages(session: Session) {
-  let turn: Promise<unknown> = Promise.resolve();
-  const inTurn = <T>(job: () => Promise<T>): Promise<T> => {
-    const done = turn.then(job);
-    turn = done.catch(() => undefined);
-    return done;
-  };
+  const inTurn = oneAtATime(undefined, 'tab-pages');
   const get = async (tab: number): Promise<TabPage | null> => {
     const key = tabPageKey(tab);
     return ((await session.get(key))[key] as TabPage | undefined) ?? null;
@@ -46,7 +37,7 @@ export function createTabPages(session: Session) {
         const known = before?.url === page.url ? before : { ...page, lists: [] };
         await session.set({ [tabPageKey(tab)]: { ...known, shelf: true } });
       }),
-    drop: (tab: number) => inTurn(() => session.remove(tabPageKey(tab))),
+    drop: (tab: number) => inTurn(() => session.remove([tabPageKey(tab)])),
     /** Tabs that show a page that was read. */
     tabs: async () =>
       Object.keys(await session.get(null)).flatMap((key) => {

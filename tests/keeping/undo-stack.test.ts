@@ -5,21 +5,14 @@ import { createUndoStack, removedOf, undosIn } from '../../src/store/undo-stack.
 import { nothing } from '../use/knowing.ts';
 import { slowArea } from './area.ts';
 import { madeHead, madeLog, madeProduct } from './made.ts';
+import { slowSession } from './session.ts';
 
-function session(quota = 10_000_000) {
-  const { area } = slowArea({}, { quota });
-  return {
-    get: (key: string | null) => area.get(key === null ? null : [key]),
-    set: area.set,
-    remove: area.remove,
-  };
-}
 const step = (notes: string): Change[] => [{ do: 'put', thing: 'products', value: madeProduct({ notes }) }];
 
-const top = async (kept: ReturnType<typeof session>) => undosIn(await kept.get(null)).at(-1);
+const top = async (kept: ReturnType<typeof slowSession>) => undosIn(await kept.get(null)).at(-1);
 
 it('a worker that slept and a panel opened later know what can be undone', async () => {
-  const kept = session();
+  const kept = slowSession();
   await createUndoStack(kept).push(step('a'), 'one');
   await createUndoStack(kept).push(step('b'), 'two');
   const stack = createUndoStack(kept);
@@ -31,7 +24,7 @@ it('a worker that slept and a panel opened later know what can be undone', async
 });
 
 it('an act asked twice has the undo of the first', async () => {
-  const kept = session();
+  const kept = slowSession();
   const stack = createUndoStack(kept);
   const key = await stack.push(step('before'), 'one');
   expect(await stack.push(step('after'), 'one')).toBe(key);
@@ -39,7 +32,7 @@ it('an act asked twice has the undo of the first', async () => {
 });
 
 it('a clock that was set back brings no older undo to the top', async () => {
-  const kept = session();
+  const kept = slowSession();
   let now = 5_000_000;
   const stack = createUndoStack(kept, () => now);
   await stack.push(step('a'), 'one');
@@ -49,7 +42,7 @@ it('a clock that was set back brings no older undo to the top', async () => {
 });
 
 it('where there is no room the oldest go first', async () => {
-  const kept = session(3000);
+  const kept = slowSession(3000);
   const stack = createUndoStack(kept);
   for (let i = 0; i < 20; i++) await stack.push(step(`note ${i} ${'x'.repeat(200)}`), String(i));
   expect((await top(kept))!.changes[0]).toMatchObject({
@@ -58,7 +51,7 @@ it('where there is no room the oldest go first', async () => {
 });
 
 it('what does not fit at all is done without an undo', async () => {
-  const kept = session(100);
+  const kept = slowSession(100);
   expect(await createUndoStack(kept).push(step('x'.repeat(500)), 'one')).toBeUndefined();
 });
 

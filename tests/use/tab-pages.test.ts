@@ -1,22 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { TabPage } from '../../src/contract/messages.ts';
 import { badgeOf, createTabPages } from '../../src/use/tab-pages.ts';
-
-function session() {
-  const kept = new Map<string, unknown>();
-  return {
-    get: async (key: string | null) =>
-      key === null
-        ? Object.fromEntries(kept)
-        : Object.fromEntries([...kept].filter(([name]) => name === key)),
-    set: async (values: Record<string, unknown>) => {
-      // The browser keeps JSON, and takes a while.
-      await new Promise((next) => setTimeout(next, 2));
-      for (const [key, value] of Object.entries(values)) kept.set(key, JSON.parse(JSON.stringify(value)));
-    },
-    remove: async (key: string) => void kept.delete(key),
-  };
-}
+import { slowSession } from '../keeping/session.ts';
 
 describe('what a tab shows', () => {
   const page = (name: string, proteins: number[]): TabPage => ({
@@ -26,7 +11,7 @@ describe('what a tab shows', () => {
   });
 
   it('frames of one tab write at once and none is lost; the top frame names the page', async () => {
-    const pages = createTabPages(session());
+    const pages = createTabPages(slowSession());
     await Promise.all([
       pages.put(7, 0, page('top', [2, 1])),
       pages.put(7, 31, page('inner', [3])),

@@ -1,5 +1,5 @@
+import type { StripAt } from '../../../src/use/acts/strip-act.ts';
 import { siteOfSender } from './admit.ts';
-import type { StripAt } from './strip.ts';
 
 /** Where a script of ours stands; every one stands in a tab. Throws where it does not. */
 export function at(sender: chrome.runtime.MessageSender): StripAt {

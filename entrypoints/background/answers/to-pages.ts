@@ -32,7 +32,7 @@ export const toPages = (parts: Parts): Answers => ({
     await parts.tabPages.isShelf(tab, { url, title });
     return parts.shelves.draw(asked, site);
   },
-  'shelf-page': (page, sender) => parts.shelves.take(page, at(sender).site),
+  'shelf-page': (page, sender) => parts.shelves.met.take(page, at(sender).site),
   'shelf-act': (asked, sender) =>
     // First of all: the panel opens only within the press.
     asked.act === 'table'

@@ -5,23 +5,19 @@ import type { Remembered } from '../../../src/store/remembered.ts';
 import { drawShelfBar, drawShelfMark, drawUnread } from '../../../src/ui/describe/draw-shelf.ts';
 import { saysOf } from '../../../src/ui/describe/shelf.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
-import { headInUse, routineInUse } from '../../../src/use/in-use.ts';
 import type { Readings } from '../../../src/use/reading/readings.ts';
 import { filtersFor } from '../../../src/use/shelf/filters.ts';
 import { knowProduct } from '../../../src/use/shelf/know-product.ts';
-import type { labelsFor } from '../../../src/use/shelf/labels-for.ts';
+import type { MetLabels } from '../../../src/use/shelf/met-labels.ts';
 import { rowOf } from '../../../src/use/shelf/row.ts';
 import { inTab } from '../tab/in-tab.ts';
 import { wordsOf } from '../words.ts';
 
-/** What is known of the products behind addresses, by address. */
-type LabelsOf = (addresses: string[], remembered: Remembered) => Promise<ReturnType<typeof labelsFor>>;
-
 /** What a shelf shows by what was read before: marks and bar in the page, rows in the panel. */
-export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: LabelsOf) {
+export function drawnShelves(keeper: Keeper, readings: Readings, met: Pick<MetLabels, 'of'>) {
   /** Tells of a card what is known of its product. */
   async function knowing(cards: CardState[], remembered: Remembered) {
-    const entries = await labelsOf(
+    const entries = await met.of(
       cards.map(({ address }) => address),
       remembered,
     );
@@ -40,8 +36,6 @@ export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: Label
         void keeper.change([{ do: 'set', settings: { shelfTold: true } }]);
       const t = await wordsOf(remembered);
       const knownOf = await knowing(here, remembered);
-      const head = headInUse(remembered);
-      const routine = routineInUse(remembered, head);
       const marks = here.map((card) => {
         const known = knownOf(card);
         return known ? drawShelfMark(saysOf(known, card.name, t), t) : drawUnread(card, t);
@@ -50,18 +44,7 @@ export function drawnShelves(keeper: Keeper, readings: Readings, labelsOf: Label
         lang: t.lang,
         dir: t.dir,
         marks,
-        bar: drawShelfBar(
-          bar,
-          filtersFor({
-            head: Boolean(head),
-            routine: Boolean(routine),
-            steps: routine?.steps.map(({ kind }) => kind) ?? [],
-            wish: (remembered.settings.wishes ?? []).length > 0,
-            price: remembered.settings.shelfPrice !== undefined,
-          }),
-          t,
-          remembered.settings.shelfPrice,
-        ),
+        bar: drawShelfBar(bar, filtersFor(remembered), t, remembered.settings.shelfPrice),
       };
     },
     /** The shelf a tab shows, product by product; null where it shows none. */

@@ -4,30 +4,28 @@ import { ask, type Messages } from '../../../src/contract/messages.ts';
 import type { ShelfActed } from '../../../src/contract/shelf.ts';
 import type { Area } from '../../../src/store/area.ts';
 import type { Keeper } from '../../../src/store/keeper.ts';
-import type { Remembered } from '../../../src/store/remembered.ts';
 import { createShelfCache } from '../../../src/store/shelf-cache.ts';
 import { drawAct } from '../../../src/ui/describe/draw-shelf.ts';
 import type { Acting } from '../../../src/use/acts/acting.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
 import type { Readings } from '../../../src/use/reading/readings.ts';
-import { type ShelfAct, shelfAct, shelfActs } from '../../../src/use/shelf/act.ts';
-import { labelsFor } from '../../../src/use/shelf/labels-for.ts';
+import { shelfAct } from '../../../src/use/shelf/act.ts';
+import { createMetLabels } from '../../../src/use/shelf/met-labels.ts';
+import { withKind } from '../knowing/kinds.ts';
 import { inTab } from '../tab/in-tab.ts';
 import { wordsOf } from '../words.ts';
 import { drawnShelves } from './drawn.ts';
-import { metLabels } from './met.ts';
 
 /** What shelves are answered: marks by what was read before, labels of pages that came, acts on their cards. */
 export function createShelves(keeper: Keeper, readings: Readings, acting: Acting) {
   const cache = createShelfCache(browser.storage.local as unknown as Area, shelfFacts.remembered);
-
-  const labelsOf = async (addresses: string[], { products }: Remembered) =>
-    labelsFor(addresses, await cache.get(addresses), products, shelfFacts.addresses);
+  const { session } = browser.storage;
+  const met = createMetLabels({ cache, session, readings, facts: shelfFacts, withKind });
 
   return {
     cache,
-    ...metLabels(cache, readings),
-    ...drawnShelves(keeper, readings, labelsOf),
+    met,
+    ...drawnShelves(keeper, readings, met),
     /** A press from the keyboard: reads the shelf a tab shows, and looks for one first where nothing was read yet. */
     async press(tab: number, read: (tab: number) => Promise<void>): Promise<void> {
       const page = inTab(tab, 0);
@@ -41,17 +39,16 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
       site: string | undefined,
     ): Promise<ShelfActed> {
       if (originOf(address) !== site) return { said: [] };
-      const remembered = await keeper.remembered();
-      const t = await wordsOf(remembered);
       if (act === 'open') {
         await browser.tabs.create({ url: address });
         return { said: [] };
       }
+      const remembered = await keeper.remembered();
+      const t = await wordsOf(remembered);
       if (act.startsWith('undo:')) return { said: drawAct(await acting.undo(act.slice('undo:'.length)), t) };
-      const entry = (await labelsOf([address], remembered)).get(address);
-      if (!entry || !(shelfActs as readonly string[]).includes(act)) return { said: [] };
-      const asked = shelfAct({ remembered }, entry, act as ShelfAct, id);
-      return { said: drawAct('reason' in asked ? { ok: false, ...asked } : await acting.act(asked, id), t) };
+      const asked = shelfAct({ remembered }, (await met.of([address], remembered)).get(address), act, id);
+      if (!asked) return { said: [] };
+      return { said: 'reason' in asked ? [t(asked.reason)] : drawAct(await acting.act(asked, id), t) };
     },
   };
 }

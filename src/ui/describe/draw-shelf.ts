@@ -7,6 +7,7 @@ import type { PriceLimit } from '../../store/remembered.ts';
 import { stepOf } from '../../use/shelf/filters.ts';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
+import { cameOf } from './came-of.ts';
 import { drawGlyph } from './draw.ts';
 import { drawVerdict } from './draw-strip.ts';
 import { money } from './money.ts';
@@ -180,13 +181,12 @@ const icon = (label: string, d: string, expanded: boolean): Drawing => [
 ];
 
 /** What came of an act, with what takes it back. */
-export const drawAct = (acted: Acted, t: Translate): Drawing[] =>
-  acted.ok
-    ? [
-        ...(acted.say ? [t(acted.say.key, acted.say.values)] : []),
-        ...(acted.undo ? [' ', button('act', `undo:${acted.undo}`, t('shelf.act.undo'))] : []),
-      ]
-    : [t(acted.reason)];
+export function drawAct(acted: Acted, t: Translate): Drawing[] {
+  const came = cameOf(acted, t);
+  if (!came) return [];
+  const undo = came.undo && [' ', button('act', `undo:${came.undo}`, t('shelf.act.undo'))];
+  return [came.words, ...(undo || [])];
+}
 
 function filterWords(id: string, price: string, t: Translate): string {
   const kind = stepOf(id);

@@ -1,4 +1,5 @@
 import type { WxtBrowser } from 'wxt/browser';
+import { oneAtATime } from '../../store/area.ts';
 import type { Site } from '../../store/remembered.ts';
 import { originOf, siteOf } from '../acts/sites.ts';
 import { filesFor, scriptIds as ids, isTaught, scriptsFor, stands } from './reader-scripts.ts';
@@ -10,12 +11,7 @@ type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
  * taught something with a word to ask for it first, and put into the open tabs that have none yet.
  */
 export function createReach(browser: Browser, sites: () => Promise<readonly Site[]>) {
-  let turn: Promise<unknown> = Promise.resolve();
-  const inTurn = (job: () => Promise<void>): Promise<void> => {
-    const done = turn.then(job);
-    turn = done.catch(() => undefined);
-    return done;
-  };
+  const inTurn = oneAtATime(undefined, 'reach');
 
   /** Registers what is granted and known now. Answers the granted origins, and whether anything had to change. */
   async function register() {

@@ -4,23 +4,23 @@ import { headInUse, routineInUse } from '../in-use.ts';
 import { knownProduct } from '../judge/met-product.ts';
 import type { Knowing } from '../knowing.ts';
 
-export const shelfActs = ['keep', 'add', 'pin'] as const;
-export type ShelfAct = (typeof shelfActs)[number];
-
 /**
- * What a press on a shelf's card comes to, as an act like any other. A reason (word key) where it cannot be done
- * from here.
+ * What a press on a shelf's card comes to, as an act like any other: keep, add or pin. A reason (word key) where it
+ * cannot be done from here; undefined where it is none of these, or nothing is known of the card.
  */
 export function shelfAct(
   knowing: Pick<Knowing, 'remembered'>,
-  { text, product }: LabelMet,
-  act: ShelfAct,
+  entry: LabelMet | undefined,
+  act: string,
   id: string,
-): Act | { reason: string } {
+): Act | { reason: string } | undefined {
+  if (!entry) return undefined;
+  const { text, product } = entry;
   const met = { text, facts: product };
   const { kept, kind, facts } = knownProduct(knowing.remembered, met);
   if (act === 'keep') return { act: 'keep', met, id };
   if (act === 'pin') return { act: 'pin', pin: kept ? { product: kept.id } : { met } };
+  if (act !== 'add') return undefined;
   const routine = routineInUse(knowing.remembered, headInUse(knowing.remembered));
   if (!routine) return { reason: 'shelf.no-routine' };
   if (!kind) return { reason: 'shelf.no-kind' };

@@ -1,5 +1,7 @@
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
 import type { ProductKind } from '../../core/product/product.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import { headInUse, routineInUse } from '../in-use.ts';
 import type { Check } from '../judge/judge-product.ts';
 
 /** What filters look at in one product that was read. */
@@ -54,22 +56,14 @@ export const passesOf = (product: Filtered): string[] => {
 const asksHead = new Set(['suits', 'nothing-avoided']);
 
 /** Filters that are offered, in order: none that asks of hair or of a wash day that is not described. */
-export const filtersFor = ({
-  head,
-  routine,
-  wish,
-  price,
-  steps = [],
-}: {
-  head: boolean;
-  routine: boolean;
-  wish: boolean;
-  price: boolean;
-  /** Kinds of step in the wash day in use. */
-  steps?: readonly ProductKind[];
-}): string[] => {
-  const asked = { wish, price, 'fits-day': routine };
+export function filtersFor(remembered: Pick<Remembered, 'heads' | 'routines' | 'settings'>): string[] {
+  const { wishes = [], shelfPrice } = remembered.settings;
+  const head = headInUse(remembered);
+  const routine = routineInUse(remembered, head);
+  const asked = { wish: wishes.length > 0, price: shelfPrice !== undefined, 'fits-day': Boolean(routine) };
   return Object.keys(shelfFilters)
-    .filter((name) => (asksHead.has(name) ? head : (asked[name as keyof typeof asked] ?? true)))
-    .flatMap((name) => (name === 'fits-day' ? [name, ...new Set(steps.map(fitsAs))] : [name]));
-};
+    .filter((name) => (asksHead.has(name) ? Boolean(head) : (asked[name as keyof typeof asked] ?? true)))
+    .flatMap((name) =>
+      name === 'fits-day' ? [name, ...new Set(routine?.steps.map(({ kind }) => fitsAs(kind)))] : [name],
+    );
+}

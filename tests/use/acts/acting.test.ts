@@ -7,6 +7,7 @@ import { createActing } from '../../../src/use/acts/acting.ts';
 import type { Act } from '../../../src/use/acts/acts.ts';
 import { slowArea } from '../../keeping/area.ts';
 import { madeRoutine } from '../../keeping/made.ts';
+import { slowSession } from '../../keeping/session.ts';
 
 const now = () => '2026-03-01T12:00:00.000Z';
 const met = (name = 'Foam') => ({
@@ -16,18 +17,18 @@ const met = (name = 'Foam') => ({
 
 function stage({ quota = 10_000_000, sessionQuota = 10_000_000 } = {}) {
   const local = slowArea({}, { quota });
-  const kept = slowArea({}, { quota: sessionQuota });
-  const session = {
-    get: (key: string | null) => kept.area.get(key === null ? null : [key]),
-    set: kept.area.set,
-    remove: kept.area.remove,
-  };
+  const session = slowSession(sessionQuota);
   /** A worker that was just started over the same storage. */
   const worker = () => {
     const keeper = createKeeper(local.area, { now });
     return { keeper, ...createActing({ keeper, session, practice, reading: () => () => undefined, now }) };
   };
-  return { ...local, worker, undos: async () => undosIn(await session.get(null)), failUndo: kept.failNext };
+  return {
+    ...local,
+    worker,
+    undos: async () => undosIn(await session.get(null)),
+    failUndo: session.failNext,
+  };
 }
 
 it('a double click keeps one product', async () => {

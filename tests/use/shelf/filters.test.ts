@@ -9,6 +9,7 @@ import { concerns } from '../../../src/use/judge/concerns.ts';
 import type { Check } from '../../../src/use/judge/judge-product.ts';
 import { filtersFor, passesOf } from '../../../src/use/shelf/filters.ts';
 import { isUnder, knowProduct } from '../../../src/use/shelf/know-product.ts';
+import { madeHead, madeRoutine } from '../../keeping/made.ts';
 import { knowing, nothing } from '../knowing.ts';
 
 describe('as one step of my wash day', () => {
@@ -29,10 +30,12 @@ describe('as one step of my wash day', () => {
     expect(passesOf({ ...product, kind: undefined, checks: day('suits') }).join()).not.toContain('as:');
   });
   it('is offered for the steps of the day in use, once, where something here fits', () => {
-    const asks = { head: true, routine: true, wish: false, price: false };
-    const filters = filtersFor({ ...asks, steps: ['gel', 'cream', 'gel'] });
+    const [step] = madeRoutine().steps;
+    const steps = (['gel', 'cream', 'gel'] as const).map((kind) => ({ ...step!, kind }));
+    const described = { ...nothing, heads: [madeHead()] };
+    const filters = filtersFor({ ...described, routines: [madeRoutine({ steps })] });
     expect(filters.filter((id) => id.startsWith('as:'))).toEqual(['as:gel', 'as:cream']);
-    expect(filtersFor({ ...asks, routine: false, steps: [] }).join()).not.toContain('as:');
+    expect(filtersFor(described).join()).not.toContain('as:');
     const bar: BarState = {
       open: true,
       products: 3,
@@ -91,9 +94,9 @@ describe('under a price', () => {
       passing: { price: 2 },
       hides: false,
     };
-    const asks = { head: false, routine: false, wish: false };
-    expect(filtersFor({ ...asks, price: false })).not.toContain('price');
-    const drawn = JSON.stringify(drawShelfBar(bar, filtersFor({ ...asks, price: true }), t, limit));
+    expect(filtersFor(nothing)).not.toContain('price');
+    const named = filtersFor({ ...nothing, settings: { ...defaultSettings, shelfPrice: limit } });
+    const drawn = JSON.stringify(drawShelfBar(bar, named, t, limit));
     expect(drawn).toContain('under €5.00 per 100 ml or g (2)');
   });
 

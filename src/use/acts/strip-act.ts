@@ -1,0 +1,34 @@
+import type { TabPage } from '../../contract/messages.ts';
+import type { StripAction } from '../../contract/paint-order.ts';
+import { metOnPage } from '../judge/met-product.ts';
+import type { Act } from './acts.ts';
+import { originOf } from './sites.ts';
+
+/** Where a strip stands: its tab, its frame, and the site that the browser says it is on. */
+export type StripAt = { tab: number; frame: number; site: string | undefined };
+
+/** The panel's place that a press on a strip opens, where it opens one. */
+export const placeFor: Partial<Record<StripAction, string>> = {
+  panel: 'page',
+  add: 'routine',
+  compare: 'compare',
+  picture: 'page',
+};
+
+/**
+ * What any other press on the strip of one list comes to, as an act like any other; a reason (word key) where the
+ * list has gone from the tab.
+ * @param id of the product, where it is to be kept
+ */
+export function actOnStrip(
+  { list, action, id }: { list: number; action: StripAction; id: string },
+  page: TabPage | null,
+  { frame, site }: StripAt,
+): Act | { reason: string } {
+  const found = page?.lists.find((each) => each.id === list && each.frame === frame);
+  if (!page || !found || originOf(page.url) !== site) return { reason: 'page.done.gone' };
+  const met = metOnPage(found, page);
+  if (action === 'pause') return { act: 'pause', url: page.url };
+  if (action === 'not-a-list') return { act: 'not-a-list', url: page.url, text: met.text };
+  return { act: 'keep', met, id };
+}
