@@ -192,8 +192,8 @@ export type Arguments = {
   'plan.at-most-minutes': { n: number };
   'plan.at-most-steps': { n: number };
   'plan.build': { n: number };
-  'plan.carrier.in': { kind: Value };
-  'plan.carrier.seldom': { cadence: Value; kind: Value };
+  'plan.carrier.in': { kind: Value; turns: string };
+  'plan.carrier.seldom': { cadence: Value; kind: Value; turns: string };
   'plan.copied-to': { name: Value; person: Value };
   'plan.file.brings': { n: number };
   'plan.file.had': { names: Value };
@@ -268,7 +268,7 @@ export type Arguments = {
   'routine.calendar.put-off': { kind: Value };
   'routine.calendar.week-of': { date: Value };
   'routine.chart': { name: Value };
-  'routine.chart.allowance': { n: number; used: Value };
+  'routine.chart.allowance': { n: Value; used: Value };
   'routine.chart.no-allowance': { used: Value };
   'routine.copied': { name: Value };
   'routine.copy-of': { name: Value };

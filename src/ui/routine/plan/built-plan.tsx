@@ -12,19 +12,9 @@ import { AnswerHead } from '../../parts/answer-head.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import type { World } from '../../world.ts';
-import { cadenceWords } from '../steps/step-editor.tsx';
 import { wishWords } from '../suggestions.tsx';
+import { carrierWords } from './carrier-words.ts';
 import { PlanSteps } from './plan-steps.tsx';
-
-/** Which step carries the protein, and how often it comes. */
-function carrierWords({ t }: World, { carrier, steps }: BuiltPlan): string {
-  if (carrier === 'none') return t('plan.carrier.none');
-  const step = steps.find(({ kind }) => kind === carrier);
-  const kind = t(`routine.kind.${carrier}`);
-  return step && step.cadence.every !== 'wash'
-    ? t('plan.carrier.seldom', { kind, cadence: cadenceWords(t, step.cadence) })
-    : t('plan.carrier.in', { kind });
-}
 
 /** One plan: what it is, what it costs and lacks, taken with one press. */
 export function BuiltPlanOffer(props: {
@@ -45,7 +35,7 @@ export function BuiltPlanOffer(props: {
   const proof = !plan.best ? 'plan.not-proven' : first ? 'plan.best' : 'plan.best.there';
   return (
     <section class="offer">
-      <AnswerHead answer={plan.answer} title={carrierWords(world, plan)} look="row" />
+      <AnswerHead answer={plan.answer} title={carrierWords(t, plan)} look="row" />
       <PlanSteps world={world} steps={plan.steps} nameOf={nameOf} />
       <p class="hint">
         {t('plan.minutes', { n: plan.minutes })} {t(proof)}
