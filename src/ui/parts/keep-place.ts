@@ -43,13 +43,8 @@ function next({ list, nth, card }: ReturnType<typeof standing>): Element | null 
 export function useKeptPlace(view: RefObject<HTMLElement | null>, place: string, sent: boolean) {
   const scrolled = useRef<Record<string, number>>({});
   const at = useRef(place);
-  useEffect(() => {
-    const remember = () => {
-      scrolled.current[at.current] = window.scrollY;
-    };
-    window.addEventListener('scroll', remember, { passive: true });
-    return () => window.removeEventListener('scroll', remember);
-  }, []);
+  // As it stands before another place is drawn: of the last scroll the browser may not have told yet.
+  if (at.current !== place) scrolled.current[at.current] = window.scrollY;
   // Before it is seen: what a shorter place does to the scroll is not taken for the reader's own.
   useLayoutEffect(() => {
     if (at.current === place) return;

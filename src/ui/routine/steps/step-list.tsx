@@ -32,7 +32,7 @@ export function StepList(props: {
   const list = useRef<HTMLOListElement>(null);
   const [open, setOpen] = useState<string | undefined>();
   const [drag, setDrag] = useState<{ id: string; to: number } | undefined>();
-  const moved = useRef<{ id: string; by: string } | undefined>(undefined);
+  const moved = useRef<{ id: string; by: string; to: number } | undefined>(undefined);
   const nameOf = (id: string) => {
     const step = routine.steps.find((one) => one.id === id);
     return step ? t(`routine.kind.${step.kind}`) : '';
@@ -44,20 +44,22 @@ export function StepList(props: {
     values: { kind: nameOf(id) },
   });
 
-  // A moved row loses the focus in the browser: it is given back to the control that moved it.
+  // A moved row loses the focus in the browser: it is given back to the control that moved it, once it has moved.
   useEffect(() => {
-    const { id, by } = moved.current ?? {};
+    const { id, by, to } = moved.current ?? {};
+    if (id === undefined || routine.steps[to!]?.id !== id) return;
     moved.current = undefined;
-    if (id) list.current?.querySelector<HTMLElement>(`[data-step="${CSS.escape(id)}"] .${by}`)?.focus();
+    list.current?.querySelector<HTMLElement>(`[data-step="${CSS.escape(id)}"] .${by}`)?.focus();
   }, [routine]);
 
   const move = async (id: string, to: number, by: string) => {
     const from = routine.steps.findIndex((step) => step.id === id);
     const at = Math.max(0, Math.min(routine.steps.length - 1, to));
     if (at === from) return;
-    moved.current = { id, by };
+    moved.current = { id, by, to: at };
     const values = { kind: nameOf(id), place: at + 1, n: routine.steps.length };
-    await keep(movedStep(routine, id, at), { key: 'routine.step.moved', values });
+    if (!(await keep(movedStep(routine, id, at), { key: 'routine.step.moved', values })))
+      moved.current = undefined;
   };
 
   /** Place in the order that a height on the screen stands for, the dragged row left out. */
