@@ -2,15 +2,11 @@ import type { Acted } from '../../src/contract/messages.ts';
 import { cameOf } from '../../src/ui/describe/came-of.ts';
 import type { Act } from '../../src/use/acts/acts.ts';
 import { carrying } from '../../src/use/acts/carry.ts';
-import type { Asked } from './asked.ts';
+import type { Ask } from './asked.ts';
 import type { State } from './state.ts';
 
 /** What the panel has done: the background does it, the panel says what came of it. */
-export function createDoing(
-  state: State,
-  asked: Asked,
-  after: { drawSoon(): void; recall(): Promise<void> },
-) {
+export function createDoing(state: State, asked: Ask, after: { drawSoon(): void; recall(): Promise<void> }) {
   let nth = 0;
   let toldFull = false;
 

@@ -2,7 +2,7 @@ import { ask } from '../../src/contract/messages.ts';
 import type { Said } from '../../src/ui/parts/toast.tsx';
 import type { PlaceName, World } from '../../src/ui/world.ts';
 import { readingCache } from '../../src/use/reading/reading-cache.ts';
-import type { Asked } from './asked.ts';
+import type { Ask } from './asked.ts';
 import { createDoing } from './doing.ts';
 import { followStore } from './follow-store.ts';
 import { followTab, heldTab } from './follow-tab.ts';
@@ -27,7 +27,7 @@ export function livePanel(
     const world = worldOf({ browser, state, held, asked, doing, reading, go });
     draw({ world, place: state.place, said: state.said });
   });
-  const asked: Asked = (name, request) => ask(browser.runtime as never, name, request);
+  const asked: Ask = (name, request) => ask(browser.runtime as never, name, request);
   const failed = () => doing.say(state.t('shell.no-background'));
   const reading = readingCache((texts) => asked('read', texts), drawSoon, failed);
   const { recall } = followStore(browser, state, {

@@ -1,8 +1,8 @@
 import type { World } from '../../src/ui/world.ts';
-import type { Asked } from './asked.ts';
+import type { Ask } from './asked.ts';
 
 /** The shelf of the tab in view. */
-export const shelfOf = (tab: number, asked: Asked, save: World['save']): NonNullable<World['shelf']> => ({
+export const shelfOf = (tab: number, asked: Ask, save: World['save']): NonNullable<World['shelf']> => ({
   rows: () => asked('shelf-rows', { tab }),
   read: async () => void (await asked('press-shelf', { tab })),
   save: async (rows) => {

@@ -4,8 +4,8 @@ import { removedOf } from '../../src/store/undo-stack.ts';
 import type { World } from '../../src/ui/world.ts';
 import { practiceOf, readOptionsOf } from '../../src/use/practice-of.ts';
 import type { readingCache } from '../../src/use/reading/reading-cache.ts';
-import { dayOf } from '../../src/use/today.ts';
-import type { Asked } from './asked.ts';
+import { isoDay } from '../../src/use/today.ts';
+import type { Ask } from './asked.ts';
 import type { Doing } from './doing.ts';
 import { openStore, save } from './files.ts';
 import { picturesOf } from './pictures.ts';
@@ -17,7 +17,7 @@ type Parts = {
   state: State;
   /** Tab that the panel stays with; none where it follows the tab in view. */
   held: number | undefined;
-  asked: Asked;
+  asked: Ask;
   doing: Doing;
   reading: ReturnType<typeof readingCache>;
   go: World['go'];
@@ -29,7 +29,7 @@ export function worldOf({ browser, state, asked, doing, reading, go, ...parts }:
     t: state.t,
     practice: practiceOf(practice, state.remembered),
     sources,
-    today: dayOf(new Date()),
+    today: isoDay(new Date()),
     now: () => new Date().toISOString(),
     remembered: state.remembered,
     page: state.page,

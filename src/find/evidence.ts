@@ -3,7 +3,7 @@ import { endsOf } from './ends.ts';
 import type { Finder } from './finder.ts';
 import { formSays } from './form-says.ts';
 import { wordsOf } from './headings.ts';
-import type { Judged } from './judged.ts';
+import type { JudgedRun } from './judged.ts';
 import { leadOf, leadSays } from './lead-says.ts';
 import type { Page } from './lines.ts';
 import { namesSay } from './names-say.ts';
@@ -20,7 +20,7 @@ export function judge(
   lead: Stop | undefined,
   finder: Finder,
   about: string,
-): Judged | undefined {
+): JudgedRun | undefined {
   const names = withoutStrangers(page, run, lead);
   const [first, last] = [names[0], names.at(-1)];
   if (!first || !last) return undefined;

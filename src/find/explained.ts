@@ -1,6 +1,6 @@
 import { endsOf } from './ends.ts';
 import type { Finder } from './finder.ts';
-import type { Judged } from './judged.ts';
+import type { JudgedRun } from './judged.ts';
 import { isKnownKind, isNameKind } from './kinds.ts';
 import type { Page } from './lines.ts';
 import { blockAt, upFrom } from './page-text.ts';
@@ -28,8 +28,8 @@ export function* explainedIn(
   last: number,
   finder: Finder,
   about: string,
-): Generator<void, Judged[]> {
-  const found: Judged[] = [];
+): Generator<void, JudgedRun[]> {
+  const found: JudgedRun[] = [];
   const headings = steps.filter(
     (step): step is Stop => 'stop' in step && step.stop === 'heading' && !step.inline,
   );

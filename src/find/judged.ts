@@ -4,7 +4,7 @@ import type { Item } from './steps.ts';
 export type Evidence = { what: string; count: number; points: number };
 
 /** A run of names with what speaks for its being a cosmetic list. */
-export type Judged = {
+export type JudgedRun = {
   isList: boolean;
   names: Item[];
   evidence: Evidence[];

@@ -2,7 +2,7 @@ import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts'
 import { atOnce } from '../core/at-once.ts';
 import { embeddedLines } from './embedded.ts';
 import type { Finder } from './finder.ts';
-import type { Judged } from './judged.ts';
+import type { JudgedRun } from './judged.ts';
 import { fold } from './letters.ts';
 import { blockAt, looseText, upFrom } from './page-text.ts';
 import { textAndPieces } from './pieces.ts';
@@ -66,7 +66,7 @@ function* placesIn(page: PageText, i: number, finder: Finder, setting: Setting):
 }
 
 /** The letters of a list; of one that is explained, its names alone, one a line. */
-function lettersOf(page: PageText, { from, to, parts = [{ from, to }], soft }: Judged) {
+function lettersOf(page: PageText, { from, to, parts = [{ from, to }], soft }: JudgedRun) {
   const whole: ReturnType<typeof textAndPieces> = { text: '', pieces: [] };
   for (const part of parts) {
     const { text, pieces } = textAndPieces(page, part.from, part.to, soft);
@@ -87,7 +87,7 @@ function pointedAt(page: PageText, i: number, { from, to, via }: NonNullable<Pag
   return text.trim() ? [{ text, via, places: pieces.length > 0 ? [{ in: i, pieces }] : [] }] : [];
 }
 
-function viaOf(around: PageText['elements'], { headed }: Judged): string {
+function viaOf(around: PageText['elements'], { headed }: JudgedRun): string {
   for (const { tag, role } of around) {
     if (tag === 'details' || tag === 'table' || tag === 'dl') return tag;
     if (tag === 'dialog' || role === 'dialog') return 'dialog';

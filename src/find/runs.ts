@@ -3,7 +3,7 @@ import { judge } from './evidence.ts';
 import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
 import { beginsAnew, joins, wrapped } from './joins.ts';
-import type { Judged } from './judged.ts';
+import type { JudgedRun } from './judged.ts';
 import { type Page, pageOf } from './lines.ts';
 import { around, blockAt, upFrom } from './page-text.ts';
 import { placesToLook } from './places-to-look.ts';
@@ -18,13 +18,13 @@ const pauseEvery = 50; // lines
 export type Setting = {
   /** The page's name, title and path, in lower case. */
   about: string;
-  each?: ((judged: Judged, page: Page) => void) | undefined;
+  each?: ((judged: JudgedRun, page: Page) => void) | undefined;
 };
 
 /** Every part of a page's letters that reads as a cosmetic list, in order. Pauses between parts of the work. */
-export function* findRuns(stream: PageText, finder: Finder, setting: Setting): Generator<void, Judged[]> {
+export function* findRuns(stream: PageText, finder: Finder, setting: Setting): Generator<void, JudgedRun[]> {
   const page = pageOf(stream);
-  const found: Judged[] = [];
+  const found: JudgedRun[] = [];
   let budget = mostLines;
   for (const [first, last] of yield* placesToLook(page, finder)) {
     const steps: Step[] = [];
@@ -51,7 +51,7 @@ function* runsOf(
   steps: Step[],
   finder: Finder,
   setting: Setting,
-  found: Judged[],
+  found: JudgedRun[],
 ): Generator<void, void> {
   let run: Item[] = [];
   let lead: Stop | undefined; // the last stop that says what follows

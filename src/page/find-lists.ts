@@ -3,7 +3,7 @@ import { entries, findingFacts, limits, patterns } from '../../dictionary/index.
 import { createLookup } from '../core/names/lookup.ts';
 import type { ProductFacts } from '../core/product/product.ts';
 import { createFinder, type Finder } from '../find/finder.ts';
-import type { Judged } from '../find/judged.ts';
+import type { JudgedRun } from '../find/judged.ts';
 import { listsIn } from '../find/lists-in.ts';
 import { type Piece, piecesOf } from './read/letters.ts';
 import { locate } from './read/locate.ts';
@@ -49,7 +49,7 @@ export function findLists(root: Document | ShadowRoot | Element): FoundList[] {
 /** Every run of names under `root` with what speaks for and against its being a list: for `npm run coverage -- --why`. */
 export function explain(root: Document) {
   const located = locate(root);
-  const runs: { letters: string; kinds: string; judged: Judged }[] = [];
+  const runs: { letters: string; kinds: string; judged: JudgedRun }[] = [];
   if (located)
     listsIn([located.sent], readClues(root), ownFinder(), (judged, { text }) => {
       const letters = text.slice(judged.from, judged.to);

@@ -1,5 +1,5 @@
 import type { Product } from '../core/product/product.ts';
-import { bareName, isSameProduct, mergeProducts } from '../core/product/same-product.ts';
+import { isSameProduct, mergeProducts, nameWithoutMaker } from '../core/product/same-product.ts';
 import type { Everything } from './everything.ts';
 import {
   type Change,
@@ -132,13 +132,13 @@ function record<V>(
 function merged(file: Everything, there: There) {
   const here = new Map<string, string>();
   const byId = new Map(there.products.map((product) => [product.id, product]));
-  const byName = Map.groupBy(there.products, bareName);
+  const byName = Map.groupBy(there.products, nameWithoutMaker);
   const made = new Map<string, Product>();
   for (const product of file.products) {
     const same =
       byId.get(product.id) ??
       byName
-        .get(bareName(product))
+        .get(nameWithoutMaker(product))
         ?.find((kept) => isSameProduct(kept, { facts: product, text: product.labels[0]?.text ?? '' }));
     if (same) here.set(product.id, same.id);
     const id = same?.id ?? product.id;

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import type { Said } from '../core/judge/finding.ts';
 import { type PlanFile, planFileVersion } from '../core/plan/plan-file.ts';
+import { pathWords } from './path-words.ts';
 import { cadenceOf, kind, use } from './schemas.ts';
 
 export type PlanReading = { ok: true; plan: PlanFile } | { ok: false; said: Said };
@@ -78,8 +79,3 @@ export function readPlanFile(content: string): PlanReading {
   if (lost) return no('wrong', { where: `steps ${lost.product}` });
   return { ok: true, plan: result.data };
 }
-
-const pathWords = (path: readonly PropertyKey[]) =>
-  path
-    .map((part, at) => (typeof part === 'number' ? `[${part + 1}]` : `${at > 0 ? '.' : ''}${String(part)}`))
-    .join('');

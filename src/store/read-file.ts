@@ -4,6 +4,7 @@ import type { Said } from '../core/judge/finding.ts';
 import { idOf } from './contents.ts';
 import { type Everything, everythingSchema } from './everything.ts';
 import { currentVersion, isRecord, migrate, type Raw } from './migrations.ts';
+import { pathWords } from './path-words.ts';
 import { things } from './remembered.ts';
 import { schemaOf } from './schemas.ts';
 
@@ -111,9 +112,6 @@ function offsetOf(tree: Node, path: Path): number {
   }
   return tree.offset;
 }
-
-const pathWords = (path: Path) =>
-  path.map((part, i) => (typeof part === 'number' ? `[${part}]` : i > 0 ? `.${part}` : part)).join('');
 
 /** Offset → line and column, counted from 1, over the line ends of any system. */
 function places(text: string): (offset: number) => { line: number; column: number } {

@@ -1,5 +1,19 @@
 import * as z from 'zod/mini';
-import type { Avoid, AvoidableRole, Head, StretchTest } from '../core/hair/head.ts';
+import {
+  type Avoid,
+  type AvoidableRole,
+  damageAges,
+  damageKinds,
+  damageLengths,
+  densities,
+  type Head,
+  porosities,
+  type StretchTest,
+  scalps,
+  shapes,
+  thicknesses,
+  waters,
+} from '../core/hair/head.ts';
 import { allergens } from '../core/names/entry.ts';
 import { toldKinds } from '../core/names/told-as.ts';
 import { type Product, type ProductFacts, productKinds } from '../core/product/product.ts';
@@ -17,7 +31,6 @@ const mm = z.number().check(z.positive(), z.lte(3000));
 const amount = z.number().check(z.nonnegative());
 export const use = z.enum(['rinse-off', 'leave-on']);
 export const kind = z.enum(productKinds);
-const three = z.enum(['low', 'medium', 'high']);
 
 const avoidableRoles = [
   'film-former',
@@ -52,20 +65,20 @@ const avoid = z.object({
 const head = z.object({
   id,
   name: text,
-  thickness: z.exactOptional(z.enum(['fine', 'medium', 'coarse'])),
-  porosity: z.exactOptional(three),
+  thickness: z.exactOptional(z.enum(thicknesses)),
+  porosity: z.exactOptional(z.enum(porosities)),
   damage: z.exactOptional(
     z.object({
-      kinds: z.array(z.enum(['bleach', 'permanent-colour', 'relaxer', 'perm', 'heat', 'sun-or-salt'])),
-      length: z.exactOptional(z.enum(['ends', 'half', 'most'])),
-      recent: z.exactOptional(z.enum(['weeks', 'months', 'longer'])),
+      kinds: z.array(z.enum(damageKinds)),
+      length: z.exactOptional(z.enum(damageLengths)),
+      recent: z.exactOptional(z.enum(damageAges)),
     }),
   ),
-  density: z.exactOptional(three),
-  shape: z.exactOptional(z.enum(['wavy', 'curly', 'coily'])),
-  scalpKind: z.exactOptional(z.enum(['oily', 'normal', 'dry', 'sensitive', 'flaky'])),
+  density: z.exactOptional(z.enum(densities)),
+  shape: z.exactOptional(z.enum(shapes)),
+  scalpKind: z.exactOptional(z.enum(scalps)),
   scalp: z.exactOptional(text),
-  water: z.exactOptional(z.enum(['soft', 'hard'])),
+  water: z.exactOptional(z.enum(waters)),
   avoid: z.array(avoid),
   stretch: z.array(stretchTest),
   setAside: z.array(text),

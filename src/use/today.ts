@@ -1,3 +1,3 @@
 /** ISO date of the reader's own day. */
-export const dayOf = (now: Date): string =>
+export const isoDay = (now: Date): string =>
   [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, '0')).join('-');

@@ -233,16 +233,16 @@ describe('a bad file', () => {
   it('is good before it is spoilt', () => expect(readFile(good).ok).toBe(true));
 
   it.each<[string, string, string, string, string, number?]>([
-    ['a wrong word', '"coarse"', '"thick"', 'heads[0].thickness', 'keeping.issue.invalid_value'],
-    ['a text for a number', '200', '"big"', 'products[0].size', 'keeping.issue.invalid_type'],
+    ['a wrong word', '"coarse"', '"thick"', 'heads[1].thickness', 'keeping.issue.invalid_value'],
+    ['a text for a number', '200', '"big"', 'products[1].size', 'keeping.issue.invalid_type'],
     [
       'a wrong date',
       '"2026-01-09"',
       '"9 January"',
-      'heads[0].stretch[0].date',
+      'heads[1].stretch[1].date',
       'keeping.issue.invalid_format',
     ],
-    ['an empty id', '"p2"', '""', 'products[1].id', 'keeping.issue.too_small'],
+    ['an empty id', '"p2"', '""', 'products[2].id', 'keeping.issue.too_small'],
   ])('%s is told by line and column', (_what, from, to, path, key) => {
     const reading = readFile(good.replace(from, to));
     if (reading.ok) throw new Error('it was taken');
@@ -254,7 +254,7 @@ describe('a bad file', () => {
     if (reading.ok) throw new Error('it was taken');
     const [issue] = reading.issues;
     expect(issue).toMatchObject({
-      path: 'heads[0].name',
+      path: 'heads[1].name',
       said: { key: 'keeping.issue.invalid_type', values: { expected: 'string' } },
     });
     expect(issue!.line).toBe(placeOf('"heads"').line + 1);
@@ -263,7 +263,7 @@ describe('a bad file', () => {
   it('a thing that stands there twice is told at the second', () => {
     const reading = readFile(good.replace('"p2"', '"p1"'));
     if (reading.ok) throw new Error('it was taken');
-    expect(reading.issues).toMatchObject([{ path: 'products[1]', said: { key: 'keeping.issue.twice' } }]);
+    expect(reading.issues).toMatchObject([{ path: 'products[2]', said: { key: 'keeping.issue.twice' } }]);
     expect(reading.issues[0]!.line).toBe(placeOf('"id": "p2"').line - 1);
   });
 

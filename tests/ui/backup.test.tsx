@@ -47,7 +47,7 @@ it('a bad file is told line by line and changes nothing', async () => {
   const before = remembered();
   await pick((saved[0]!.content as string).replace('"coarse"', '"thick"'));
   expect(text()).toContain('This file cannot be imported. Nothing was changed.');
-  expect(text()).toMatch(/Line \d+, column \d+ heads\[0\]\.thickness: This is none of the words/);
+  expect(text()).toMatch(/Line \d+, column \d+ heads\[1\].thickness: This is none of the words/);
   expect(remembered()).toEqual(before);
   await pick('{');
   expect(text()).toContain('Line 1, column 2: This is where the file stops being JSON.');

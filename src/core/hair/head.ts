@@ -1,12 +1,22 @@
 import type { OwnAmounts } from '../amounts/own-amounts.ts';
 import type { Allergen, Role } from '../names/entry.ts';
 
-export type Thickness = 'fine' | 'medium' | 'coarse';
-export type Porosity = 'low' | 'medium' | 'high';
-export type Density = 'low' | 'medium' | 'high';
-export type Shape = 'wavy' | 'curly' | 'coily';
-export type Scalp = 'oily' | 'normal' | 'dry' | 'sensitive' | 'flaky';
-export type DamageKind = 'bleach' | 'permanent-colour' | 'relaxer' | 'perm' | 'heat' | 'sun-or-salt';
+export const thicknesses = ['fine', 'medium', 'coarse'] as const;
+export const porosities = ['low', 'medium', 'high'] as const;
+export const densities = ['low', 'medium', 'high'] as const;
+export const shapes = ['wavy', 'curly', 'coily'] as const;
+export const scalps = ['oily', 'normal', 'dry', 'sensitive', 'flaky'] as const;
+export const waters = ['soft', 'hard'] as const;
+export const damageKinds = ['bleach', 'permanent-colour', 'relaxer', 'perm', 'heat', 'sun-or-salt'] as const;
+export const damageLengths = ['ends', 'half', 'most'] as const;
+export const damageAges = ['weeks', 'months', 'longer'] as const;
+
+export type Thickness = (typeof thicknesses)[number];
+export type Porosity = (typeof porosities)[number];
+export type Density = (typeof densities)[number];
+export type Shape = (typeof shapes)[number];
+export type Scalp = (typeof scalps)[number];
+export type DamageKind = (typeof damageKinds)[number];
 
 export type StretchTest = {
   id: string;
@@ -55,8 +65,8 @@ export type Head = {
   damage?: {
     kinds: DamageKind[];
     /** Share of the length that is damaged. */
-    length?: 'ends' | 'half' | 'most';
-    recent?: 'weeks' | 'months' | 'longer';
+    length?: (typeof damageLengths)[number];
+    recent?: (typeof damageAges)[number];
   };
   density?: Density;
   shape?: Shape;
@@ -64,7 +74,7 @@ export type Head = {
   /** What the reader noted on the scalp: for them to remember, read by no rule. */
   scalp?: string;
   /** Lime in the water. */
-  water?: 'soft' | 'hard';
+  water?: (typeof waters)[number];
   avoid: Avoid[];
   stretch: StretchTest[];
   /** Reasons of the allowance the reader set aside (reason ids), and an allowance set by hand. */

@@ -1,4 +1,4 @@
-import type { Head } from '../hair/head.ts';
+import { type Head, porosities, thicknesses } from '../hair/head.ts';
 import { type AllowanceReading, allowances, damageOf } from '../hair/tolerance.ts';
 import type { Practice } from './practice.ts';
 
@@ -36,9 +36,6 @@ type Told = Pick<Head, 'thickness' | 'porosity' | 'damage'>;
 
 /** What was not told and matters: its answers are all tried. */
 export type Untold = keyof Told;
-
-const thicknesses = ['fine', 'medium', 'coarse'] as const;
-const porosities = ['low', 'medium', 'high'] as const;
 
 /** The numbers of a head as described; as many as there are heads it may be where an answer is missing. */
 export function hairNumbers(context: HairContext): { numbers: HairNumbers[]; untold: Untold[] } {

@@ -134,10 +134,10 @@ export function createLookup(
   const close = createClose(names);
   const mend = createMend(names, patterns, (normal) => named(normal, normal));
   const sources = createSourceWords(limits.sourceWords ?? []);
-  const met = onceEach<Met>(mostRemembered);
+  const met = onceEach<WithFact>(mostRemembered);
 
-  const meet = (raw: string): Met => (raw.length > longestName ? unmet : met(raw, () => search(raw)));
-  const search = (raw: string): Met => {
+  const meet = (raw: string): WithFact => (raw.length > longestName ? unmet : met(raw, () => search(raw)));
+  const search = (raw: string): WithFact => {
     const direct = byKey(keyOf(normalName(raw)));
     if (direct) return direct;
     const forms = nameForms(raw);
@@ -154,13 +154,13 @@ export function createLookup(
     const other = pair && meet(pair[1]);
     return other?.fact ? (meet(pair![0]).fact ? meet(pair![0]) : other) : unmet;
   };
-  const named = (normal: string, printed: string): Met | undefined => {
+  const named = (normal: string, printed: string): WithFact | undefined => {
     const entry = byKey(keyOf(normal));
     if (entry) return entry;
     const rule = ruleOf(normal);
     return rule && { found: { how: 'pattern', name: printed }, fact: rule };
   };
-  const byKey = (key: string): Met | undefined => {
+  const byKey = (key: string): WithFact | undefined => {
     const hit = filed.get(key);
     return hit && { found: { how: hit.how, name: hit.entry.name }, fact: hit.entry };
   };
@@ -231,10 +231,10 @@ const built = ({ match, not }: Pattern): Built => ({
 });
 
 const unknown: Known = { moisture: [], roles: [], allergens: [], functions: [], sources: [] };
-const unmet: Met = { found: { how: 'none', close: [] }, fact: undefined };
+const unmet: WithFact = { found: { how: 'none', close: [] }, fact: undefined };
 
 type Filed = { entry: Entry; how: 'exact' | 'alias' };
-export type Met = { found: Found; fact: Entry | Pattern | undefined };
+export type WithFact = { found: Found; fact: Entry | Pattern | undefined };
 
 const mostRemembered = 5000; // answers kept by one lookup
 const longestName = 800; // letters: nothing longer is a name

@@ -7,7 +7,8 @@ const lookAlikes: Record<string, string> = Object.fromEntries(
     ['ΑΒΕΖΗΙΚΜΝΟΡΤΥΧαεικνορτυχ', 'ABEZHIKMNOPTYXaeikvoptux'],
   ].flatMap(([from, to]) => [...from!].map((letter, i) => [letter, to![i] ?? letter])),
 );
-const unmarked: Record<string, string> = {
+/** Letters that no normal form of Unicode parts from their mark. */
+export const unmarked: Record<string, string> = {
   ß: 'ss',
   æ: 'ae',
   œ: 'oe',
@@ -62,10 +63,10 @@ export function normalName(printed: string): string {
   return name;
 }
 
-/** What names are filed under: the normal form without spaces, hyphens, full stops and apostrophes. */
 /** The normal form of a name without what stands in brackets beside it. */
 export const bareName = (printed: string): string => normalName(printed).replace(/\s*\([^)]*\)/g, '');
 
+/** What names are filed under: the normal form without spaces, hyphens, full stops and apostrophes. */
 export function keyOf(normal: string): string {
   return normal.replace(/[ \-.']+/g, '');
 }

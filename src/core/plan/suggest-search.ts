@@ -2,7 +2,7 @@ import type { Day } from '../wash-day/rules/day.ts';
 import { type Option, withOptions } from './moves.ts';
 import { asker, type Clash, helper, reach } from './suggest-ask.ts';
 
-export type Found = {
+export type FoundMoves = {
   /** Smallest sets of options that leave no clash; one empty set when there was none. */
   solutions: Option[][];
   /** Days looked at. */
@@ -22,7 +22,7 @@ const lookAround = 400;
  * clashes that no one change can help with together each need their own, which bounds what is still needed.
  * After `patience` days it gives up and says so.
  */
-export function searchFewest(day: Day, options: readonly Option[], patience: number): Found {
+export function searchFewest(day: Day, options: readonly Option[], patience: number): FoundMoves {
   const ask = asker(reach(day, options));
   const helping = helper(day, options);
   const spots = options.map(touches);

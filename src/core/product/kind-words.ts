@@ -1,3 +1,4 @@
+import { unmarked } from '../names/normal-form.ts';
 import { phraseFinder } from '../names/phrases.ts';
 import type { ProductKind } from './product.ts';
 
@@ -112,5 +113,4 @@ function foldTitle(text: string): string {
   return ` ${plain} `;
 }
 
-const unmarked: Record<string, string> = { ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l', đ: 'd', ı: 'i' };
 const longestTitle = 400; // letters

@@ -1,7 +1,7 @@
 import { type LabelText, type Product, type ProductFacts, type ProductSource, usualUse } from './product.ts';
 
 /** What a page (or the reader's paste) says of one product. */
-export type Met = { facts: ProductFacts; text: string; now: string };
+export type MetNow = { facts: ProductFacts; text: string; now: string };
 
 /** Letters and digits only, without accents, case or sizes: "Élan Gel, 250 ml" and "elan gel" are one name. */
 export const plainName = (name: string) =>
@@ -31,7 +31,7 @@ export const plainLabel = (text: string) =>
 type Named = Pick<Product, 'name' | 'labels' | 'sources'> & { maker?: string };
 
 /** What a product is called without its maker and size: only products of one such name can be the same. */
-export const bareName = ({ name, maker }: { name: string; maker?: string }) => {
+export const nameWithoutMaker = ({ name, maker }: { name: string; maker?: string }) => {
   const plain = plainName(name);
   const by = maker ? plainName(maker) : '';
   return by && plain.startsWith(`${by} `) ? plain.slice(by.length + 1) : plain;
@@ -41,11 +41,11 @@ export const bareName = ({ name, maker }: { name: string; maker?: string }) => {
  * Whether this is the product kept: on the same page; or of the same maker under the same name; or, where one
  * of the makers is not told, under the same name with the same list. Different makers are never one product.
  */
-export function isSameProduct(kept: Named, { facts, text }: Pick<Met, 'facts' | 'text'>): boolean {
+export function isSameProduct(kept: Named, { facts, text }: Pick<MetNow, 'facts' | 'text'>): boolean {
   const makers = [kept.maker, facts.maker].map((maker) => maker && plainName(maker));
   const oneMaker = makers[0] && makers[1] ? makers[0] === makers[1] : undefined;
   if (oneMaker === false) return false;
-  const names = [bareName(kept), bareName(facts)];
+  const names = [nameWithoutMaker(kept), nameWithoutMaker(facts)];
   const sameName = names[0] === names[1] && names[0] !== '';
   const page = pageAddress(facts.url);
   // One page may sell several products (a set, a shelf): the name has to agree as well.
@@ -61,14 +61,14 @@ const byName = new WeakMap<readonly Product[], Map<string, Product[]>>();
 
 /** Products by their bare names, in order: only those of one such name can be the same. */
 function namedAlike(products: readonly Product[], name: string): readonly Product[] {
-  const known = byName.get(products) ?? Map.groupBy(products, bareName);
+  const known = byName.get(products) ?? Map.groupBy(products, nameWithoutMaker);
   byName.set(products, known);
   return known.get(name) ?? [];
 }
 
 /** The product kept that this one is, if any. */
-export const findSame = (products: readonly Product[], met: Pick<Met, 'facts' | 'text'>) =>
-  namedAlike(products, bareName(met.facts)).find((product) => isSameProduct(product, met));
+export const findSame = (products: readonly Product[], met: Pick<MetNow, 'facts' | 'text'>) =>
+  namedAlike(products, nameWithoutMaker(met.facts)).find((product) => isSameProduct(product, met));
 
 export type Kept = { product: Product; happened: 'new' | 'same' | 'source-added' | 'label-changed' };
 
@@ -78,7 +78,7 @@ export type Kept = { product: Product; happened: 'new' | 'same' | 'source-added'
  */
 export function keepMet(
   products: readonly Product[],
-  met: Met,
+  met: MetNow,
   id: string,
   owned?: boolean,
   as?: string,
@@ -120,13 +120,13 @@ function renamed(kept: Product, { name, maker }: ProductFacts): Product {
   return { ...kept, name, ...(maker && { maker }), notes: notes.filter(Boolean).join('\n') };
 }
 
-const labelOf = ({ facts, text, now }: Met): LabelText => ({
+const labelOf = ({ facts, text, now }: MetNow): LabelText => ({
   text,
   seen: now,
   ...(facts.url && { url: facts.url }),
 });
 
-const sourceOf = ({ facts, now }: Met): ProductSource[] =>
+const sourceOf = ({ facts, now }: MetNow): ProductSource[] =>
   facts.url
     ? [
         {
@@ -138,7 +138,7 @@ const sourceOf = ({ facts, now }: Met): ProductSource[] =>
     : [];
 
 /** Adds a label that is new; all earlier ones are kept. */
-function withLabel(labels: LabelText[], met: Met): { labels: LabelText[]; changed: boolean } {
+function withLabel(labels: LabelText[], met: MetNow): { labels: LabelText[]; changed: boolean } {
   if (!met.text.trim()) return { labels, changed: false };
   const at = labels.findIndex(({ text }) => plainLabel(text) === plainLabel(met.text));
   if (at < 0) return { labels: [labelOf(met), ...labels], changed: labels.length > 0 };
@@ -148,7 +148,7 @@ function withLabel(labels: LabelText[], met: Met): { labels: LabelText[]; change
   return { labels: [labelOf(met), ...labels.toSpliced(at, 1)], changed: true };
 }
 
-function withSource(sources: ProductSource[], met: Met): { sources: ProductSource[]; added: boolean } {
+function withSource(sources: ProductSource[], met: MetNow): { sources: ProductSource[]; added: boolean } {
   const [source] = sourceOf(met);
   if (!source) return { sources, added: false };
   const at = sources.findIndex(

@@ -4,7 +4,7 @@ import type { Manners, Unread } from '../../contract/shelf.ts';
  * The only code of the extension that asks a shop for anything. It runs after a press, on the shop's own page, and
  * asks that shop for pages it links to: GET, no cookies, no referrer, never on to another site.
  */
-export type Asked = { page: string; address: string } | { why: Unread; again?: number };
+export type ShopAnswer = { page: string; address: string } | { why: Unread; again?: number };
 
 /** What asking needs from outside; tests hand in their own. */
 export type Line = {
@@ -26,7 +26,7 @@ export async function askShop(
   { bytesAtMost, secondsAtMost }: Manners,
   line: Line,
   signal: AbortSignal,
-): Promise<Asked> {
+): Promise<ShopAnswer> {
   if (!line.online()) return { why: 'offline' };
   const late = AbortSignal.timeout(secondsAtMost * 1000);
   const ended = (): Unread | undefined =>

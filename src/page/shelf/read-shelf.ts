@@ -1,5 +1,5 @@
 import type { EndedWhy, Manners, Unread } from '../../contract/shelf.ts';
-import { type Asked, askShop, type Line } from './ask-shop.ts';
+import { askShop, type Line, type ShopAnswer } from './ask-shop.ts';
 import { askRobots, type Robots } from './robots.ts';
 
 /** What reading a shelf needs from outside. */
@@ -150,7 +150,7 @@ export function createShelfReading(
     say(ended);
   }
 
-  async function outcomeOf(address: string, came: Asked): Promise<Unread | undefined> {
+  async function outcomeOf(address: string, came: ShopAnswer): Promise<Unread | undefined> {
     return 'page' in came ? line.take(address, came) : came.why;
   }
 

@@ -1,13 +1,11 @@
 import { useId } from 'preact/hooks';
-import type { Head, Porosity, Thickness } from '../../core/hair/head.ts';
+import { type Head, porosities, thicknesses } from '../../core/hair/head.ts';
 import type { AllowanceReading } from '../../core/hair/tolerance.ts';
 import type { AllowancePractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 import { AllowanceMarks } from './allowance-marks.tsx';
 import { inLines, linesOf } from './room-for-words.ts';
 
-const rows: Thickness[] = ['fine', 'medium', 'coarse'];
-const columns: Porosity[] = ['low', 'medium', 'high'];
 const left = 80;
 const top = 38;
 const wide = 81;
@@ -44,7 +42,7 @@ export function Matrix(props: {
   if (moved)
     place.push(t(allowance?.byHand ? 'hair.matrix.by-hand' : 'hair.matrix.moved', { level: level(moved) }));
   const lines = place.flatMap(wrapped);
-  const cells = rows.flatMap((thickness) => columns.map((porosity) => ({ thickness, porosity })));
+  const cells = thicknesses.flatMap((thickness) => porosities.map((porosity) => ({ thickness, porosity })));
   return (
     <svg
       class="chart matrix"
@@ -77,12 +75,12 @@ export function Matrix(props: {
       >
         {t('hair.matrix.rows')}
       </text>
-      {columns.map((porosity, c) => (
+      {porosities.map((porosity, c) => (
         <text key={porosity} x={left + (c + 0.5) * wide} y={top - 9} text-anchor="middle" class="head">
           {t(`hair.porosity.${porosity}`)}
         </text>
       ))}
-      {rows.map((thickness, r) => (
+      {thicknesses.map((thickness, r) => (
         <g key={thickness}>
           <path
             d={`M22 ${top + (r + 0.5) * tall + 12}H${left - 10}`}
@@ -95,8 +93,8 @@ export function Matrix(props: {
         </g>
       ))}
       {cells.map(({ thickness, porosity }) => {
-        const x = left + columns.indexOf(porosity) * wide;
-        const y = top + rows.indexOf(thickness) * tall;
+        const x = left + porosities.indexOf(porosity) * wide;
+        const y = top + thicknesses.indexOf(thickness) * tall;
         const of = base[thickness][porosity];
         const words = inCell(level(of));
         const mine = head?.thickness === thickness && head.porosity === porosity;

@@ -4,7 +4,7 @@ import type { BarState, CardState, ShelfMark, Unread } from '../../contract/shel
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
 import { worstOf } from '../../core/judge/finding.ts';
 import type { PriceLimit } from '../../store/remembered.ts';
-import { stepOf } from '../../use/shelf/filters.ts';
+import { stepOfFilter } from '../../use/shelf/filters.ts';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { cameOf } from './came-of.ts';
@@ -189,7 +189,7 @@ export function drawAct(acted: Acted, t: Translate): Drawing[] {
 }
 
 function filterWords(id: string, price: string, t: Translate): string {
-  const kind = stepOf(id);
+  const kind = stepOfFilter(id);
   if (kind) return t('shelf.filter.as', { kind });
   return id === 'price'
     ? t('shelf.filter.price', { price })
@@ -216,7 +216,7 @@ export function drawShelfBar(
       ],
     ];
   // A step that nothing here fits is not offered: a wash day has many.
-  const offered = filters.filter((id) => !stepOf(id) || bar.passing[id] || bar.filters.includes(id));
+  const offered = filters.filter((id) => !stepOfFilter(id) || bar.passing[id] || bar.filters.includes(id));
   const failed = Object.entries(bar.failed) as [Unread, number][];
   const sum = failed.reduce((all, [, count]) => all + count, 0);
   const time =

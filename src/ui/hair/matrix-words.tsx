@@ -1,17 +1,14 @@
-import type { Head, Porosity, Thickness } from '../../core/hair/head.ts';
+import { type Head, porosities, thicknesses } from '../../core/hair/head.ts';
 import type { AllowancePractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 
-const rows: Thickness[] = ['fine', 'medium', 'coarse'];
-const columns: Porosity[] = ['low', 'medium', 'high'];
-
-/** The matrix in words: what each cell means for a wash day. A list, since five columns do not fit in 320 px. */
+/** The matrix in words: what each cell means for a wash day. A list, since five porosities do not fit in 320 px. */
 export function MatrixWords(props: { t: Translate; practice: AllowancePractice; head: Head }) {
   const { t, practice, head } = props;
   return (
     <dl class="in-words">
-      {rows.flatMap((thickness) =>
-        columns.map((porosity) => {
+      {thicknesses.flatMap((thickness) =>
+        porosities.map((porosity) => {
           const level = practice.base[thickness][porosity];
           const { products, leaveOns, large, daysBetweenTreatments } = practice.levels[level];
           const mine = head.thickness === thickness && head.porosity === porosity;

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Head } from '../../core/hair/head.ts';
+import { densities, type Head, scalps, shapes, waters } from '../../core/hair/head.ts';
 import { keepHead } from '../../use/acts/heads.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
@@ -11,11 +11,6 @@ import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
 import { DensityDrawing, ShapeDrawing } from './drawings.tsx';
 import { OwnAmounts } from './own-amounts.tsx';
-
-const shapes = ['wavy', 'curly', 'coily'] as const;
-const densities = ['low', 'medium', 'high'] as const;
-const scalps = ['oily', 'normal', 'dry', 'sensitive', 'flaky'] as const;
-const waters = ['soft', 'hard'] as const;
 
 /** The rest of the profile: nothing here moves the allowance. */
 export function MoreAbout({ world, head }: { world: World; head: Head }) {

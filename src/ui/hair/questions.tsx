@@ -1,6 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { DamageKind, Head, Porosity, Thickness } from '../../core/hair/head.ts';
+import {
+  damageAges,
+  damageKinds,
+  damageLengths,
+  type Head,
+  porosities,
+  thicknesses,
+} from '../../core/hair/head.ts';
 import { Button } from '../parts/button.tsx';
 import { Checks, Choice, type Option } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
@@ -12,12 +19,6 @@ import { DamageDrawing, LengthDrawing, PorosityDrawing, ThicknessDrawing } from 
 type Answered = (head: Head) => void;
 type Question = { head: Head; t: Translate; onAnswer: Answered };
 type Tapped = Question & { onNotSure: (head: Head) => void };
-
-const thicknesses: Thickness[] = ['fine', 'medium', 'coarse'];
-const porosities: Porosity[] = ['low', 'medium', 'high'];
-const damages: DamageKind[] = ['bleach', 'permanent-colour', 'relaxer', 'perm', 'heat', 'sun-or-salt'];
-const lengths = ['ends', 'half', 'most'] as const;
-const ages = ['weeks', 'months', 'longer'] as const;
 
 /**
  * One answer by one tap, which also leads on to the next question. Buttons, not radios: with a keyboard a radio
@@ -126,7 +127,7 @@ function DamageQuestion({ head, t, onAnswer, onDone }: Question & { onDone: () =
         hint={t('hair.damage.test')}
         value={damage?.kinds ?? []}
         onChange={(kinds) => onAnswer({ ...head, damage: { ...damage, kinds } })}
-        options={damages.map((value) => ({
+        options={damageKinds.map((value) => ({
           value,
           label: t(`hair.damage.${value}`),
           drawing: <DamageDrawing of={value} />,
@@ -139,7 +140,7 @@ function DamageQuestion({ head, t, onAnswer, onDone }: Question & { onDone: () =
             legend={t('hair.damage.length')}
             value={damage.length}
             onChange={(length) => onAnswer({ ...head, damage: { ...damage, length } })}
-            options={lengths.map((value) => ({
+            options={damageLengths.map((value) => ({
               value,
               label: t(`hair.damage.length.${value}`),
               drawing: <LengthDrawing of={value} />,
@@ -149,7 +150,7 @@ function DamageQuestion({ head, t, onAnswer, onDone }: Question & { onDone: () =
             legend={t('hair.damage.recent')}
             value={damage.recent}
             onChange={(recent) => onAnswer({ ...head, damage: { ...damage, recent } })}
-            options={ages.map((value) => ({ value, label: t(`hair.damage.recent.${value}`) }))}
+            options={damageAges.map((value) => ({ value, label: t(`hair.damage.recent.${value}`) }))}
           />
           <div class="actions">
             <Button look="strong" onClick={onDone}>

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { checkForHead, type Judged } from '../../use/judge/judge-product.ts';
+import { checkForHead, type ToJudge } from '../../use/judge/judge-product.ts';
 import { titleOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
@@ -7,7 +7,7 @@ import { byName } from '../people/by-name.ts';
 import type { World } from '../world.ts';
 
 /** Whom of several people a product fits, by name; judged for each only when asked for. */
-export function FitsWhom({ world, judged }: { world: World; judged: Judged }) {
+export function FitsWhom({ world, judged }: { world: World; judged: ToJudge }) {
   const { t, remembered } = world;
   const [open, setOpen] = useState(false);
   if (remembered.heads.length < 2) return null;

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { headInUse } from '../../use/in-use.ts';
-import type { Check, Judged } from '../../use/judge/judge-product.ts';
+import type { Check, ToJudge } from '../../use/judge/judge-product.ts';
 import { verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
 import { Button } from '../parts/button.tsx';
@@ -24,7 +24,7 @@ function showName(index: number) {
 export function Verdict(props: {
   world: World;
   checks: readonly Check[];
-  judged: Judged;
+  judged: ToJudge;
   /** It is for another place than hair: said instead of an answer. */
   notForHair?: boolean;
   children?: ComponentChildren;

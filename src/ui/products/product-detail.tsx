@@ -21,7 +21,7 @@ import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 import { LabelHistory } from './label-history.tsx';
 import { dayWords, priceWords, shopOf } from './price.ts';
-import { factsOf } from './product-row.tsx';
+import { factWords } from './product-row.tsx';
 import { Thumbnail } from './thumbnail.tsx';
 
 type Props = { world: World; product: Product; onClose: () => void };
@@ -44,7 +44,7 @@ export function ProductDetail({ world, product, onClose }: Props) {
         </Button>
       </div>
       <Card
-        over={factsOf(world, product)}
+        over={factWords(world, product)}
         title={
           <span class="with-picture">
             <Thumbnail world={world} product={product} />

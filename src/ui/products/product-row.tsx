@@ -13,7 +13,7 @@ import { Thumbnail } from './thumbnail.tsx';
 import { useJudged } from './use-judged.ts';
 
 /** Maker, kind, size and price in one line, as far as they are known. */
-export function factsOf(world: World, product: Product): string {
+export function factWords(world: World, product: Product): string {
   const { t } = world;
   const source = bestSource(product);
   return [
@@ -75,7 +75,7 @@ export function ProductRow(props: {
           {product.labels.length > 1 && ` · ${t('products.changed-lately')}`}
         </span>
       </span>
-      <span class="hint product-facts">{factsOf(world, product)}</span>
+      <span class="hint product-facts">{factWords(world, product)}</span>
     </article>
   );
 }

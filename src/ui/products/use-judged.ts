@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Product } from '../../core/product/product.ts';
-import { type Held, isJudged, judgeKept } from '../../use/judge/judge-met.ts';
+import { isJudged, type JudgedProduct, judgeKept } from '../../use/judge/judge-met.ts';
 import type { World } from '../world.ts';
 
 const slice = 12; // ms of judging before the reader's hand has its turn
@@ -21,7 +21,7 @@ function nextTurn() {
   });
 }
 
-function judgeNow(world: World, product: Product): Held | undefined {
+function judgeNow(world: World, product: Product): JudgedProduct | undefined {
   const from = performance.now();
   const held = judgeKept(world, product);
   spent += performance.now() - from;
@@ -30,7 +30,10 @@ function judgeNow(world: World, product: Product): Held | undefined {
 }
 
 /** A product kept, judged at once where that was done before, else when it is its row's turn. */
-export function useJudged(world: World, product: Product): { held?: Held | undefined; waits: boolean } {
+export function useJudged(
+  world: World,
+  product: Product,
+): { held?: JudgedProduct | undefined; waits: boolean } {
   const [turn, setTurn] = useState(0);
   const waits = spent >= slice && !isJudged(world, product);
   useEffect(() => {

@@ -7,7 +7,7 @@ import type { Decided } from '../knowing.ts';
 import { copyOf, type Making, momentOf } from './routines.ts';
 
 /** A plan of somebody else as it would stand here: what would be new, and its routine. */
-export type Taken = {
+export type TakenPlan = {
   routine: Routine;
   /** Those that are not here yet. */
   products: Product[];
@@ -23,7 +23,7 @@ export const planFileFor = ({ products }: Pick<Remembered, 'products'>, routine:
  * A plan as a routine of a head. A product that is here already stays as it is, with its own label; any other is new
  * and only considered.
  */
-export function takenAs(remembered: Remembered, plan: PlanFile, head: string, making: Making): Taken {
+export function takenAs(remembered: Remembered, plan: PlanFile, head: string, making: Making): TakenPlan {
   const now = momentOf(making);
   const products: Product[] = [];
   const had: string[] = [];
@@ -48,7 +48,7 @@ export function takenAs(remembered: Remembered, plan: PlanFile, head: string, ma
 }
 
 /** Keeps a plan that was looked at: what it brings, and its routine, which is in use from then on. */
-export const keepTaken = ({ routine, products }: Pick<Taken, 'routine' | 'products'>): Decided => ({
+export const keepTaken = ({ routine, products }: Pick<TakenPlan, 'routine' | 'products'>): Decided => ({
   changes: [
     ...products.map((value) => ({ do: 'put', thing: 'products', value }) as const),
     { do: 'put', thing: 'routines', value: routine },

@@ -1,5 +1,5 @@
 import type { ProductFacts, ProductKind } from '../../core/product/product.ts';
-import { bareName, pageAddress } from '../../core/product/same-product.ts';
+import { nameWithoutMaker, pageAddress } from '../../core/product/same-product.ts';
 import type { Change, Remembered, Site } from '../../store/remembered.ts';
 import type { Decided, Met } from '../knowing.ts';
 
@@ -64,7 +64,7 @@ export const unlearnSite = (remembered: Remembered, url: string): Decided => ({
 const isOf =
   (facts: ProductFacts) =>
   ({ page, name }: { page: string; name: string }): boolean =>
-    page === pageAddress(facts.url) && name === bareName(facts);
+    page === pageAddress(facts.url) && name === nameWithoutMaker(facts);
 
 /** The kind that the reader gave a product of a page, where they did. */
 export function correctedKind(
@@ -79,7 +79,7 @@ export function correctedKind(
 export function kindOnPage(remembered: Remembered, { facts }: Met, kind: ProductKind | undefined): Change[] {
   const page = pageAddress(facts.url);
   if (page === undefined || facts.url === undefined) return [];
-  const said = kind ? [{ page, name: bareName(facts), kind }] : [];
+  const said = kind ? [{ page, name: nameWithoutMaker(facts), kind }] : [];
   return changed(remembered, facts.url, ({ kinds = [] }) => ({
     kinds: newest([...kinds.filter((each) => !isOf(facts)(each)), ...said]),
   }));

@@ -24,7 +24,7 @@ export type Check = {
   preview?: Preview;
 };
 
-export type Judged = {
+export type ToJudge = {
   reading: Reading;
   kind?: ProductKind | undefined;
   use?: Use | undefined;
@@ -36,7 +36,7 @@ export type Judged = {
  * One product held against the head in use and, where its kind is known, against the routine in use. No head,
  * no check. What strip, panel and comparison show is this answer.
  */
-export function judgeProduct(knowing: Knowing, judged: Judged): Check[] {
+export function judgeProduct(knowing: Knowing, judged: ToJudge): Check[] {
   const head = headInUse(knowing.remembered);
   if (!head) return [];
   const inRoutine = checkInRoutine(knowing, judged);
@@ -44,7 +44,7 @@ export function judgeProduct(knowing: Knowing, judged: Judged): Check[] {
 }
 
 /** One product held against one head. */
-export function checkForHead(knowing: Knowing, head: Head, { reading, kind, use }: Judged): Check {
+export function checkForHead(knowing: Knowing, head: Head, { reading, kind, use }: ToJudge): Check {
   const allowance = allowanceFor(knowing, head);
   const washEvery = routineInUse(knowing.remembered, head)?.washEvery;
   const findings = fitProduct(
@@ -55,7 +55,7 @@ export function checkForHead(knowing: Knowing, head: Head, { reading, kind, use 
 }
 
 /** What adding a product to the routine in use would bring; undefined without routine or kind. */
-export function checkInRoutine(knowing: Knowing, judged: Judged): Check | undefined {
+export function checkInRoutine(knowing: Knowing, judged: ToJudge): Check | undefined {
   const { remembered } = knowing;
   const routine = routineInUse(remembered, headInUse(remembered));
   const preview = routine && previewIn(knowing, routine, judged);
@@ -69,7 +69,7 @@ export const trialStep = 'on-trial';
 export function previewIn(
   knowing: Knowing,
   routine: Routine,
-  { reading, kind, use, product = trialStep, how }: Judged & { how?: 'fill' | 'beside' },
+  { reading, kind, use, product = trialStep, how }: ToJudge & { how?: 'fill' | 'beside' },
 ): Preview | undefined {
   if (!kind) return undefined;
   return previewAdd({

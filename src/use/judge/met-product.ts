@@ -13,11 +13,11 @@ export function metOnPage(
 ): Met {
   const url = product?.url ?? page?.url;
   const facts = { ...(product ?? { name: page?.title ?? '' }), ...(url && { url }) };
-  return { text, facts: factsOf(facts, { elsewhere }) };
+  return { text, facts: factsAround(facts, { elsewhere }) };
 }
 
 /** What a page says of a product, with what the list around it says: that it is for rooms, dishes or cloth. */
-export const factsOf = (
+export const factsAround = (
   facts: ProductFacts,
   { elsewhere }: { elsewhere?: true | undefined },
 ): ProductFacts => (elsewhere ? { ...facts, goods: 'not-hair' } : facts);

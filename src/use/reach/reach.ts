@@ -2,7 +2,7 @@ import type { WxtBrowser } from 'wxt/browser';
 import { oneAtATime } from '../../store/area.ts';
 import type { Site } from '../../store/remembered.ts';
 import { originOf, siteOf } from '../acts/sites.ts';
-import { filesFor, scriptIds as ids, isTaught, scriptsFor, stands } from './reader-scripts.ts';
+import { filesFor, scriptIds as ids, isTaught, scriptsFor, whereStanding } from './reader-scripts.ts';
 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
 
@@ -21,7 +21,7 @@ export function createReach(browser: Browser, sites: () => Promise<readonly Site
       browser.scripting.getRegisteredContentScripts({ ids }),
     ]);
     const wanted = scriptsFor(origins, known);
-    if (stands(wanted) === stands(registered)) return { origins, changed: false };
+    if (whereStanding(wanted) === whereStanding(registered)) return { origins, changed: false };
     const has = new Set(registered.map(({ id }) => id));
     const gone = [...has].filter((id) => !wanted.some((script) => script.id === id));
     if (gone.length > 0) await browser.scripting.unregisterContentScripts({ ids: gone });

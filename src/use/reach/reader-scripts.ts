@@ -18,7 +18,7 @@ const patternsOf = (sites: readonly Site[]) => [...new Set(sites.map(({ origin }
 
 const hasPort = ({ origin }: Site) => new URL(origin).port !== '';
 
-/** Paused, and told from every other site by its pattern: no script of ours stands there. */
+/** Paused, and told from every other site by its pattern: no script of ours whereStanding there. */
 const isQuiet = (site: Site) => site.paused && !hasPort(site);
 
 /** Whether the reader has to ask before it reads: a site paused by its port, or with lists at known places. */
@@ -52,7 +52,7 @@ export function scriptsFor(granted: string[], sites: readonly Site[]): ReaderScr
 }
 
 /** Where scripts stand, as one text: the same for the same places, whatever the order they are told in. */
-export const stands = (
+export const whereStanding = (
   scripts: readonly { id: string; matches?: string[] | undefined; excludeMatches?: string[] | undefined }[],
 ): string =>
   scripts

@@ -10,7 +10,7 @@ import type { Remembered } from '../../store/remembered.ts';
 import { inTurns } from '../in-turns.ts';
 import type { Knowing } from '../knowing.ts';
 import { practiceOf, readOptionsOf } from '../practice-of.ts';
-import { dayOf } from '../today.ts';
+import { isoDay } from '../today.ts';
 
 type Asked = { text: string } & ReadOptions;
 
@@ -69,7 +69,7 @@ export function createReadings(
     knowing: (remembered: Remembered): Knowing => ({
       remembered,
       practice: practiceOf(practice, remembered),
-      today: dayOf(new Date()),
+      today: isoDay(new Date()),
       reading: (text, as) => read(text, readOptionsOf(practice, remembered, as)),
     }),
   };

@@ -45,7 +45,7 @@ export const shelfFilters: Record<string, (product: Filtered) => boolean> = {
 const fitsAs = (kind: ProductKind) => `${asStep}${kind}`;
 const asStep = 'as:';
 /** The kind of step a filter is for, where it is one of those. */
-export const stepOf = (filter: string): string | undefined =>
+export const stepOfFilter = (filter: string): string | undefined =>
   filter.startsWith(asStep) ? filter.slice(asStep.length) : undefined;
 
 export const passesOf = (product: Filtered): string[] => {

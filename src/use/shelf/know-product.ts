@@ -6,7 +6,7 @@ import type { LabelMet, PriceLimit } from '../../store/remembered.ts';
 import { grantedBy } from '../acts/wishes.ts';
 import { judgeMet } from '../judge/judge-met.ts';
 import type { Check } from '../judge/judge-product.ts';
-import { factsOf, type KnownProduct } from '../judge/met-product.ts';
+import { factsAround, type KnownProduct } from '../judge/met-product.ts';
 import type { Knowing } from '../knowing.ts';
 import { passesOf } from './filters.ts';
 
@@ -27,7 +27,7 @@ export type ShelfProduct = {
 
 /** What a label met before says today; undefined while somebody else is still reading it. */
 export function knowProduct(knowing: Knowing, entry: LabelMet): ShelfProduct | undefined {
-  const held = judgeMet(knowing, { text: entry.text, facts: factsOf(entry.product, entry) });
+  const held = judgeMet(knowing, { text: entry.text, facts: factsAround(entry.product, entry) });
   if (!held) return undefined;
   const { known, reading, notForHair, checks } = held;
   const brings = bringsOf(reading, usageOf(known), knowing.practice.washDay);

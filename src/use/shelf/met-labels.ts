@@ -11,7 +11,7 @@ import { originOf } from '../acts/sites.ts';
 import { inTurns } from '../in-turns.ts';
 import type { Readings } from '../reading/readings.ts';
 import { labelsFor } from './labels-for.ts';
-import { labelsOfPage, type Taken, takePage } from './take-page.ts';
+import { labelsOfPage, type TakenLabel, takePage } from './take-page.ts';
 
 /** Pages that were open when everything was deleted: read again, and not remembered again by themselves. */
 const deletedKey = 'open-when-deleted';
@@ -40,7 +40,7 @@ export function createMetLabels({ cache, session, readings, facts, withKind }: B
       if (Array.isArray(deleted) && deleted.includes(url)) return;
       const labels = labelsOfPage(list, url, addresses);
       const before = await cache.get(labels.map(({ address }) => address));
-      const isKnown = ({ address, text, product }: Taken) => {
+      const isKnown = ({ address, text, product }: TakenLabel) => {
         const known = before.get(address);
         return known?.text === text && same(known.product, product);
       };

@@ -8,7 +8,7 @@ import { productAddress } from '../../find/product-address.ts';
 import type { LabelMet } from '../../store/remembered.ts';
 
 /** A label that was met, ready to be kept. */
-export type Taken = Omit<LabelMet, 'readOn'>;
+export type TakenLabel = Omit<LabelMet, 'readOn'>;
 
 /**
  * What a page that came after a press says of its product, or why nothing: it asks to log in, builds what it shows
@@ -20,7 +20,7 @@ export function takePage(
   { lists, facts }: { lists: ListIn[]; facts: ProductFacts | undefined },
   { withKind }: Pick<KindReader, 'withKind'>,
   { pages, addresses }: Pick<ShelfFacts, 'pages' | 'addresses'>,
-): Taken | { why: Unread } {
+): TakenLabel | { why: Unread } {
   if (lists.length === 0) return { why: whyNone(page, pages) };
   const named = [facts?.name ?? '', ...lists.map(({ product }) => product?.name ?? '')];
   if (isElsewhere(page, facts, addresses) && !named.some((name) => isAlike(name, page.name)))
@@ -45,7 +45,7 @@ export function labelsOfPage(
   { text, product, elsewhere }: FoundText,
   url: string,
   facts: AddressFacts,
-): Taken[] {
+): TakenLabel[] {
   if (!product?.name) return [];
   const addresses = [url, ...(product.url ? [product.url] : [])].flatMap(
     (href) => productAddress(href, url, facts)?.address ?? [],

@@ -1,6 +1,6 @@
 import Fuse from 'fuse.js';
 import { once } from '../once-each.ts';
-import { createWords } from './near-words.ts';
+import { createWords, wordsOf } from './near-words.ts';
 
 /**
  * Close spellings of unknown names. Only a word the dictionary does not use anywhere may be a misspelling,
@@ -18,8 +18,6 @@ export type Name = { normal: string; name: string };
 const shortest = 4; // letters: shorter words are exact only (PEG, PPG, MEA, HCl …)
 const longestQuery = 120; // letters
 const shortList = 24; // names that Fuse may rank
-
-const wordsOf = (normal: string) => normal.split(/[^a-z0-9]+/).filter(Boolean);
 
 /** Every number of a name, in its order: PEG-12 is never PEG-19. */
 const digitsOf = (words: string[]) => words.join(' ').match(/\d+/g)?.join(' ') ?? '';

@@ -1,11 +1,11 @@
 import type { Pattern } from '../entry.ts';
-import type { Found, Met } from '../lookup.ts';
+import type { Found, WithFact } from '../lookup.ts';
 import { wholeForms } from '../name-forms.ts';
 import { normalName } from '../normal-form.ts';
 import { once, onceEach } from '../once-each.ts';
 import type { Name } from './close-spellings.ts';
 import { respelled } from './mend-spelling.ts';
-import { createWords, type Words } from './near-words.ts';
+import { createWords, type Words, wordsOf } from './near-words.ts';
 
 const mostRemembered = 2000; // answers kept by one lookup
 const longestMended = 200; // letters
@@ -15,7 +15,7 @@ const mostOff = 3; // letters of a whole name
 export function createMend(
   names: () => readonly Name[],
   patterns: readonly Pattern[],
-  named: (normal: string) => Met | undefined,
+  named: (normal: string) => WithFact | undefined,
 ) {
   const words = once(() => createWords(wordsIn(names(), patterns)));
   const met = onceEach<Found>(mostRemembered);
@@ -43,7 +43,7 @@ const respaced = (raw: string) =>
     .replace(/(?<=\p{Ll}{3})(?=\p{Lu}\p{Ll}{2})/gu, ' ')
     .replace(/(?<![\p{L}\d])\p{L}(?: \p{L}){3,}(?![\p{L}\d])/gu, (spaced) => spaced.replaceAll(' ', ''));
 
-function mended(raw: string, words: Words, named: (normal: string) => Met | undefined): Found {
+function mended(raw: string, words: Words, named: (normal: string) => WithFact | undefined): Found {
   const spaced = respaced(raw);
   const clear = reread(spaced);
   const is = clear === raw ? undefined : named(normalName(clear));
@@ -70,7 +70,7 @@ function mended(raw: string, words: Words, named: (normal: string) => Met | unde
   return none;
 }
 
-function nameOf({ found }: Met): string {
+function nameOf({ found }: WithFact): string {
   if (found.how === 'none') return '';
   return found.how === 'pattern'
     ? found.name.replace(/(?<![\p{L}\d'])\p{L}/gu, (letter) => letter.toUpperCase())
@@ -98,5 +98,3 @@ function* wordsIn(names: readonly Name[], patterns: readonly Pattern[]): Generat
     for (const word of match.replace(/\\./g, ' ').match(/[a-z]{4,}/g) ?? []) yield [word];
   }
 }
-
-export const wordsOf = (normal: string) => normal.split(/[^a-z0-9]+/).filter(Boolean);

@@ -84,3 +84,6 @@ export function distance(a: string, b: string, most: number): number {
   }
   return last[b.length]!;
 }
+
+/** The words of a name in its normal form. */
+export const wordsOf = (normal: string): string[] => normal.split(/[^a-z0-9]+/).filter(Boolean);

@@ -6,12 +6,12 @@ import type { DayStep } from '../../wash-day/rules/day.ts';
 import { treatmentDays } from '../../wash-day/rules/protein/treatments-apart.ts';
 
 /** What sets a wash day apart from the usual one. */
-export const turns = ['treatment', 'protein', 'clarifying', 'moisture', 'other'] as const;
-export type Turn = (typeof turns)[number];
+export const setApart = ['treatment', 'protein', 'clarifying', 'moisture', 'other'] as const;
+export type SetApart = (typeof setApart)[number];
 
 export type RunDay = PlannedDay & {
   /** None on a usual wash day. */
-  turns: Turn[];
+  turns: SetApart[];
   answer: Answer;
   /** What speaks about that day by itself. */
   findings: Finding[];
@@ -71,15 +71,15 @@ function judge(input: WashDayInput, { steps, date }: PlannedDay) {
 }
 
 /** Only what does not come at every wash sets a day apart. */
-function turnsOf(steps: readonly DayStep[], { practice }: WashDayInput): Turn[] {
+function turnsOf(steps: readonly DayStep[], { practice }: WashDayInput): SetApart[] {
   const { strengthening, cleansing, followUp } = practice.washDay.kinds;
   const some = steps.filter(({ filled, cadence }) => filled && cadence.every !== 'wash');
-  const turn = ({ kind, traits }: DayStep): Turn => {
+  const turn = ({ kind, traits }: DayStep): SetApart => {
     if (strengthening.includes(kind)) return 'treatment';
     if (cleansing.includes(kind)) return traits.wash?.lifts ? 'clarifying' : 'other';
     if (traits.protein === 'yes') return 'protein';
     return followUp.includes(kind) ? 'moisture' : 'other';
   };
   const found = new Set(some.map(turn));
-  return turns.filter((each) => found.has(each));
+  return setApart.filter((each) => found.has(each));
 }

@@ -2,25 +2,25 @@ import { type BuildInput, type Built, buildDay } from '../../../core/plan/build/
 import { type SuggestInput, type Suggestions, suggest } from '../../../core/plan/suggest.ts';
 
 /** A question that may take a while to answer. */
-export type Asked = { ask: 'suggest'; input: SuggestInput } | { ask: 'build'; input: BuildInput };
+export type PlanAsked = { ask: 'suggest'; input: SuggestInput } | { ask: 'build'; input: BuildInput };
 
 /** Who waits for an answer: a newer question of the same drops the older one. */
-type Asker = Asked['ask'] | 'fitted';
+type Asker = PlanAsked['ask'] | 'fitted';
 const workers: Partial<Record<Asker, Worker>> = {};
 
 /** What the worker tells: on the way how far it is, and once what it found up to then; at last the answer. */
-export type Told<T> = { done: T } | { share: number; soFar?: T };
+export type PlanTold<T> = { done: T } | { share: number; soFar?: T };
 
 export type OnTheWay<T> = (told: { share: number; soFar?: T }) => void;
 
 /** Where a worker can be had the search runs there. */
-function askWorker<T>(asker: Asker, asked: Asked, here: () => T, onTheWay?: OnTheWay<T>): Promise<T> {
+function askWorker<T>(asker: Asker, asked: PlanAsked, here: () => T, onTheWay?: OnTheWay<T>): Promise<T> {
   if (typeof Worker === 'undefined') return Promise.resolve(here());
   workers[asker]?.terminate();
   const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
   workers[asker] = worker;
   return new Promise((answer) => {
-    worker.onmessage = ({ data }: MessageEvent<Told<T>>) =>
+    worker.onmessage = ({ data }: MessageEvent<PlanTold<T>>) =>
       'done' in data ? answer(data.done) : onTheWay?.(data);
     // A worker that cannot start or fails is no reason to have no answer.
     worker.onerror = () => answer(here());

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../../core/hair/head.ts';
 import type { Said } from '../../../core/judge/finding.ts';
-import { keepTaken, type Taken, takenAs } from '../../../use/acts/plan-file.ts';
+import { keepTaken, type TakenPlan, takenAs } from '../../../use/acts/plan-file.ts';
 import { carryOut } from '../../carry-out.ts';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import { Field } from '../../parts/field.tsx';
@@ -16,7 +16,7 @@ const bytesAtMost = 4_000_000;
 export function OpenPlan({ world, head }: { world: World; head: Head }) {
   const { t } = world;
   const [said, setSaid] = useState<Said | undefined>();
-  const [taken, setTaken] = useState<Taken | undefined>();
+  const [taken, setTaken] = useState<TakenPlan | undefined>();
   const { store } = world;
   if (!store) return null;
   const open = async (file: File | undefined) => {
@@ -51,7 +51,7 @@ export function OpenPlan({ world, head }: { world: World; head: Head }) {
   );
 }
 
-function Preview({ world, taken, onDone }: { world: World; taken: Taken; onDone: () => void }) {
+function Preview({ world, taken, onDone }: { world: World; taken: TakenPlan; onDone: () => void }) {
   const { t, remembered } = world;
   const { routine, products, had } = taken;
   const nameOf = (id: string | undefined) =>

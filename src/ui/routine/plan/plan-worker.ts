@@ -1,13 +1,13 @@
 import { type BuildInput, type Built, building } from '../../../core/plan/build/build.ts';
 import { suggest } from '../../../core/plan/suggest.ts';
-import type { Asked, Told } from './ask-plan.ts';
+import type { PlanAsked, PlanTold } from './ask-plan.ts';
 
 /** Milliseconds until the first plans are told, between two words on how far it is, and until it gives up. */
 const firstAfter = 150;
 const toldEvery = 100;
 const atMost = 2_000;
 
-const tell = (told: Told<unknown>) => postMessage(told);
+const tell = (told: PlanTold<unknown>) => postMessage(told);
 
 /** Builds a day within the time a reader waits: what was found by then is answered, unproven. */
 function build(input: BuildInput): Built {
@@ -27,6 +27,6 @@ function build(input: BuildInput): Built {
   }
 }
 
-addEventListener('message', ({ data }: MessageEvent<Asked>) =>
+addEventListener('message', ({ data }: MessageEvent<PlanAsked>) =>
   tell({ done: data.ask === 'suggest' ? suggest(data.input) : build(data.input) }),
 );
