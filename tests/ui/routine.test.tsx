@@ -10,6 +10,7 @@ import { ProductsPlace } from '../../src/ui/places/products.tsx';
 import { RoutinePlace } from '../../src/ui/places/routine.tsx';
 import { rootOf } from '../../src/ui/root.tsx';
 import { routineCsv, routineText } from '../../src/ui/routine/sheet/exports.ts';
+import { SuggestionsCard } from '../../src/ui/routine/suggestions.tsx';
 import type { Detail, World } from '../../src/ui/world.ts';
 import { movedStep } from '../../src/use/acts/routines.ts';
 import { washDayInput } from '../../src/use/judge/wash-day-input.ts';
@@ -143,6 +144,21 @@ describe('findings and suggestions', () => {
     await act(async () => void (await now().undo()));
     await settle();
     expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
+  });
+  it('what was found for the routine before is not offered for the one that stands now', async () => {
+    const { now } = await open();
+    await act(() => render(null, document.body));
+    const card = (of: Routine) => {
+      const input = washDayInput(now(), of);
+      return <SuggestionsCard world={now()} input={input} day={washDay(input)} onChanged={() => {}} />;
+    };
+    await act(() => render(card(routine), document.body));
+    await settle();
+    expect(text()).toContain('gel: Invented free-gel instead of Invented wheat-gel.');
+    // As it is drawn first, before anything is asked for it.
+    render(card(movedStep(routine, 's3', 0)), document.body);
+    expect(text()).not.toContain('instead of');
+    await expect.poll(text, { timeout: 10_000 }).toContain('Leave out Invented wheat-gel (gel).');
   });
   it('looks among considered products by itself, and says that they are no more than that', async () => {
     const considered = products.map((one) => (one.id === 'free-gel' ? { ...one, owned: false } : one));

@@ -29,7 +29,7 @@ export function SuggestionsCard(props: {
   const { world, input, day } = props;
   const { t } = world;
   const [considered, setConsidered] = useState(true);
-  const [answer, setAnswer] = useState<Answer | undefined>();
+  const [answered, setAnswered] = useState<{ to: string; answer: Answer } | undefined>();
   const clashes = day.findings.some(speaksAgainst);
   const candidates = clashes ? candidatesOf(world, considered) : [];
   const asked = JSON.stringify([
@@ -40,16 +40,11 @@ export function SuggestionsCard(props: {
     candidates.map(({ product, kind, use, reading }) => [product, kind, use, reading?.mentions.length]),
   ]);
   useEffect(() => {
-    let current = true;
-    setAnswer(undefined);
     if (clashes)
-      void askSuggest({ ...input, candidates }).then((found) => {
-        if (current) setAnswer(found);
-      });
-    return () => {
-      current = false;
-    };
+      void askSuggest({ ...input, candidates }).then((answer) => setAnswered({ to: asked, answer }));
   }, [asked]);
+  // One to what was asked before is none: it would change a routine that stands no more.
+  const answer = answered?.to === asked ? answered.answer : undefined;
   if (!clashes) return null;
   const offered = { world, input, candidates, onChanged: props.onChanged };
   const others = world.remembered.products.some(({ owned }) => !owned);

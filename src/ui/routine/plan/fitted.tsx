@@ -38,19 +38,13 @@ export function Fitted(props: {
   const against = !reading && open.some(speaksAgainst);
   const asked = JSON.stringify([routine, reading, against, world.remembered.products.length]);
   const candidates = useMemo(() => (against ? candidatesOf(world, true) : []), [asked]);
-  const [answer, setAnswer] = useState<Suggestions | undefined>();
+  const [answered, setAnswered] = useState<{ to: string; answer: Suggestions } | undefined>();
   useEffect(() => {
-    setAnswer(undefined);
     if (!against) return;
-    let current = true;
-    void askSuggest({ ...input, candidates }, 'fitted').then((found) => {
-      if (current) setAnswer(found);
-    });
-    return () => {
-      current = false;
-      stopAsking('fitted');
-    };
+    void askSuggest({ ...input, candidates }, 'fitted').then((answer) => setAnswered({ to: asked, answer }));
+    return () => stopAsking('fitted');
   }, [asked]);
+  const answer = answered?.to === asked ? answered.answer : undefined;
   const best =
     answer?.answer === 'found'
       ? answer.suggestions[0]
