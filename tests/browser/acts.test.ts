@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { goodOf } from '../store/goods.ts';
-import { type Harness, openShop, painted, screens, until } from './harness.ts';
+import { atRest, type Harness, openShop, painted, screens, until } from './harness.ts';
 import { type AnyPage, act, unfold } from './moments.ts';
 import { asks, look, seed, tabOf } from './views.ts';
 
@@ -38,16 +38,19 @@ const noticeRoot = () =>
     return said.map(({ dataset }) => dataset.t).join(' ');
   });
 const notice = (words: RegExp) => until(noticeRoot, (now) => words.test(now));
-/** Presses a button of the notice with the mouse. */
+/** Presses a button of the notice with the mouse, once it stands still. */
 async function pressNotice(words: string) {
-  const at = await page.evaluate((wanted) => {
-    const root = document.querySelector('[data-strandline-notice]')?.shadowRoot;
-    const button = [...(root?.querySelectorAll<HTMLElement>('button') ?? [])].find(
-      ({ dataset }) => dataset.t === wanted,
-    );
-    const { left, top, width, height } = button!.getBoundingClientRect();
-    return { x: left + width / 2, y: top + height / 2 };
-  }, words);
+  const spot = () =>
+    page.evaluate((wanted) => {
+      const root = document.querySelector('[data-strandline-notice]')?.shadowRoot;
+      const button = [...(root?.querySelectorAll<HTMLElement>('button') ?? [])].find(
+        ({ dataset }) => dataset.t === wanted,
+      );
+      const { left = 0, top = 0, width = 0, height = 0 } = button?.getBoundingClientRect() ?? {};
+      return { x: left + width / 2, y: top + height / 2, width };
+    }, words);
+  await until(spot, ({ width }) => width > 0);
+  const at = await atRest(spot, (a, b) => a.x === b.x && a.y === b.y);
   await page.mouse.click(at.x, at.y);
 }
 const inStrip = (words: string) => act(page as unknown as AnyPage, words);
@@ -82,7 +85,7 @@ describe('from the strip', () => {
     await notice(/Undo/);
     await asks(panel, 'change', [{ do: 'remove', thing: 'products', id: 'nobody' }]);
     await look(shop, panel, 'products');
-    expect(await panel.textContent('body')).toContain(good.name);
+    await expect.poll(() => panel.textContent('body')).toContain(good.name);
   });
 
   it('a full store is said, and nothing is changed', async () => {

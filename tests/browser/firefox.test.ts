@@ -46,7 +46,7 @@ describe.skipIf(!findFirefox())('Firefox', () => {
         );
         expect(now.strip).toMatch(/protein/);
         expect(proteinLetters(now).sort()).toEqual(underlined(expected[id]!));
-        expect(await firefox.badge(page)).toBe(badgeFor(id));
+        await expect.poll(() => firefox.badge(page)).toBe(badgeFor(id));
         await keep(page, `browse-${id}`);
         await page.close();
       },
@@ -129,7 +129,7 @@ describe.skipIf(!findFirefox())('Firefox', () => {
         (host) => host !== null,
       );
       expect(await page.$('html > div')).not.toBeNull();
-      expect(await firefox.badge(page)).toBe(badgeFor('oakum-protein-treatment'));
+      await expect.poll(() => firefox.badge(page)).toBe(badgeFor('oakum-protein-treatment'));
     });
   });
 });

@@ -70,7 +70,7 @@ it('is shown wash day after wash day, and handed over on one sheet and as a file
     () => from.locator('#run').textContent(),
     (words) => /strengthening treatment/.test(words ?? ''),
   );
-  expect(await from.locator('#run .run-day').count()).toBeGreaterThanOrEqual(8);
+  await expect.poll(() => from.locator('#run .run-day').count()).toBeGreaterThanOrEqual(8);
   await from.locator('#run .run-day').first().click();
   await screens(from, 'plan-run', true);
   await from.getByText('Hand it over', { exact: true }).first().click();

@@ -1,9 +1,10 @@
 // The same lists under styles that fight back: read all the same, and pictured for a person to judge.
+import { isDeepStrictEqual } from 'node:util';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { expected } from '../store/expected.ts';
 import { goodOf } from '../store/goods.ts';
 import { type StructureName, structureNames } from '../store/structures/index.ts';
-import { type Harness, openShop, painted, proteinLetters, screens, until } from './harness.ts';
+import { atRest, type Harness, openShop, painted, proteinLetters, screens, until } from './harness.ts';
 import { reveal } from './reveal.ts';
 
 let shop: Harness;
@@ -43,8 +44,8 @@ it.each(styles)('%s: underlined in every structure', async (style) => {
       // Each copy of a list is underlined where it stands.
       async () => [...new Set(proteinLetters(await painted(page)))].sort(),
       (now) => now.length >= wanted.length,
-      4000,
-    );
+      10_000,
+    ).catch(async () => [...new Set(proteinLetters(await painted(page)))].sort());
     if (letters.join() !== wanted.join()) missed.push(`${structure}: ${letters.join()}`);
     if (['open', 'tabs', 'details'].includes(structure)) await screens(page, `hostile-${style}-${structure}`);
     await page.close();
@@ -66,9 +67,8 @@ it.each(styles)('%s: the strip is in view, and covers no glyph', async (style) =
       const view = { left: 0, top: 0, right: innerWidth, bottom: innerHeight };
       return strip && { strip: box(strip), view, glyphs: [...root!.querySelectorAll('.name svg')].map(box) };
     });
-  await until(boxes, (now) => Boolean(now));
-  await page.waitForTimeout(600);
-  const { strip, view, glyphs } = (await boxes())!;
+  await until(boxes, (now) => Boolean(now && now.glyphs.length > 0));
+  const { strip, view, glyphs } = (await atRest(boxes, isDeepStrictEqual))!;
   expect(strip.left).toBeGreaterThanOrEqual(view.left);
   expect(strip.top).toBeGreaterThanOrEqual(view.top);
   expect(strip.right).toBeLessThanOrEqual(view.right);

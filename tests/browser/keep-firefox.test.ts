@@ -33,13 +33,13 @@ describe.skipIf(!findFirefox())('Firefox', () => {
       );
     }
     await panel.waitForSelector('.allowance-level');
-    const level = await panel.evaluate(() => document.querySelector('.allowance-level strong')?.textContent);
-    expect(level).toBe('rarely');
-    expect(
+    const level = () => panel.evaluate(() => document.querySelector('.allowance-level strong')?.textContent);
+    await expect.poll(level).toBe('rarely');
+    const keys = async () =>
       Object.keys(await stored())
         .map((key) => key.split(':')[0])
-        .toSorted(),
-    ).toEqual(['heads', 'settings', 'store']);
+        .toSorted();
+    await expect.poll(keys).toEqual(['heads', 'settings', 'store']);
   });
 
   it('loses nothing to two windows that write at once, and forgets everything', async () => {

@@ -1,9 +1,20 @@
 // Painting in a real Chromium: under the right letters, by the right names, and without a trace.
+import { isDeepStrictEqual } from 'node:util';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bareLabel, label, serveBarePages, settings } from './bare-pages.ts';
 import { glyphReport } from './glyph-boxes.ts';
-import { type Harness, lineStyle, openShop, painted, proteinLetters, screens, until } from './harness.ts';
+import {
+  atRest,
+  type Harness,
+  lineStyle,
+  openShop,
+  painted,
+  proteinLetters,
+  screens,
+  until,
+} from './harness.ts';
+import { press } from './moments.ts';
 
 let shop: Harness;
 let bare: Awaited<ReturnType<typeof serveBarePages>>;
@@ -97,17 +108,19 @@ describe('letters', () => {
 
   it('500 names', async () => {
     const page = await open('many');
-    const { lines } = await painted(page);
-    expect(Object.values(lines).flat().length).toBe(500);
-    const report = await glyphReport(page);
-    expect(report.shown).toBe(500);
-    expect(report.overlaps.slice(0, 3)).toEqual([]);
+    const names = async () => Object.values((await painted(page)).lines).flat().length;
+    await expect.poll(names).toBe(500);
+    const shown = async () => {
+      const report = await glyphReport(page);
+      return [report.shown, ...report.overlaps.slice(0, 3)];
+    };
+    await expect.poll(shown).toEqual([500]);
     await page.close();
   });
 
   it('several lists: each is painted, one strip speaks of the one in view', async () => {
     const page = await open('several');
-    expect(proteinLetters(await painted(page)).length).toBe(5);
+    await expect.poll(async () => proteinLetters(await painted(page)).length).toBe(5);
     expect(await inStrip(page, (root) => root.querySelectorAll('.strip').length)).toBe(1);
     await page.close();
   });
@@ -173,7 +186,6 @@ describe('glyphs', () => {
       () => inStrip(page, (root) => root.querySelector('.strip')!.className),
       (name) => name.includes('attached'),
     );
-    await page.waitForTimeout(700); // until the strip has looked around after its last move
     const gap = () =>
       inStrip(page, (root) => {
         const list = document.querySelector('.list')!.getBoundingClientRect();
@@ -182,7 +194,7 @@ describe('glyphs', () => {
         const [x, y] = [name.left - list.left, name.top - list.top];
         return [strip.left - list.left, strip.top - list.bottom, x, y].map(Math.round);
       });
-    const before = await gap();
+    const before = await atRest(gap, (a, b) => `${a}` === `${b}`);
     // Nothing changes its size, and no event tells of it.
     await page.evaluate(() => {
       const { style } = document.querySelector('section')!;
@@ -191,7 +203,7 @@ describe('glyphs', () => {
       style.left = '31px';
     });
     expect(await until(gap, (now) => `${now}` === `${before}`)).toEqual(before);
-    const { far, overlaps, shown } = await glyphReport(page);
+    const { far, overlaps, shown } = await glyphsStand(page, 4);
     expect([far, overlaps, shown > 3]).toEqual([[], [], true]);
     await page.close();
   });
@@ -207,12 +219,13 @@ describe('glyphs', () => {
     expect((await stand()).far).toEqual([]);
     await page.evaluate(() => document.querySelector('#box')!.scrollBy(0, 60));
     expect((await stand()).far).toEqual([]);
-    const layer = await inStrip(page, (root) => {
-      const at = root.querySelector('.layer')!.getBoundingClientRect();
-      const box = document.querySelector('#box')!.getBoundingClientRect();
-      return Math.abs(at.height - box.height) + Math.abs(at.top - box.top);
-    });
-    expect(layer).toBeLessThan(4);
+    const layer = () =>
+      inStrip(page, (root) => {
+        const at = root.querySelector('.layer')!.getBoundingClientRect();
+        const box = document.querySelector('#box')!.getBoundingClientRect();
+        return Math.abs(at.height - box.height) + Math.abs(at.top - box.top);
+      });
+    await expect.poll(layer).toBeLessThan(4);
     await screens(page, 'paint-scroller');
     await page.close();
   });
@@ -251,15 +264,17 @@ describe('strip and card', () => {
   it('stands under its list where the page is blank there, and covers no letter', async () => {
     const page = await open('roomy');
     await until(() => inStrip(page, (root) => root.querySelector('.strip.attached') !== null), Boolean);
-    const { strip, list, folded } = await inStrip(page, (root) => {
-      const box = (at: DOMRect) => ({ left: at.left, top: at.top, bottom: at.bottom });
-      const strip = root.querySelector('.strip')!;
-      return {
-        strip: box(strip.getBoundingClientRect()),
-        list: box(document.querySelector('.list')!.getBoundingClientRect()),
-        folded: strip.classList.contains('folded'),
-      };
-    });
+    const look = () =>
+      inStrip(page, (root) => {
+        const box = (at: DOMRect) => ({ left: at.left, top: at.top, bottom: at.bottom });
+        const strip = root.querySelector('.strip')!;
+        return {
+          strip: box(strip.getBoundingClientRect()),
+          list: box(document.querySelector('.list')!.getBoundingClientRect()),
+          folded: strip.classList.contains('folded'),
+        };
+      });
+    const { strip, list, folded } = await atRest(look, isDeepStrictEqual);
     expect(folded).toBe(false);
     expect(strip.top).toBeGreaterThanOrEqual(list.bottom);
     expect(strip.top - list.bottom).toBeLessThan(30);
@@ -276,15 +291,19 @@ describe('strip and card', () => {
         return { left, top, width };
       });
     await until(() => inStrip(page, (root) => root.querySelector('.strip.attached') !== null), Boolean);
-    const from = await box();
+    const from = await atRest(box, isDeepStrictEqual);
     await page.mouse.move(from.left + 60, from.top + 22);
     await page.mouse.down();
     await page.mouse.move(from.left + 260, from.top + 322, { steps: 4 });
     await page.mouse.up();
+    const dragged = async () => {
+      const now = await box();
+      return [now.left - from.left, now.top - from.top].map(Math.round);
+    };
+    await expect.poll(dragged).toEqual([200, 300]);
     const to = await box();
-    expect([to.left - from.left, to.top - from.top].map(Math.round)).toEqual([200, 300]);
-    await page.locator('[data-strandline]').getByLabel('Fold', { exact: true }).click();
-    expect((await box()).width).toBeLessThan(from.width);
+    await press(page, '^Fold$');
+    await expect.poll(async () => (await box()).width).toBeLessThan(from.width);
     await page.evaluate((text) => {
       document.querySelector('.list')!.textContent = text;
     }, bareLabel);
@@ -292,10 +311,10 @@ describe('strip and card', () => {
       () => painted(page),
       ({ strip }) => /no protein/.test(strip),
     );
-    expect(await inStrip(page, (root) => root.querySelector('.strip')!.classList.contains('folded'))).toBe(
-      true,
-    );
-    expect(Math.round((await box()).top)).toBe(Math.round(to.top));
+    const isFolded = () =>
+      inStrip(page, (root) => root.querySelector('.strip')!.classList.contains('folded'));
+    await expect.poll(isFolded).toBe(true);
+    await expect.poll(async () => Math.round((await box()).top)).toBe(Math.round(to.top));
     await page.close();
   });
 
@@ -312,9 +331,9 @@ describe('strip and card', () => {
     for (let i = 0; i < 12 && !/^Cetearyl/.test(await focused(page)); i++) await page.keyboard.press('Tab');
     expect(await focused(page)).toMatch(/^Cetearyl Alcohol: /);
     await page.keyboard.press('ArrowRight');
-    expect(await focused(page)).toMatch(/^Glycerin: draws water/);
+    await expect.poll(() => focused(page)).toMatch(/^Glycerin: draws water/);
     await page.keyboard.press('ArrowRight');
-    expect(await focused(page)).toMatch(/^Hydrolyzed Wheat Protein: hydrolyzed protein, large/);
+    await expect.poll(() => focused(page)).toMatch(/^Hydrolyzed Wheat Protein: hydrolyzed protein, large/);
     const card = await until(() => cardText(page), Boolean);
     expect(card).toMatch(/Hydrolyzed Wheat Protein/);
     expect(card).toMatch(/daltons/);
@@ -322,7 +341,7 @@ describe('strip and card', () => {
     expect(card).toMatch(/Source: /);
     await screens(page, 'paint-card');
     await page.keyboard.press('End');
-    expect(await focused(page)).toMatch(/^Hydrolyzed Keratin/);
+    await expect.poll(() => focused(page)).toMatch(/^Hydrolyzed Keratin/);
     await page.keyboard.press('Escape');
     expect(
       await until(
@@ -464,8 +483,7 @@ describe('without a trace', () => {
       });
     }, page.url());
     await page.waitForTimeout(600);
-    const { lines } = await painted(page);
-    expect(lines.large).toEqual(['Hydrolyzed Wheat Protein']);
+    await expect.poll(async () => (await painted(page)).lines.large).toEqual(['Hydrolyzed Wheat Protein']);
     expect(await page.evaluate(() => document.querySelectorAll('[data-strandline]').length)).toBe(1);
     await page.close();
   });

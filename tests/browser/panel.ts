@@ -41,7 +41,7 @@ describe('beside a shop', () => {
   it('shows the product of the tab and follows it to the next page', async () => {
     const first = goodOf('heavy-weather-mask')!;
     const next = goodOf('linen-gel')!;
-    expect(await title(panel)).toContain(first.name);
+    await expect.poll(() => title(panel)).toContain(first.name);
     await shown.goto(`${shop.store.url}/goods/${next.id}`);
     expect(
       await until(
@@ -61,7 +61,7 @@ describe('beside a shop', () => {
     const tab = await tabOf(shop, shown);
     await shop.killWorker();
     await look(shop, panel, 'page', tab);
-    expect(await title(panel)).toContain(goodOf('heavy-weather-mask')!.name);
+    await expect.poll(() => title(panel)).toContain(goodOf('heavy-weather-mask')!.name);
   });
 
   it('keeps a product, says so, and takes it back', async () => {
@@ -90,8 +90,8 @@ describe('beside a shop', () => {
       expect.stringContaining('Heavy Weather'),
       expect.stringContaining('Low Tide'),
     ]);
-    expect(await words(panel)).toMatch(/Only in .*Heavy Weather/);
-    expect(await words(panel)).toMatch(/In both \(\d+\)/);
+    await expect.poll(() => words(panel)).toMatch(/Only in .*Heavy Weather/);
+    await expect.poll(() => words(panel)).toMatch(/In both \(\d+\)/);
     await screens(panel, 'panel-compare', true);
   });
 
@@ -117,7 +117,7 @@ describe('beside a shop', () => {
     ]);
     for (const view of [panel, other]) {
       await view.waitForSelector('.answer-head.large:not(.cannot-tell)');
-      expect(await view.textContent('.decided')).toContain('Hydrolyzed');
+      await expect.poll(() => view.textContent('.decided')).toContain('Hydrolyzed');
     }
     await other.close();
   });
@@ -128,7 +128,7 @@ describe('beside a shop', () => {
     await panel.fill('textarea', 'Aqua, Glycerin, Hydrolyzed Silk, Parfum');
     await panel.click('text=Read this list');
     await panel.waitForSelector('.sums');
-    expect(await panel.textContent('.sums')).toMatch(/1 protein, small/i);
+    await expect.poll(() => panel.textContent('.sums')).toMatch(/1 protein, small/i);
   });
 
   it('offers a close spelling, reads by it when told, and forgets it again', async () => {
@@ -141,7 +141,7 @@ describe('beside a shop', () => {
     const name = await offer.textContent();
     await offer.click();
     await panel.waitForSelector(`text=is now read as ${name}`);
-    expect(await panel.locator('.unknown-name').count()).toBe(0);
+    await expect.poll(() => panel.locator('.unknown-name').count()).toBe(0);
     await panel.click('.toast-actions >> text=Undo');
     await panel.locator('.unknown-name').waitFor();
   });
@@ -150,7 +150,7 @@ describe('beside a shop', () => {
     await look(shop, panel, 'settings', await tabOf(shop, shown));
     await panel.selectOption('select', 'de');
     await panel.waitForSelector('#tab-settings >> text=Einstellungen');
-    expect(await panel.evaluate(() => document.documentElement.lang)).toBe('de');
+    await expect.poll(() => panel.evaluate(() => document.documentElement.lang)).toBe('de');
     const strip = await until(
       async () => (await painted(shown)).strip,
       (now) => /Proteine/.test(now),
@@ -213,7 +213,7 @@ describe('at every width and size', () => {
       await seed(panel, state, [{ do: 'set', settings: { language } }]);
       for (const place of places) {
         await look(shop, panel, place);
-        expect([state, place, await wide()]).toEqual([state, place, 0]);
+        await expect.poll(async () => [state, place, await wide()]).toEqual([state, place, 0]);
       }
     }
   });

@@ -44,15 +44,11 @@ it('is shown beside its names, the doubtful first, and goes on like a pasted tex
   await panel.waitForSelector('.picture-check', { timeout: 30_000 });
   const names = () =>
     panel.$$eval('.picture-names input', (all) => all.map((each) => (each as HTMLInputElement).value));
-  expect(await names()).toEqual([
-    'Flumberol Wodkate',
-    'Aqua',
-    'Cetearyl Alcohol',
-    'Glycerin',
-    'Hydrolyzed Silk',
-    'Parfum',
-  ]);
+  await expect
+    .poll(names)
+    .toEqual(['Flumberol Wodkate', 'Aqua', 'Cetearyl Alcohol', 'Glycerin', 'Hydrolyzed Silk', 'Parfum']);
   await panel.hover('.picture-names li >> nth=4');
+  await panel.waitForSelector('.picture-view rect.lit', { state: 'attached' });
   const lit = await panel.$eval('.picture-view rect.lit', (each) => Number(each.getAttribute('width')));
   const wide = await panel.$eval('.picture-view image', (each) => Number(each.getAttribute('width')));
   expect(lit / wide).toBeGreaterThan(0.1);
@@ -62,8 +58,8 @@ it('is shown beside its names, the doubtful first, and goes on like a pasted tex
   await panel.click('text=Use this list');
   await panel.click('text=Read this list');
   await panel.waitForSelector('.sums');
-  expect(await panel.textContent('.sums')).toMatch(/1 protein/i);
-  expect(await panel.locator('.unknown-name').count()).toBe(0);
+  await expect.poll(() => panel.textContent('.sums')).toMatch(/1 protein/i);
+  await expect.poll(() => panel.locator('.unknown-name').count()).toBe(0);
   expect([...new Set(asked)].filter((each) => !/^(?:chrome-extension|blob|data):$/.test(each))).toEqual([]);
   expect(broken).toEqual([]);
   const { value } = await asks(panel, 'remembered');

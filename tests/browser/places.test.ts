@@ -1,7 +1,7 @@
 // Going from place to place in the built panel: the way back, what was scrolled, and where what was said ends.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type Harness, openShop, until } from './harness.ts';
+import { atRest, type Harness, openShop, until } from './harness.ts';
 import { look, seed } from './views.ts';
 
 let shop: Harness;
@@ -16,6 +16,12 @@ afterAll(() => shop.close());
 
 const topOf = (selector: string) =>
   panel.locator(selector).evaluate((each) => Math.round(each.getBoundingClientRect().top));
+/** Stands where it stood a second ago: rows above may still have had their answers coming. */
+const restsAt = (selector: string) =>
+  atRest(
+    () => topOf(selector),
+    (a, b) => a === b,
+  );
 const focused = () => panel.evaluate(() => document.activeElement?.textContent);
 
 it('a product far down the list: closed again, its row stands where it stood and has the focus', async () => {
@@ -25,14 +31,14 @@ it('a product far down the list: closed again, its row stands where it stood and
   const row = panel.locator('.product', { hasText: 'Bellbuoy Everyday Conditioner' });
   await row.scrollIntoViewIfNeeded();
   const id = await row.getAttribute('id');
-  const before = await topOf(`#${id}`);
+  const before = await restsAt(`#${id}`);
   await row.locator('.product-name').click();
   await panel.waitForSelector('text=All products');
-  expect(await panel.evaluate(() => scrollY)).toBe(0);
+  await expect.poll(() => panel.evaluate(() => scrollY)).toBe(0);
   await panel.click('text=All products');
   await row.waitFor();
-  expect(Math.abs((await topOf(`#${id}`)) - before)).toBeLessThanOrEqual(2);
-  expect(await focused()).toBe('Bellbuoy Everyday Conditioner');
+  await expect.poll(async () => Math.abs((await topOf(`#${id}`)) - before)).toBeLessThanOrEqual(2);
+  await expect.poll(focused).toBe('Bellbuoy Everyday Conditioner');
 });
 
 it('a product opened from the routine leads back to the routine, scrolled as it was', async () => {
@@ -95,15 +101,16 @@ it('on paper stands what is read: no field, no page left empty, and the whole li
     await look(shop, panel, place);
     await panel.emulateMedia({ media: 'print' });
     await panel.evaluate(() => dispatchEvent(new Event('beforeprint')));
-    const shown = await panel.evaluate(() => {
-      const tags =
-        'input, select, textarea, [role=tablist], .toast-place, .step-buttons, .disclosure:not([open])';
-      return [...document.querySelectorAll(`#place :is(${tags}), .masthead [role=tablist]`)]
-        .filter((each) => each.checkVisibility())
-        .map((each) => `${each.localName} ${each.className} ${each.textContent?.slice(0, 40)}`);
-    });
-    expect([place, shown]).toEqual([place, []]);
-    if (place === 'products') expect(await panel.locator('.product').count()).toBe(30);
+    const shown = () =>
+      panel.evaluate(() => {
+        const tags =
+          'input, select, textarea, [role=tablist], .toast-place, .step-buttons, .disclosure:not([open])';
+        return [...document.querySelectorAll(`#place :is(${tags}), .masthead [role=tablist]`)]
+          .filter((each) => each.checkVisibility())
+          .map((each) => `${each.localName} ${each.className} ${each.textContent?.slice(0, 40)}`);
+      });
+    await expect.poll(async () => [place, await shown()]).toEqual([place, []]);
+    if (place === 'products') await expect.poll(() => panel.locator('.product').count()).toBe(30);
     for (const format of ['A4', 'Letter']) {
       const pdf = await panel.pdf({ format });
       const pages = pdf.toString('latin1').split(/\/Type ?\/Page\b/).length - 1;

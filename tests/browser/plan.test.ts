@@ -35,16 +35,13 @@ const press = (name: string | RegExp) => panel.getByRole('button', { name }).fir
 it('is offered in plans that differ, taken with one press, and taken back', async () => {
   await press(/^Build from 16 products$/);
   const plans = panel.locator('#build .offer');
-  await until(
-    () => plans.count(),
-    (n) => n > 0,
-  );
-  expect(await plans.count()).toBeGreaterThan(1);
-  const titles = await plans.locator('.answer-head, h4, [class*="answer"]').first().textContent();
-  expect(titles).toMatch(/[Pp]rotein/);
-  expect(await plans.first().textContent()).toMatch(
-    /No other day of these products is better by the rules\./,
-  );
+  await expect.poll(() => plans.count()).toBeGreaterThan(1);
+  await expect
+    .poll(() => plans.locator('.answer-head, h4, [class*="answer"]').first().textContent())
+    .toMatch(/[Pp]rotein/);
+  await expect
+    .poll(() => plans.first().textContent())
+    .toMatch(/No other day of these products is better by the rules\./);
   await screens(panel, 'plan', true);
   await press('Take this plan');
   const taken = await until(steps, (now) => now.length > 0);
@@ -59,8 +56,8 @@ it('keeps within the limits that were set', async () => {
   await press(/^Build from/);
   const plans = panel.locator('#build .offer');
   await until(
-    () => plans.count(),
-    (n) => n > 0,
+    async () => [await panel.locator('#build progress').count(), await plans.count()] as const,
+    ([searching, n]) => searching === 0 && n > 0,
   );
   for (const plan of await plans.all()) expect(await plan.locator('ol > li').count()).toBeLessThanOrEqual(4);
 });

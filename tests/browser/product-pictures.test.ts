@@ -61,8 +61,13 @@ it('keeps what the page shows, small, shows it in its row, and takes it along wh
   await shown.waitFor();
   await screens(panel, 'product-picture');
   // Held against the page's own picture, drawn by the browser: the colours of the same places, but for the squeezing.
-  const colours = (from: Page, selector: string) =>
-    from.evaluate((wanted) => {
+  const colours = async (from: Page, selector: string) => {
+    const loaded = (wanted: string) => {
+      const image = document.querySelector<HTMLImageElement>(wanted);
+      return image?.complete && image.naturalWidth > 0;
+    };
+    await from.waitForFunction(loaded, selector);
+    return from.evaluate((wanted) => {
       const image = document.querySelector<HTMLImageElement>(wanted)!;
       const canvas = new OffscreenCanvas(8, 10);
       const pen = canvas.getContext('2d')!;
@@ -71,6 +76,7 @@ it('keeps what the page shows, small, shows it in its row, and takes it along wh
       pen.drawImage(image, 0, 0, 8, 10);
       return [...pen.getImageData(0, 0, 8, 10).data];
     }, selector);
+  };
   const [own, theirs] = [
     await colours(panel, '.product .picture img'),
     await colours(page, 'article.product img'),

@@ -72,8 +72,6 @@ describe('the three moments by the keyboard alone', () => {
     );
     await keyTo(page, new RegExp(`${wanted.source}|^More$`));
     if ((await focused(page)) === 'More') await page.keyboard.press('Enter');
-    // A strip that has just moved hears no press.
-    await page.waitForTimeout(300);
     await press(page, wanted);
   };
 
@@ -89,7 +87,7 @@ describe('the three moments by the keyboard alone', () => {
     await press(panel, /^Low/);
     await press(panel, /^None of these/, 'Enter');
     await words(/Protein suits/);
-    expect(await focused(panel)).not.toBe('body');
+    await expect.poll(() => focused(panel)).not.toBe('body');
     await strip(/Not for/);
 
     await inStrip(/^Add to routine/);
@@ -130,10 +128,12 @@ describe('the focus goes', () => {
     const name = (await panel.locator('.product-name').nth(1).textContent())!;
     await panel.locator('.product-name').nth(1).press('Enter');
     await comes(new RegExp(`^${name}$`));
-    expect(await panel.evaluate(() => [document.activeElement!.localName, scrollY])).toEqual(['h3', 0]);
+    await expect
+      .poll(() => panel.evaluate(() => [document.activeElement!.localName, scrollY]))
+      .toEqual(['h3', 0]);
     await press(panel, /All products/, 'Enter', 'Shift+Tab');
     await comes(new RegExp(`^${name}$`));
-    expect(await panel.evaluate(() => document.activeElement!.className)).toBe('product-name');
+    await expect.poll(() => panel.evaluate(() => document.activeElement!.className)).toBe('product-name');
   });
   it('to the next row where a product is removed', async () => {
     await look(shop, panel, 'products');
@@ -292,7 +292,8 @@ describe('what has the focus is seen', () => {
     for (const key of ['Tab', 'Shift+Tab'])
       for (let n = 0; n < 45; n++) {
         await panel.keyboard.press(key);
-        const behind = await seen();
+        // Brought into view in the next frame, where it has to be.
+        const behind = await until(seen, (at) => at === undefined, 1500).catch(seen);
         if (behind) hidden.push(`${key}: ${behind}`);
       }
     expect(hidden).toEqual([]);

@@ -58,7 +58,7 @@ describe('by the keyboard alone', () => {
     await keyTo('Shift+Tab', /^Unfold$/);
     await page.keyboard.press('Enter');
     await barSays(/asks this shop, and nobody else/);
-    expect((await focused()).is).toBe('Fold');
+    await expect.poll(async () => (await focused()).is).toBe('Fold');
     await keyTo('Tab', /^Read this shelf/);
     await page.keyboard.press('Enter');
     await barSays(/Reading/);
@@ -82,7 +82,7 @@ describe('by the keyboard alone', () => {
         ),
       );
     expect(await until(pressed, (is) => is)).toBe(true);
-    expect((await focused()).is).toMatch(/^no protein/);
+    await expect.poll(async () => (await focused()).is).toMatch(/^no protein/);
     await page.keyboard.press('Space');
   });
 
@@ -96,12 +96,12 @@ describe('by the keyboard alone', () => {
     expect(first.within).toBe('marks');
     expect(await until(isOpen, (is) => is)).toBe(true);
     await page.keyboard.press('Enter');
-    expect(await focused()).toEqual({ is: 'Open', within: 'card' });
+    await expect.poll(focused).toEqual({ is: 'Open', within: 'card' });
     await page.keyboard.press('Shift+Tab');
-    expect(await focused()).toEqual(first);
+    await expect.poll(focused).toEqual(first);
     await page.keyboard.press('Enter');
     await page.keyboard.press('Tab');
-    expect(await focused()).toEqual({ is: 'Keep', within: 'card' });
+    await expect.poll(focused).toEqual({ is: 'Keep', within: 'card' });
     await page.keyboard.press('Enter');
     expect(
       await until(
@@ -110,14 +110,14 @@ describe('by the keyboard alone', () => {
       ),
     ).toEqual({ is: 'Undo', within: 'card' });
     await page.keyboard.press('Tab');
-    expect((await focused()).within).not.toBe('card');
+    await expect.poll(async () => (await focused()).within).not.toBe('card');
     await page.keyboard.press('Shift+Tab');
     await keyTo('Shift+Tab', /Protein: .*Moisture: /);
     await page.keyboard.press('Enter');
-    expect((await focused()).within).toBe('card');
+    await expect.poll(async () => (await focused()).within).toBe('card');
     await page.keyboard.press('Escape');
     expect(await until(isOpen, (is) => !is)).toBe(false);
-    expect((await focused()).within).toBe('marks');
+    await expect.poll(async () => (await focused()).within).toBe('marks');
   });
 });
 

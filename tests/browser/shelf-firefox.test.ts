@@ -82,7 +82,12 @@ describe.skipIf(!findFirefox())('a shelf in Firefox', () => {
             .filter(({ hidden }) => !hidden).length,
       );
     expect(await until(dimmed, (n) => n > 0)).toBeGreaterThan(0);
-    const mark = (await shelfMarks(drives(page))).find(({ read }) => read)!;
+    const mark = (
+      await until(
+        () => shelfMarks(drives(page)),
+        (all) => all.some(({ read }) => read),
+      )
+    ).find(({ read }) => read)!;
     await page.mouse.move(mark.left + 8, mark.top + 8);
     await pressOurs(drives(page), '^Keep$');
     const card = () =>

@@ -34,7 +34,7 @@ const column = (n: number): Promise<string[]> =>
 
 it('says what a press does, and one press reads: the page does not ask again', async () => {
   await panel.getByText('Strandline asks this shop, and nobody else').waitFor();
-  expect(await column(0)).toHaveLength(10);
+  await expect.poll(() => column(0)).toHaveLength(10);
   expect(asked()).toBe(0);
   await panel.getByRole('button', { name: 'Read this shelf (10)' }).click();
   await until(

@@ -60,9 +60,10 @@ describe('the shipped manifest', () => {
       (now) => now.lines.large !== undefined,
     );
     expect(lines.large).toContain('Hydrolyzed Wheat Protein');
-    expect(await lineStyle(page, 'Hydrolyzed Wheat Protein')).toBe('double');
+    // Its rule is the browser's to bring.
+    await expect.poll(() => lineStyle(page, 'Hydrolyzed Wheat Protein')).toBe('double');
     expect(await other.evaluate(() => CSS.highlights.size)).toBe(0);
-    expect(await shop.badge(page)).toBe(badgeFor('oakum-protein-treatment'));
+    await expect.poll(() => shop.badge(page)).toBe(badgeFor('oakum-protein-treatment'));
     await other.bringToFront();
     expect(await other.locator('html > div').count()).toBe(0);
   });

@@ -17,7 +17,7 @@ it.each(['/', '/shelf', ...Object.keys(silentPages)])('%s stays silent', async (
   // A page that is read shows its strip within this time (structures.test.ts waits for far less).
   await page.waitForTimeout(700);
   expect(await shop.badge(page)).toBe('');
-  expect(await page.locator('[data-strandline]').count()).toBe(bars[path] ?? 0);
+  await expect.poll(() => page.locator('[data-strandline]').count()).toBe(bars[path] ?? 0);
   expect(await page.locator('[data-strandline] :is(.strip, .name, .mark:not(.unread))').count()).toBe(0);
   expect(await page.evaluate(() => CSS.highlights.size)).toBe(0);
   await page.close();

@@ -10,7 +10,9 @@ export default defineConfig({
     environment: 'node',
     fileParallelism: false,
     maxWorkers: 1,
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // No claims about speed: above the sum of what a test waits for, on a machine with other work too.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
+    expect: { poll: { timeout: 20_000, interval: 60 } },
   },
 });
