@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { root } from '../run/steps.ts';
-import { type Harness, openShop, until } from './harness.ts';
+import { atRest, type Harness, openShop, until } from './harness.ts';
 import { type AnyPage, unfold } from './moments.ts';
 import { opened } from './opened.ts';
 import { robin } from './seeds.ts';
@@ -23,6 +23,12 @@ afterAll(() => shop.close());
 
 const same = (tree: string, name: string) =>
   expect(tree).toMatchFileSnapshot(join(root, 'tests/browser/trees', `${name}.txt`));
+/** The tree of a page once it has not changed for a second: some of what it shows is asked for first. */
+const treeAtRest = (...of: Parameters<typeof treeOf>) =>
+  atRest(
+    () => treeOf(...of),
+    (a, b) => a === b,
+  );
 const inEnglish = [{ do: 'set', settings: { language: 'en' } }] as const;
 
 describe('the panel', () => {
@@ -53,20 +59,20 @@ describe('the panel', () => {
     await look(shop, panel, place, tab);
     // A place itself is shown as it opens; what was opened in it, with all of that.
     if (name !== place) await open(panel);
-    await same(await treeOf(panel, 'RootWebArea', /./, false), `panel-${name}`);
+    await same(await treeAtRest(panel, 'RootWebArea', /./, false), `panel-${name}`);
   });
   it('first run', async () => {
     await seed(panel, 'empty', [...inEnglish]);
     await panel.goto(`chrome-extension://${shop.id}/welcome.html`);
     await panel.waitForSelector('.painted');
-    await same(await treeOf(panel, 'RootWebArea', /./, false), 'welcome');
+    await same(await treeAtRest(panel, 'RootWebArea', /./, false), 'welcome');
   });
 });
 
 describe('in the page', () => {
   const cardOf = async (page: Page, selector: string) => {
     await page.locator(`${selector}:popover-open`).waitFor();
-    return treeOf(page, 'note', /^/);
+    return treeAtRest(page, 'note', /^/);
   };
   it('strip, and the card of a name', async () => {
     await seed(panel, 'empty', [
@@ -75,7 +81,7 @@ describe('in the page', () => {
     ]);
     const page = await shop.open('/goods/heavy-weather-mask');
     await unfold(page as unknown as AnyPage);
-    await same(await treeOf(page, 'region', /^Strandline/), 'strip');
+    await same(await treeAtRest(page, 'region', /^Strandline/), 'strip');
     // A press on the letters of a name that is underlined.
     const letters = () =>
       page.evaluate(() => {
@@ -100,7 +106,7 @@ describe('in the page', () => {
     await pressOurs(page as never, '^Unfold$');
     await pressOurs(page as never, '^Read this shelf');
     await shelfBarSays(page as never, /[345] of them read(?!.*Reading)/);
-    await same(await treeOf(page, 'region', /./), 'shelf-bar');
+    await same(await treeAtRest(page, 'region', /./), 'shelf-bar');
     await same(`${(await page.locator('.mark.read').first().getAttribute('aria-label'))!}\n`, 'shelf-mark');
     await page
       .locator('.mark.read')
