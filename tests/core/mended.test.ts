@@ -34,6 +34,33 @@ describe('a damaged name is read, and said to be mended', () => {
       ['Aqua', 'Sodium Benzoate (run-together)', 'Disodium EDTA (run-together)'],
     ],
     ['Aqua, Glycerin Urea', ['Aqua', 'Glycerin (run-together)', 'Urea (run-together)']],
+    [
+      'Aqua, Hexapeptide-40 Sh-Polypeptide 9',
+      ['Aqua', 'Hexapeptide-40 (run-together)', 'Sh-Polypeptide 9 (run-together)'],
+    ],
+    [
+      'Aqua, CI 77491 Ceteareth-7, Parfum',
+      ['Aqua', 'CI 77491 (run-together)', 'Ceteareth-7 (run-together)', 'Parfum'],
+    ],
+    [
+      'Water Dimer Dilinoleyl Dimer Dilinoleate',
+      ['Aqua (run-together)', 'Dimer Dilinoleyl Dimer Dilinoleate (run-together)'],
+    ],
+    [
+      'Aqua, Propylene Glycol Dicaprylate Lepidium Sativum Sprout Extract',
+      [
+        'Aqua',
+        'Propylene Glycol Dicaprylate (run-together)',
+        'Lepidium Sativum Sprout Extract (run-together)',
+      ],
+    ],
+    ['Aqua, RubyPowder LinoleicAcid', ['Aqua', 'Ruby Powder (run-together)', 'Linoleic Acid (run-together)']],
+    [
+      'Aqua, Hamamelis Virginiana • (Witch Hazel) Water, Parfum',
+      ['Aqua', 'Hamamelis Virginiana Water (cut)', 'Parfum'],
+    ],
+    ['Aqua, Ceramide 2 0.5%', ['Aqua', 'Ceramide 2 (leftovers)']],
+    ['Aqua, Inositol (Rice, Extract), Parfum', ['Aqua', 'Inositol', 'Parfum']],
     ['Aqua, Ethylhexyglycerin', ['Aqua', 'Ethylhexylglycerin (spelling)']],
     ['Aqua, Hydroxyethyl Celluose', ['Aqua', 'Hydroxyethylcellulose (spelling)']],
     ['Aqua, Niacinadmide', ['Aqua', 'Niacinamide (spelling)']],
@@ -64,6 +91,8 @@ describe('nothing is mended on a guess', () => {
     'Methanol Acetate',
     'Perfluoroheptane',
     'Carbolic Lather',
+    'Quaternium-76 Hydrolyzed Collagen', // one substance, and another kind of protein than its last words
+    'Lanolin Alcool',
     'collage',
     'insulin',
   ])('%s', (printed) => {

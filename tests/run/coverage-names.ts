@@ -84,19 +84,33 @@ function isApart(name: string): boolean {
   return hash % 3 === 0;
 }
 
+/** The names of the inventory that lies beside the counts. */
+const inventoryBeside = (file: string) =>
+  new Set(
+    readFileSync(join(dirname(file), 'inci-inventory.tsv'), 'utf8')
+      .split('\n')
+      .map((line) => line.split('\t')[0]!),
+  );
+
 /** Prints how damaged names are read: drawn from the dictionary, and from names as labels print them. */
 export function printMending(): void {
   const sets: [string, string[]][] = [['the dictionary', entries.map(({ name }) => name)]];
   const file = counts.find(existsSync);
-  if (file)
+  if (file) {
+    // A printed name may be a misprint, or two: its row would have no true name.
+    const inventory = inventoryBeside(file);
+    const isTrue = (name: string) =>
+      !/\(and\)/i.test(name) &&
+      (inventory.has(name.replace(/\s*\([^()]*\)/g, '')) || /exact|alias/.test(lookup.named(name).how));
     sets.push([
       'names as labels print them',
       readFileSync(file, 'utf8')
         .split('\n')
         .slice(1)
         .flatMap((line) => line.split('\t')[2] ?? [])
-        .filter((name) => lookup.find(name).how !== 'none'),
+        .filter((name) => lookup.find(name).how !== 'none' && isTrue(name)),
     ]);
+  }
   for (const [from, names] of sets) {
     const rows = scored(damagedNames(names, 6000, 7), lookup);
     const count = (verdict: string) => rows.filter((row) => row.verdict === verdict).length;
@@ -120,11 +134,7 @@ export function printMending(): void {
 export function printDressed(): void {
   const file = counts.find(existsSync);
   if (!file) return;
-  const inventory = new Set(
-    readFileSync(join(dirname(file), 'inci-inventory.tsv'), 'utf8')
-      .split('\n')
-      .map((line) => line.split('\t')[0]!),
-  );
+  const inventory = inventoryBeside(file);
   // The root of the counts, so that rare names come up as well.
   const names = readFileSync(file, 'utf8')
     .split('\n')

@@ -57,6 +57,8 @@ export type Lookup = {
   filed(raw: string): Found;
   /** The one name that an unknown text surely is, its spelling or what stands beside it put right. */
   mend(raw: string): Found;
+  /** Whether labels print this text often as a name that only a rule reads. */
+  often(raw: string): boolean;
   /** The words of all names, in their normal form. */
   words(): Words;
   /** Properties of a name as `find` gave it (`found.name`), or of a pattern's match. */
@@ -131,6 +133,7 @@ export function createLookup(
       ...(limits.printedOften ?? []).map((name) => ({ printed: name, name })),
     ].map(({ printed, name }) => ({ normal: normalName(printed), name })),
   );
+  const often = once(() => new Set(limits.printedOften?.map((name) => keyOf(normalName(name)))));
   const close = createClose(names);
   const mend = createMend(names, patterns, (normal) => named(normal, normal));
   const sources = createSourceWords(limits.sourceWords ?? []);
@@ -191,6 +194,7 @@ export function createLookup(
     named: (raw) => ((raw.length > longestName ? undefined : named(normalName(raw), raw)) ?? unmet).found,
     filed: (raw) => ((raw.length > longestName ? undefined : byKey(keyOf(normalName(raw)))) ?? unmet).found,
     mend: (raw) => (raw.length > longestName ? unmet.found : mend.name(raw)),
+    often: (raw) => often().has(keyOf(normalName(raw))),
     words: mend.words,
     known,
     useOf: (found) => useOf(found, known(found)),

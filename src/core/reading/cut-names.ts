@@ -27,6 +27,13 @@ export function joinedCuts(
     if (!join) out.push(spoken[i]!);
     else {
       const { part } = spoken[i]!;
+      const beside =
+        part.within === undefined ? 0 : spoken.filter((other) => other.part.within === part.within).length;
+      // "Inositol (Rice, Extract)": a bracket that holds one name lists none, it says the name before it again.
+      if (beside === join.last - join.first + 1) {
+        i = join.last;
+        continue;
+      }
       const raw = text.slice(join.from, join.to);
       out.push({ part: { ...part, raw, from: join.from, to: join.to, names: [raw] }, found: join.found });
       i = join.last;

@@ -70,7 +70,7 @@ const afterBracket = /[)\]}]\s+\p{L}/u;
 
 function mendedPart(each: Spoken, lookup: Lookup, refused: (printed: string) => boolean): Spoken[] {
   const { part, found } = each;
-  if (refused(part.raw) || refused(part.names[0] ?? part.raw)) return [each];
+  if (found.how === 'mended' || refused(part.raw) || refused(part.names[0] ?? part.raw)) return [each];
   if (found.how !== 'none') {
     // Found by what stands before its bracket: the comma after the bracket may be missing.
     const pieced = afterBracket.test(part.raw) && namedWhole(part.raw, lookup).how === 'none';

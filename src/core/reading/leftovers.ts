@@ -38,7 +38,7 @@ export function withoutRemarks(
   // "500 mg": the number belongs to its unit, unless it belongs to the name.
   const number =
     /^[~<>≈]?\d+(?:[.,]\d+)?$/.test(printed.slice(...tokens[end]!)) &&
-    /[\p{L}%]/u.test(printed.slice(...(tokens[end + 1] ?? [0, 0])));
+    /^[^\d]*[\p{L}%][^\d]*$/u.test(printed.slice(...(tokens[end + 1] ?? [0, 0])));
   for (const last of number && end > start ? [end - 1, end] : [end]) {
     if (last - start + 1 === tokens.length) return undefined;
     const name = printed.slice(tokens[start]![0], tokens[last]![1]);

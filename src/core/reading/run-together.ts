@@ -10,15 +10,15 @@ const longestName = 8; // words of one of the names
 const fewestByRule = 3; // words of a name that only a rule of the grammar takes
 
 /**
- * Names printed without the comma between them: the one way to part the text into the fewest names, or
- * nothing where there are two ways. `filed`: each must be in the dictionary, or of words that stand side by side there.
+ * Names printed without the comma between them: the one way to part the text into the fewest names, of two the one
+ * with more names that stand for themselves, or nothing where there are two ways. `filed`: each must be a name of the
+ * dictionary, or of words that stand side by side there.
  */
 export function partedNames(part: LabelPart, lookup: Lookup, filed = false): Spoken[] | undefined {
   const tokens = tokensOf(part.raw);
   const n = tokens.length;
-  if (n < 2 || n > mostTokens || !allKnown(part.raw, lookup)) return undefined;
-  type Way = { names: number; ways: number; from: number; found: Found };
-  const best: (Way | undefined)[] = [{ names: 0, ways: 1, from: 0, found: { how: 'none', close: [] } }];
+  if (n < 2 || n > mostTokens) return undefined;
+  const best: (Way | undefined)[] = [{ names: 0, sure: 0, ways: 1, from: 0, found: none }];
   for (let from = 0; from < n; from++) {
     const before = best[from];
     if (!before) continue;
@@ -35,14 +35,23 @@ export function partedNames(part: LabelPart, lookup: Lookup, filed = false): Spo
       )
         continue;
       const found = namedWhole(raw, lookup);
-      if (found.how === 'none' || !standsAlone(found, to - from)) continue;
-      if (filed && found.how === 'pattern' && (to - from < fewestByRule || !stands(raw, lookup))) continue;
-      const ways = before.ways + (there?.names === before.names + 1 ? there.ways : 0);
-      best[to] = { names: before.names + 1, ways, from, found };
+      const standing = standingOf(found, raw, to - from, lookup);
+      if (!standing || (standing === 'plain' && from > 0)) continue;
+      if (filed && standing !== 'sure' && (to - from < fewestByRule || !stands(raw, lookup))) continue;
+      const way = {
+        names: before.names + 1,
+        sure: before.sure + { plain: -1, ruled: 0, sure: 1 }[standing],
+        ways: before.ways,
+        from,
+        found,
+      };
+      const tied = there && there.names === way.names && there.sure === way.sure;
+      if (tied) there.ways += way.ways;
+      else if (!there || there.names > way.names || there.sure < way.sure) best[to] = way;
     }
   }
   const last = best[n];
-  if (!last || last.names < 2 || last.ways > 1) return undefined;
+  if (!last || last.names < 2 || last.ways > 1 || last.sure < 0) return undefined;
   const names: Spoken[] = [];
   for (let to = n; to > 0; ) {
     const { from, found } = best[to]!;
@@ -59,9 +68,34 @@ export function partedNames(part: LabelPart, lookup: Lookup, filed = false): Spo
   return names;
 }
 
-/** One word of everyday speech is no proof of a name: it must be the INCI name itself, and no mere chain length. */
-const standsAlone = (found: Found, words: number) =>
-  words > 1 || (found.how === 'exact' && !/^[A-Z]{2,4}-\d+$/.test(found.name));
+/** A way to part the first words: names in it, how many more stand for themselves than are plain, how many such ways. */
+type Way = { names: number; sure: number; ways: number; from: number; found: Found };
+const none: Found = { how: 'none', close: [] };
+
+const numbered = /^[a-z-]+eth-\d+$/i; // "Trideceth-3"
+const shortestJoined = 8; // letters
+const chain = /^[A-Z]{2,4}-\d+$/; // "PEG-8": may as well begin a name
+
+/**
+ * How far a name is borne out where no comma sets it apart. One word of everyday speech is `plain`: it begins a
+ * text, and needs a sure name after it; what only a rule of the grammar takes is `ruled`, of words of the dictionary.
+ */
+function standingOf(found: Found, raw: string, words: number, lookup: Lookup) {
+  if (found.how === 'none' || chain.test(raw)) return undefined;
+  if (lookup.often(raw)) return 'sure';
+  if (found.how === 'pattern') {
+    if (!allKnown(raw, lookup)) return undefined;
+    return words > 1 ? 'ruled' : numbered.test(raw) ? 'sure' : undefined;
+  }
+  // "SodiumMethyl" is two words without the space; "butt e r" is one with spaces.
+  if (
+    plainWords(raw).some(
+      (word) => word.length < shortestJoined && !lookup.words().has(word) && /\p{L}/u.test(word),
+    )
+  )
+    return undefined;
+  return found.how === 'exact' || words > 1 ? 'sure' : 'plain';
+}
 
 const lastWord = (text: string) => plainWords(text).at(-1) ?? '';
 const firstWord = (text: string) => plainWords(text)[0] ?? '';

@@ -19,11 +19,20 @@ export function secondLook(each: Spoken, lookup: Lookup): Spoken[] | undefined {
   const beside = besideDash(each, lookup);
   if (beside) return beside;
   if (whole.how === 'pattern')
-    return grownApart(each, lookup) ?? partedNames(part, lookup, true) ?? respelled(each, lookup);
+    return grownApart(each, lookup) ?? partedAlike(each, lookup) ?? respelled(each, lookup);
   if (!moreAfterBracket.test(part.raw)) return undefined;
   // Found by what stands before its bracket, or in it.
   const bare = withoutLeftovers(part.raw, lookup);
   return (bare && [{ part, found: bare }]) ?? partedNames(part, lookup) ?? respelled(each, lookup);
+}
+
+/** Names run together, unless what is taken for a protein would become another kind of one. */
+function partedAlike({ part, found }: Spoken, lookup: Lookup): Spoken[] | undefined {
+  const parted = partedNames(part, lookup, true);
+  const { protein } = lookup.known(found);
+  if (!parted || !protein) return parted;
+  const kinds = parted.flatMap((one) => lookup.known(one.found).protein?.kind ?? []);
+  return kinds.length > 0 && kinds.every((kind) => kind === protein.kind) ? parted : undefined;
 }
 
 /** "Citric Acid - Urea" are two names; of "Glycerin - emollient" and "Hair Mask - Aqua" one piece is the name. */
