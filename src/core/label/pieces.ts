@@ -113,7 +113,7 @@ function joinsNumbers(letters: string, start: number, at: number): boolean {
   if (/^\d+\s*%/.test(next)) return true;
   if (/\d\d$/.test(letters.slice(at - 2, at))) return false; // PEG-40,1,2-…
   const alone = /^\s*\d$/.test(letters.slice(Math.max(start, at - 4), at));
-  const locants = /^\d{1,2}(?:,\s?\d{1,2})*'?[- ]?-?\s?[a-z(]/i;
+  const locants = /^\d{1,2}(?:,\s?\d{1,2})*'?[- ]?-?\s?[\p{L}(]/iu;
   return alone ? locants.test(next.trimStart()) : /^\d{1,2}(?:,\d{1,2})*'?-[a-z([]/i.test(next);
 }
 
