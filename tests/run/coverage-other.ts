@@ -1,13 +1,18 @@
 // How pages are read that were written before the finder was looked at. Kinds of the half kept aside are only counted,
 // never printed one by one.
 import { Window } from 'happy-dom';
-import { drawnPages, silentPages } from '../page/other/make.ts';
+import * as later from '../page/later/make.ts';
+import * as other from '../page/other/make.ts';
 import { type Score, scoredPage } from '../page/other/score.ts';
 
 const percent = (part: number, of: number) => `${((100 * part) / of).toFixed(1)} %`;
 
 /** Prints found, whole and silent of both halves; kinds of the seen half one by one, with `--bad` their misses. */
-export function printOtherCoverage(count = Number(process.env.PAGES ?? 40)): void {
+export function printOtherCoverage(
+  { drawnPages, silentPages }: typeof other = other,
+  name = 'other shops',
+  count = Number(process.env.PAGES ?? 40),
+): void {
   const { document } = new Window({ settings: { disableJavaScriptEvaluation: true } });
   const doc = document as unknown as Document;
   const only = process.env.SHAPE;
@@ -45,9 +50,15 @@ export function printOtherCoverage(count = Number(process.env.PAGES ?? 40)): voi
     }
     if (rows.length + quiet.length > 0)
       console.log(
-        `other shops, ${half} half: found ${of('found')}, whole and right ${of('whole')} of ${rows.length}; ${shown.length} of ${quiet.length} silent pages show something`,
+        `${name}, ${half} half: found ${of('found')}, whole and right ${of('whole')} of ${rows.length}; ${shown.length} of ${quiet.length} silent pages show something`,
       );
   }
 }
 
-if (import.meta.main) printOtherCoverage();
+/** The set in languages and shapes that no other draws. */
+export const printLaterCoverage = (): void => printOtherCoverage(later, 'later shops');
+
+if (import.meta.main) {
+  printOtherCoverage();
+  printLaterCoverage();
+}

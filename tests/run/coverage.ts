@@ -3,7 +3,7 @@
 import '../../src/page/begin-ours.ts';
 import { printFreshCoverage } from './coverage-fresh.ts';
 import { printDressed, printMending, printNameCoverage } from './coverage-names.ts';
-import { printOtherCoverage } from './coverage-other.ts';
+import { printLaterCoverage, printOtherCoverage } from './coverage-other.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printPictures } from './coverage-pictures.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
@@ -20,5 +20,6 @@ else {
   printShapeCoverage();
   printFreshCoverage();
   printOtherCoverage();
+  printLaterCoverage();
   await printPictures();
 }
