@@ -9,6 +9,7 @@ export type Cut = { from: number; to: number; after: After };
 const longestBracket = 240; // letters between a bracket and its end within a name
 const shortened = /(?:^|[\s(/])(?:denat|var|ssp|spp|no|nr|alc|st|ext|vit|c|c\.?i|f|l|d)$/;
 const separators = ';،、，；•·●∙▪◦‧・｜|✦★✔✓►➤■※';
+const circled = /[①-⑳㉑-㉟]/; // numbers
 const dashes = '-–—*/+';
 
 /** Whether the edges of inline elements part the names of these letters. */
@@ -23,7 +24,7 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
   const soft = isSoft(text.slice(from, to));
   const closing = closingBrackets(text, from, to);
   const counted = numbersIn(text, from, to);
-  let begin = from;
+  let begin = from + (numberOfLine.exec(text.slice(from, Math.min(to, from + 40)))?.[0].length ?? 0);
   let after: After = 'line';
   const cut = (end: number, next: number, then: After) => {
     const start = trimmedStart(text, begin, end);
@@ -50,7 +51,8 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
     }
     if (letter === ',') {
       if (!(isDigit(text[i - 1]) && isDigit(text[i + 1]))) cut(i, i + 1, 'mark');
-    } else if (separators.includes(letter)) cut(i, i + 1, 'mark');
+    } else if (separators.includes(letter) || (circled.test(letter) && isBlank(text[i - 1] ?? ' ')))
+      cut(i, i + 1, 'mark');
     else if (letter === '\v' && soft) cut(i, i + 1, 'mark');
     else if (letter === '.' && endsName(text, low, begin, i, to)) cut(i, i + 1, 'stop');
     else if (dashes.includes(letter) && isBlank(text[i - 1]) && isBlank(text[i + 1]))
@@ -59,6 +61,9 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
   cut(to, to, 'mark');
   return cuts;
 }
+
+/** "2) Glycerin": a number that begins a line. */
+const numberOfLine = /^[\s\v]*\d{1,3}[.)][\s\v]+(?=\p{L})/u;
 
 const fewestCounted = 3; // names numbered in one line
 

@@ -16,7 +16,7 @@ export function endsOf({ text, low }: Page, first: Item, last: Item): { from: nu
     text.slice(to, to + 4).replace(/\n[\s\S]*/, ''),
   )!;
   // "1. Aqua 2. Glycerin": the first number belongs to the others
-  const one = /(?:^|[\s:])(1[.)]\s+)$/.exec(text.slice(Math.max(0, first.from - 6), first.from));
+  const one = /(?:^|[\s:])(1[.)]\s+|①\s*)$/.exec(text.slice(Math.max(0, first.from - 6), first.from));
   const from = one ? first.from - one[1]!.length : first.from + number[0].length;
   return { from, to: to + marks[0].length };
 }

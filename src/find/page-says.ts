@@ -1,5 +1,6 @@
 import type { Finder } from './finder.ts';
 import type { Evidence } from './judged.ts';
+import { isKnownKind } from './kinds.ts';
 import type { Page } from './lines.ts';
 import type { Item } from './steps.ts';
 import { aboutPoints } from './thresholds.ts';
@@ -19,7 +20,11 @@ export function pageSays({ low }: Page, names: Item[], about: string, { words }:
     ];
   };
   const title = say('the page’s name', about, 1);
-  return title.length > 0 ? title : say('the text around', near, 0.5);
+  if (title.length === 0) return say('the text around', near, 0.5);
+  const all = title[0]!.points > 0 && names.every(({ kind }) => isKnownKind(kind));
+  return all
+    ? [...title, { what: 'and every name is known', count: 1, points: aboutPoints.allKnown }]
+    : title;
 }
 
 const nearEnough = 500; // letters around a list that speak of what it is for

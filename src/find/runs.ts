@@ -2,6 +2,7 @@ import type { PageText } from '../contract/messages.ts';
 import { judge } from './evidence.ts';
 import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
+import { wordsOf } from './headings.ts';
 import { beginsAnew, joins, wrapped } from './joins.ts';
 import type { JudgedRun } from './judged.ts';
 import { type Page, pageOf } from './lines.ts';
@@ -64,6 +65,9 @@ function* runsOf(
       const around = panelsAround(page.stream, run[0]!.from);
       if (around && around === panels?.around && isSpent(lead))
         lead = panels?.lead && { ...panels.lead, line: run[0]!.line };
+      const { line } = run[0]!;
+      if (isSpent(lead) && kit && line - kit.line < reach && labelsAList(page, run[0]!, finder))
+        lead = { ...kit, line, words: wordsOf(page.text.slice(run[0]!.from, run[0]!.to), finder) };
       const judged = judge(page, run, lead, finder, setting.about);
       if (judged) setting.each?.(judged, page);
       if (judged?.isList) {
@@ -110,6 +114,16 @@ function* runsOf(
 
 /** Whether a heading has had its list. */
 const isSpent = (lead: Stop | undefined) => lead?.stop === 'label' && lead.words === '';
+
+/** "LOT 2026:" on a line of its own, after another list: what headed that one heads the next. */
+function labelsAList({ low, lines }: Page, { name, from, to, line, kind }: Item, { words }: Finder): boolean {
+  return (
+    kind === 'other' &&
+    /[:：]$/.test(name) &&
+    low.slice(lines[line]!.from, lines[line]!.to).trim() === low.slice(from, to) &&
+    ![words.denial, words.teaser, words.ends, words.prose].some((test) => test.test(name))
+  );
+}
 
 /** What holds the panels of tabs, for a place in one of them. */
 function panelsAround(stream: PageText, at: number): unknown {

@@ -48,6 +48,7 @@ export const formPoints = {
 /** What the page says it shows: its name, title and path, and the lines around the names. */
 export const aboutPoints = {
   cosmetic: 1,
+  allKnown: 0.5, // oils and butters alone are foods too; under a heading of a hair oil's page they are its list
   elsewise: -3, // a recipe, a drug, a feed: telling names must be many
 } as const;
 

@@ -25,6 +25,8 @@ const separators: Line[] = [
   ['- Aqua\n- Glycerin\n- Parfum', 'Aqua | Glycerin | Parfum'],
   ['1. Aqua\n2. Glycerin\n3. Parfum', 'Aqua | Glycerin | Parfum'],
   ['1) Aqua 2) Glycerin', 'Aqua | Glycerin'],
+  ['① Aqua ② Glycerin ③ Parfum', 'Aqua | Glycerin | Parfum'],
+  ['① Aqua\n② Glycerin\n⑫ Parfum', 'Aqua | Glycerin | Parfum'],
   ['1. Water 2. Glycerin 3. Parfum', 'Water | Glycerin | Parfum'],
   ['Aqua\tGlycerin\tParfum', 'Aqua | Glycerin | Parfum'],
   ['Aqua、Glycerin、Parfum。', 'Aqua | Glycerin | Parfum'],

@@ -60,6 +60,13 @@ it.each([
   expect(gate(page(`<p>Made by hand.</p><p>${names}</p>`))).toBe(true);
 });
 
+it.each(['div', 'span', 'shop-text'])('reads the open shadow root of a %s', (tag) => {
+  const body = page(`<main><${tag}></${tag}></main>`);
+  const host = body.querySelector(tag)!;
+  host.attachShadow({ mode: 'open' }).innerHTML = '<h3>Ingredients</h3><p>Aqua, Glycerin, Parfum</p>';
+  expect(gate(body)).toBe(true);
+});
+
 it('the gate is closed where names are far apart, or the same one again', () => {
   const words = 'Softens and detangles the lengths, in small jars. '.repeat(20);
   expect(gate(page(`<p>With glycerin.</p><p>${words}</p><p>No perfume, no alcohol.</p>`))).toBe(false);

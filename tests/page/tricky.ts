@@ -12,6 +12,34 @@ export type Tricky = [string, string, (string | [string, string])[]];
 
 export const tricky: Tricky[] = [
   [
+    'a number before each line',
+    '<h3>Ingredients</h3><p>1) Aqua<br>2) Glycerin<br>3) Cetyl Alcohol<br>4) Panthenol<br>5) Parfum</p>',
+    ['1) Aqua\n2) Glycerin\n3) Cetyl Alcohol\n4) Panthenol\n5) Parfum'],
+  ],
+  [
+    'circled numbers',
+    '<h3>Ingredients</h3><p>① Aqua ② Glycerin ③ Cetyl Alcohol ④ Panthenol ⑤ Parfum</p>',
+    ['① Aqua ② Glycerin ③ Cetyl Alcohol ④ Panthenol ⑤ Parfum'],
+  ],
+  [
+    'the recipe of before and of now',
+    `<h3>Ingredients</h3><p>Formula 2024:<br>${long}</p><p>Formula 2026:<br>Papain, ${short}</p>`,
+    [
+      [long, '2024'],
+      [`Papain, ${short}`, '2026'],
+    ],
+  ],
+  [
+    'oils alone under a Turkish heading with a dotted capital',
+    '<h1>Kıvırcık saç yağı</h1><h3>İçerik</h3><p>Hindistan cevizi yağı, badem yağı, zeytinyağı, susam yağı</p>',
+    ['Hindistan cevizi yağı, badem yağı, zeytinyağı, susam yağı'],
+  ],
+  [
+    'heading of a Korean shop in the words of the law',
+    `<h4>화장품법에 따라 기재해야 하는 모든 성분</h4><p>${short}</p>`,
+    [short],
+  ],
+  [
     'h3 strong inside p with br and nbsp',
     `<div><p><strong>INGREDIENTS:&nbsp;</strong><br>${long}</p><p>&nbsp;</p><p><strong>HOW TO USE</strong><br>Apply to hair.</p></div>`,
     [long],

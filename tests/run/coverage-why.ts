@@ -8,7 +8,8 @@ import { openPage } from '../page/open-page.ts';
 export function printWhy(file: string): void {
   const html = readFileSync(file, 'utf8');
   const { document } = new Window({ settings: { disableJavaScriptEvaluation: true } });
-  openPage(document as unknown as Document, /<body/.test(html) ? html : `<head></head><body>${html}</body>`);
+  const whole = /<body/.test(html) ? html : `<body>${html}</body>`;
+  openPage(document as unknown as Document, /<head>/.test(whole) ? whole : `<head></head>${whole}`);
   const { open, runs } = explain(document as unknown as Document);
   if (!open) console.log('the gate is closed: no two stems of names stand close together');
   for (const { letters, kinds, judged } of runs) {

@@ -81,7 +81,7 @@ export function levelLetters(text: string): string {
   return (
     letters
       .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) => same[sign]!)
-      .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]/g, '•')
+      .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]|(?<!\S)[①-⑳㉑-㉟]/g, '•')
       .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
       .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
       .replace(/ · /g, ' • ')

@@ -1,9 +1,8 @@
 import { ours } from '../ours.ts';
 import { native } from './dom.ts';
 
-/** Tags that are most of a page: a host of a shadow root is hardly one of them. */
-const common =
-  'div,span,a,li,p,img,ul,h2,h3,h4,button,path,svg,option,input,td,tr,b,strong,i,script,label,use,br,g';
+/** Tags that are most of a page: a host of a shadow root is one of them only where it holds nothing else. */
+const common = 'div,span,a,li,p,img,ul,button,path,svg,option,td,tr,b,i,br,input,script';
 
 /** Open shadow roots of and under `root`, nested ones too; ours is none of them. */
 export function shadowRootsIn(root: Document | ShadowRoot | Element): ShadowRoot[] {
@@ -14,6 +13,7 @@ export function shadowRootsIn(root: Document | ShadowRoot | Element): ShadowRoot
       found.push(shadow as ShadowRoot, ...shadowRootsIn(shadow as ShadowRoot));
   };
   if (root.nodeType === 1) look(root as Element);
-  for (const element of native(root as Element, 'querySelectorAll')(`:not(${common})`)) look(element);
+  for (const element of native(root as Element, 'querySelectorAll')(`:not(${common}),div:empty,span:empty`))
+    look(element);
   return found;
 }

@@ -8,8 +8,8 @@ import { tongues } from './tongues.ts';
 
 export type Drawn = Page & { kind: string; tongue: string };
 
-const framed = ({ tongue, tag, roll }: Shop, main: string) =>
-  `<head><title>${tongue.titles[0]}</title></head><body lang="${tag}"><div class="top"><a href="/">Selkie &amp; Thrift</a> <a href="/cart">0</a></div><div class="crumbs"><a href="/1">1</a> › <span>${tongue.titles[0]}</span></div><div class="col"><h1>${tongue.titles[0]}</h1><div>${roll.below(60) + 5},00</div><button>${tongue.buy}</button><p>${roll.pick(tongue.says)}</p>${main}</div><div class="foot"><p>${tongue.after[0]}</p></div></body>`;
+const framed = ({ tongue, tag, roll }: Shop, main: string, title = tongue.titles[0]) =>
+  `<head><title>${title}</title></head><body lang="${tag}"><div class="top"><a href="/">Selkie &amp; Thrift</a> <a href="/cart">0</a></div><div class="crumbs"><a href="/1">1</a> › <span>${title}</span></div><div class="col"><h1>${title}</h1><div>${roll.below(60) + 5},00</div><button>${tongue.buy}</button>${main}</div><div class="foot"><p>${tongue.after[0]}</p></div></body>`;
 
 function shopOf(name: string, half: Half) {
   const roll = rolled([...name, half].reduce((sum, letter) => (sum * 33 + letter.charCodeAt(0)) | 0, 11));
@@ -27,7 +27,12 @@ export const drawnPages = (half: Half, count: number): Drawn[] =>
     return Array.from({ length: count }, (_, at) => {
       const one = shop(at);
       const page = kinds[kind]!(one);
-      return { ...page, html: framed(one, page.html), kind, tongue: one.tag };
+      return {
+        ...page,
+        html: framed(one, `<p>${one.roll.pick(one.tongue.says)}</p>${page.html}`),
+        kind,
+        tongue: one.tag,
+      };
     });
   });
 
@@ -37,6 +42,6 @@ export const silentPages = (half: Half, count: number): Drawn[] =>
     const shop = shopOf(kind, half);
     return Array.from({ length: count }, (_, at) => {
       const one = shop(at);
-      return { html: framed(one, silent[kind]!(one)), lists: [], kind, tongue: one.tag };
+      return { html: framed(one, silent[kind]!(one), 'No. 417'), lists: [], kind, tongue: one.tag };
     });
   });

@@ -29,9 +29,9 @@ export const silent: Record<string, (shop: Shop) => string> = {
       9,
     )}.</p><table><tr><td>kcal</td><td>412</td></tr><tr><td>kJ</td><td>1725</td></tr><tr><td>g</td><td>12</td></tr></table>`,
   'liquid for vaping': (shop) =>
-    `<h1>Nicotine salt 20 mg/ml, 10 ml</h1><p>${head(shop)}: propylene glycol, vegetable glycerin, nicotine, benzoic acid, flavourings.</p>`,
+    `<h2>Nicotine salt 20 mg/ml, 10 ml</h2><p>${head(shop)}: propylene glycol, vegetable glycerin, nicotine, benzoic acid, flavourings.</p>`,
   'scented candle': (shop) =>
-    `<h1>Soy wax candle, 40 h</h1><p>${head(shop)}: soy wax, coconut wax, limonene, linalool, cotton wick. Never leave a burning candle unattended.</p>`,
+    `<h2>Soy wax candle, 40 h</h2><p>${head(shop)}: soy wax, coconut wax, limonene, linalool, cotton wick. Never leave a burning candle unattended.</p>`,
   'tariff of goods': (shop) =>
     `<h2>${shop.tongue.beside[4]}</h2><ul>${shop.roll
       .some(
@@ -49,11 +49,11 @@ export const silent: Record<string, (shop: Shop) => string> = {
       .map((row) => `<li>${row} … 6.5 %</li>`)
       .join('')}</ul>`,
   'tablets with their leaflet': (shop) =>
-    `<h1>Paracetamol 500 mg</h1><p>${head(shop)}: 1 tablet contains paracetamol 500 mg. Excipients: maize starch, povidone, magnesium stearate, stearic acid, talc, hypromellose, titanium dioxide.</p><p>Read the package leaflet. Ask your doctor or pharmacist.</p>`,
+    `<h2>Paracetamol 500 mg</h2><p>${head(shop)}: 1 tablet contains paracetamol 500 mg. Excipients: maize starch, povidone, magnesium stearate, stearic acid, talc, hypromellose, titanium dioxide.</p><p>Read the package leaflet. Ask your doctor or pharmacist.</p>`,
   'food for a dog': (shop) =>
-    `<h1>Dog food, adult, 12 kg</h1><p>${head(shop)}: chicken meal, rice, beet pulp, fish oil, glycerin, biotin, zinc sulfate, vitamin E. Analytical constituents: crude protein 24 %, crude ash 7 %.</p>`,
+    `<h2>Dog food, adult, 12 kg</h2><p>${head(shop)}: chicken meal, rice, beet pulp, fish oil, glycerin, biotin, zinc sulfate, vitamin E. Analytical constituents: crude protein 24 %, crude ash 7 %.</p>`,
   fertiliser: (shop) =>
-    `<h1>NPK 7-3-6</h1><p>${head(shop)}: nitrogen 7 %, phosphate 3 %, potassium oxide 6 %, boron, copper, iron EDTA, manganese, zinc. For roses and hydrangeas.</p>`,
+    `<h2>NPK 7-3-6</h2><p>${head(shop)}: nitrogen 7 %, phosphate 3 %, potassium oxide 6 %, boron, copper, iron EDTA, manganese, zinc. For roses and hydrangeas.</p>`,
   'talk about what to look for': (shop) =>
     `<article><h2>${shop.tongue.says[0]}</h2><p>${shop.tongue.says.join(' ')} Glycerin ${shop.tongue.and} panthenol: ${shop.tongue.says[1]} Dimethicone, ${shop.tongue.says[0]}</p></article>`,
   'facets beside a shelf': (shop) =>
@@ -82,7 +82,7 @@ export const silent: Record<string, (shop: Shop) => string> = {
   'what is not in it': (shop) =>
     `<ul class="badges"><li>0 % SLS</li><li>0 % silicones</li><li>0 % parabens</li><li>0 % mineral oil</li><li>0 % PEG</li></ul><p>${shop.tongue.says[0]}</p>`,
   'lenses and their water': (shop) =>
-    `<h1>Contact lens solution, 360 ml</h1><p>${head(shop)}: purified water, sodium chloride, boric acid, poloxamer 407, polyaminopropyl biguanide, disodium EDTA. For soft contact lenses.</p>`,
+    `<h2>Contact lens solution, 360 ml</h2><p>${head(shop)}: purified water, sodium chloride, boric acid, poloxamer 407, polyaminopropyl biguanide, disodium EDTA. For soft contact lenses.</p>`,
   'wood glue and paint': (shop) =>
-    `<h1>Acrylic paint, matt, 2.5 l</h1><p>${head(shop)}: water, titanium dioxide, kaolin, calcium carbonate, acrylic polymer, propylene glycol, methylisothiazolinone. Coverage 12 m² per litre on walls.</p>`,
+    `<h2>Acrylic paint, matt, 2.5 l</h2><p>${head(shop)}: water, titanium dioxide, kaolin, calcium carbonate, acrylic polymer, propylene glycol, methylisothiazolinone. Coverage 12 m² per litre on walls.</p>`,
 };
