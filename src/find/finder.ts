@@ -28,7 +28,7 @@ const wordTests = ({ headings, denials, prose, around, own, goods, shared }: Fin
   full: folded(headings.full.words),
   teaser: folded(headings.teasers.words),
   teasesAlone: folded(headings.teasers.alone),
-  asides: folded(headings.asides.words),
+  asides: folded([...headings.asides.words, ...headings.full.words]),
   denial: folded(denials.before.words),
   deniesAlone: folded(denials.alone.words),
   glued: new RegExp(`[\\s-](?:${denials.glued.words.join('|')})[!.]?$`, 'u'),

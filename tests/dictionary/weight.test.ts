@@ -28,9 +28,11 @@ it('the usual shares weigh at most 8 kB gzipped', () => {
 
 const remarks = join('finding', 'remarks.json');
 
-it('the words by which lists are found, in the languages of the labels, weigh at most 17 kB gzipped', () => {
+// What stands beside a heading, in forty languages, is a tenth of it: without, six in a hundred lists of shops in those
+// languages are taken for a part of something (`npm run coverage`, later shops).
+it('the words by which lists are found, in the languages of the labels, weigh at most 18.5 kB gzipped', () => {
   expect(weight(filesOf((file) => file.startsWith('finding') && file !== remarks))).toBeLessThanOrEqual(
-    17_000,
+    18_500,
   );
 });
 
