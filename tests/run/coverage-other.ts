@@ -9,7 +9,7 @@ const percent = (part: number, of: number) => `${((100 * part) / of).toFixed(1)}
 
 /** Prints found, whole and silent of both halves; kinds of the seen half one by one, with `--bad` their misses. */
 export function printOtherCoverage(
-  { drawnPages, silentPages }: typeof other = other,
+  { drawnPages, silentPages }: Pick<typeof other, 'drawnPages' | 'silentPages'> = other,
   name = 'other shops',
   count = Number(process.env.PAGES ?? 40),
 ): void {
