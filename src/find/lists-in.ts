@@ -1,5 +1,4 @@
 import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts';
-import { atOnce } from '../core/at-once.ts';
 import { embeddedLines } from './embedded.ts';
 import type { Finder } from './finder.ts';
 import type { JudgedRun } from './judged.ts';
@@ -23,12 +22,9 @@ export type ListIn = {
 
 /**
  * The lists in what a page sent: those the reader pointed at, then those found beside them; what the page says
- * only in its data where nothing is printed. Letters and plain data only, so it runs wherever they are.
+ * only in its data where nothing is printed. Letters and plain data only, so it runs wherever they are; with a pause
+ * between parts of the work.
  */
-export const listsIn = (...asked: Parameters<typeof findingLists>): ListIn[] =>
-  atOnce(findingLists(...asked));
-
-/** The same, with a pause between parts of the work. */
 export function* findingLists(
   texts: PageText[],
   clues: (Pick<ProductClues, 'data' | 'properties'> & Partial<ProductClues>) | undefined,

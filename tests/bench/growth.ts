@@ -1,10 +1,11 @@
 // How the time of every parser and finder grows with what it is given, doubling after doubling. Time of the
 // processor, so that a busy machine changes little. Above the bound the bench fails: such a page could hold us up.
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
+import { atOnce } from '../../src/core/at-once.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { createFinder } from '../../src/find/finder.ts';
-import { listsIn } from '../../src/find/lists-in.ts';
+import { findingLists } from '../../src/find/lists-in.ts';
 import { looseText } from '../../src/find/page-text.ts';
 import { factsOf } from '../../src/find/product-facts.ts';
 import { readFile } from '../../src/store/read-file.ts';
@@ -44,12 +45,12 @@ const clues = (data: string) =>
 
 type Case = [name: string, run: (text: string) => unknown, shapes: Record<string, (n: number) => string>];
 const cases: Case[] = [
-  ['finding lists', (text) => listsIn([looseText(text)], undefined, finder), shapes],
+  ['finding lists', (text) => atOnce(findingLists([looseText(text)], undefined, finder)), shapes],
   ['reading a label', (text) => readLabel(text, lookup, {}), shapes],
   ['looking up a name', (text) => createLookup([], patterns, limits).find(text.slice(13)), shapes],
   [
     'data of a page',
-    (text) => [factsOf(clues(text)), listsIn([], clues(text), finder)],
+    (text) => [factsOf(clues(text)), atOnce(findingLists([], clues(text), finder))],
     {
       nested,
       'nested in text': (n) => JSON.stringify({ '@type': 'Product', name: nested(n) }),

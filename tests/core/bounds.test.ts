@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Amount, brokenStick, shareBounds, unorderedBounds } from '../../src/core/amounts/bounds.ts';
+import { type Amount, shareBounds } from '../../src/core/amounts/bounds.ts';
 
 const anything = { least: 0, most: 100 };
 const list = (n: number, set: Record<number, Partial<Amount>> = {}): Amount[] =>
@@ -63,21 +63,6 @@ describe('bounds from order, tabled values', () => {
 });
 
 // MacArthur RH, PNAS 1957;43:293–295; values computed two ways: the formula, and the centroid of the corners.
-describe('broken stick', () => {
-  it.each([
-    [3, [61.1111, 27.7778, 11.1111]],
-    [5, [45.6667, 25.6667, 15.6667, 9, 4]],
-    [8, [33.9732, 21.4732, 15.2232, 11.0565, 7.9315, 5.4315, 3.3482, 1.5625]],
-  ])('%i names', (n, expected) => {
-    expect(brokenStick(n).map(round)).toEqual(expected);
-    const corners = Array.from({ length: n }, (_, k) =>
-      Array.from({ length: n }, (_, i) => (i <= k ? 100 / (k + 1) : 0)),
-    );
-    for (const i of expected.keys())
-      expect(corners.reduce((sum, corner) => sum + corner[i]!, 0) / n).toBeCloseTo(brokenStick(n)[i]!, 9);
-  });
-});
-
 describe('bounds, always', () => {
   const amounts = fc.array(
     fc
@@ -111,7 +96,8 @@ describe('bounds, always', () => {
     expect(shareBounds([{ least: 5, most: 5 }, { least: 20, most: 20 }, anything])).toBeNull();
   });
   it('says nothing where order says nothing', () => {
-    expect(unorderedBounds(list(3))).toEqual([
+    const free = list(3).map((amount) => ({ ...amount, free: true }));
+    expect(shareBounds(free, 1)).toEqual([
       { min: 0, max: 100 },
       { min: 0, max: 100 },
       { min: 0, max: 100 },

@@ -4,13 +4,14 @@ import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import { createKindReader } from '../../src/core/product/kind.ts';
 import type { KindWords } from '../../src/core/product/kind-words.ts';
 import type { ProductKind } from '../../src/core/product/product.ts';
-import { readClues, readProduct } from '../../src/page/read/product.ts';
+import { factsOf } from '../../src/find/product-facts.ts';
+import { readClues } from '../../src/page/read/product.ts';
 
 const { withKind } = createKindReader(kindWords as KindWords);
 const read = (head: string, body: string) => {
   document.head.innerHTML = head;
   document.body.innerHTML = body;
-  return readProduct(document);
+  return factsOf(readClues(document));
 };
 
 it('reads JSON-LD, the product of the heading first', () => {
@@ -67,7 +68,7 @@ it('reads the language of the page, or else of its card', () => {
     page.documentElement.lang = lang;
     page.head.innerHTML = head;
     page.body.innerHTML = '<h1>Barley Mask</h1>';
-    return readProduct(page as never)?.language;
+    return factsOf(readClues(page as never))?.language;
   };
   expect(told('de-at', '')).toBe('de-AT');
   expect(told('', '<meta property="og:locale" content="sv_SE">')).toBe('sv-SE');

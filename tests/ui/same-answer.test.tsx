@@ -1,10 +1,12 @@
 // @vitest-environment happy-dom
 // The same product has the same answer wherever it is shown: by the list, in the panel, on a shelf, among the
 // products kept, side by side, and on paper. Products and heads are invented.
+
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { TabPage } from '../../src/contract/messages.ts';
+import { atOnce } from '../../src/core/at-once.ts';
 import { type ProductFacts, type ProductKind, usualUse } from '../../src/core/product/product.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { defaultSettings, type Remembered } from '../../src/store/remembered.ts';
@@ -17,7 +19,7 @@ import { RoutinePlace } from '../../src/ui/places/routine.tsx';
 import { ProductRow } from '../../src/ui/products/product-row.tsx';
 import type { World } from '../../src/ui/world.ts';
 import { metOnPage } from '../../src/use/judge/met-product.ts';
-import { readPage } from '../../src/use/judge/read-page.ts';
+import { readingPage } from '../../src/use/judge/read-page.ts';
 import { readOptionsOf } from '../../src/use/practice-of.ts';
 import { knowProduct } from '../../src/use/shelf/know-product.ts';
 import { rowOf } from '../../src/use/shelf/row.ts';
@@ -92,7 +94,7 @@ async function shown(world: World, page: TabPage) {
   const { t, remembered } = world;
   const [list] = page.lists;
   const met = metOnPage(list!, page);
-  const [strip] = readPage(world, lookup, page);
+  const [strip] = atOnce(readingPage(world, lookup, page));
   const entry = { address: page.url, text: met.text, product: met.facts, readOn: '2026-03-01T10:00:00Z' };
   const shelf = knowProduct(world, entry)!;
   const says = saysOf(shelf, '', t);
@@ -204,7 +206,7 @@ describe.each(heads.map((head) => [head.name, head] as const))('%s', (_, head) =
     const met = metOnPage(page.lists[0]!, page);
     const { remembered } = done(first, { act: 'correct-kind', met, kind: 'cleanser' });
     const world = worldOf(remembered, page);
-    expect(readPage(world, lookup, page)[0]!.known.kind).toBe('cleanser');
+    expect(atOnce(readingPage(world, lookup, page))[0]!.known.kind).toBe('cleanser');
     agree(await shown(world, page));
   });
 

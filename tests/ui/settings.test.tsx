@@ -170,8 +170,7 @@ describe('labels met while browsing', () => {
     await act(async () => {});
     expect(document.body.textContent).toContain('12 labels are remembered.');
     await act(async () => button('Forget these labels').click());
-    await act(() => new Promise((done) => setTimeout(done, 5)));
-    expect(document.body.textContent).toContain('No label is remembered.');
+    await expect.poll(() => document.body.textContent).toContain('No label is remembered.');
     expect(button('Forget these labels').hasAttribute('disabled')).toBe(true);
   });
   it('nothing is shown where there is nobody to ask', async () => {

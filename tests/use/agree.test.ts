@@ -1,12 +1,14 @@
 // What strip and panel once answered differently for the same product, head and routine.
+
 import { expect, it } from 'vitest';
 import type { TabPage } from '../../src/contract/messages.ts';
+import { atOnce } from '../../src/core/at-once.ts';
 import type { Head } from '../../src/core/hair/head.ts';
 import type { Product } from '../../src/core/product/product.ts';
 import type { Routine } from '../../src/core/wash-day/routine.ts';
 import { judgeMet } from '../../src/use/judge/judge-met.ts';
 import { knownProduct, metOnPage } from '../../src/use/judge/met-product.ts';
-import { readPage } from '../../src/use/judge/read-page.ts';
+import { readingPage } from '../../src/use/judge/read-page.ts';
 import { done, knowing, lookup, nothing } from './knowing.ts';
 
 const text = 'Aqua, Glycerin, Hydrolyzed Wheat Protein, Cetearyl Alcohol, Phenoxyethanol';
@@ -39,7 +41,7 @@ const met = metOnPage(page.lists[0]!, page);
 /** What the strip on the page shows, and what the panel shows of the same list. */
 function shown(remembered = { ...nothing, heads: [head], routines: [routine] }) {
   const by = knowing(remembered);
-  const [strip] = readPage(by, lookup, page);
+  const [strip] = atOnce(readingPage(by, lookup, page));
   const { checks, known } = judgeMet(by, met)!;
   return { strip: strip!, panel: checks, known };
 }
@@ -80,16 +82,16 @@ it('the same list in upper case with a full stop is kept for strip and panel ali
     url: 'https://other.example/x',
     lists: [{ ...page.lists[0]!, text: `${text.toUpperCase()}.` }],
   };
-  const [strip] = readPage(knowing(remembered), lookup, other);
+  const [strip] = atOnce(readingPage(knowing(remembered), lookup, other));
   expect(strip!.known.kept?.id).toBe('p1');
   expect(knownProduct(remembered, metOnPage(other.lists[0]!, other)).kept?.id).toBe('p1');
 });
 
 it('nothing is read on a page whose site is paused', () => {
   const { remembered } = done(nothing, { act: 'pause', url: page.url });
-  expect(readPage(knowing(remembered), lookup, page)).toEqual([]);
+  expect(atOnce(readingPage(knowing(remembered), lookup, page))).toEqual([]);
   const resumed = done(remembered, { act: 'resume', url: page.url }).remembered;
-  expect(readPage(knowing(resumed), lookup, page)).toHaveLength(1);
+  expect(atOnce(readingPage(knowing(resumed), lookup, page))).toHaveLength(1);
 });
 
 it('the product of a step does not stack with itself', () => {

@@ -118,26 +118,6 @@ export function shareBounds(amounts: readonly Amount[], line = 1, total = 100): 
   return amounts.map((amount) => (amount.free ? freed.shift()! : chained.shift()!));
 }
 
-/** Bounds where the order says nothing: each within its own limits, and the rest must make up the total. */
-export function unorderedBounds(amounts: readonly Amount[], total = 100): Range[] | null {
-  return shareBounds(
-    amounts.map((amount) => ({ ...amount, free: true })),
-    1,
-    total,
-  );
-}
-
-/** Expected shares of the broken-stick model, in percent: a neutral tick to draw, never a claim (MacArthur 1957). */
-export function brokenStick(n: number): number[] {
-  const shares: number[] = [];
-  let tail = 0;
-  for (let i = n; i >= 1; i--) {
-    tail += 1 / i;
-    shares.unshift((100 * tail) / n);
-  }
-  return shares;
-}
-
 const sum = (values: number[]) => values.reduce((a, b) => a + b, 0);
 
 const running = (values: number[]) => {

@@ -1,6 +1,4 @@
 import type { ProductClues } from '../../contract/messages.ts';
-import type { ProductFacts } from '../../core/product/product.ts';
-import { factsOf } from '../../find/product-facts.ts';
 import { attribute, native, tagOf, textOf } from './dom.ts';
 import { finished, type Work } from './in-slices.ts';
 
@@ -63,9 +61,6 @@ export function* gatheringClues(document: Document): Work<ProductClues> {
 
 /** The same in one go. */
 export const readClues = (document: Document): ProductClues => finished(gatheringClues(document));
-
-/** What a document says of the one product it shows. Undefined without a name. */
-export const readProduct = (document: Document): ProductFacts | undefined => factsOf(readClues(document));
 
 const holderOf = (heading: Element): Node => {
   const parent = native(heading, 'parentNode') ?? heading;

@@ -32,11 +32,10 @@ const pointedAt = ['selection', 'chosen'];
 export const mayRead = ({ remembered: { sites } }: Pick<Knowing, 'remembered'>, url: string): boolean =>
   !siteOf(sites, url)?.paused;
 
-/** Reads and judges the lists found on a page; what is no cosmetic list, or was said to be none, is left out. */
-export const readPage = (...[knowing, lookup, page]: Parameters<typeof readingPage>): ReadList[] =>
-  mayRead(knowing, page.url) ? page.lists.flatMap((list) => readList(knowing, lookup, page, list)) : [];
-
-/** The same, with a pause after each list. */
+/**
+ * Reads and judges the lists found on a page, with a pause after each; what is no cosmetic list, or was said to be
+ * none, is left out.
+ */
 export function* readingPage(
   knowing: Knowing,
   lookup: Pick<Lookup, 'thresholds'>,

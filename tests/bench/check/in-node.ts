@@ -4,11 +4,12 @@ import { entries, findingFacts, limits, patterns } from '../../../dictionary/ind
 import { practice } from '../../../dictionary/practice.ts';
 import type { Acted } from '../../../src/contract/messages.ts';
 import { type Amount, shareBounds } from '../../../src/core/amounts/bounds.ts';
+import { atOnce } from '../../../src/core/at-once.ts';
 import { createLookup } from '../../../src/core/names/lookup.ts';
 import { suggest } from '../../../src/core/plan/suggest.ts';
 import { readLabel } from '../../../src/core/reading/reading.ts';
 import { createFinder } from '../../../src/find/finder.ts';
-import { listsIn } from '../../../src/find/lists-in.ts';
+import { findingLists } from '../../../src/find/lists-in.ts';
 import { looseText } from '../../../src/find/page-text.ts';
 import { createKeeper } from '../../../src/store/keeper.ts';
 import { createActing } from '../../../src/use/acts/acting.ts';
@@ -59,7 +60,9 @@ export async function pairsInNode(): Promise<Pair[]> {
       times: 50,
     }),
     await byTurns('lookup built beside calibration', () => createLookup(entries, patterns, limits)),
-    await byTurns('finding in a page of 60 kB beside calibration', () => listsIn([page], undefined, finder)),
+    await byTurns('finding in a page of 60 kB beside calibration', () =>
+      atOnce(findingLists([page], undefined, finder)),
+    ),
     await byTurns(
       'bounds of 9 shares beside HiGHS',
       () => shareBounds(amounts, 1),

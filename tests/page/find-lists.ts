@@ -1,16 +1,17 @@
-import './begin-ours.ts';
+import '../../src/page/begin-ours.ts';
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
-import { createLookup } from '../core/names/lookup.ts';
-import type { ProductFacts } from '../core/product/product.ts';
-import { createFinder, type Finder } from '../find/finder.ts';
-import type { JudgedRun } from '../find/judged.ts';
-import { listsIn } from '../find/lists-in.ts';
-import { type Piece, piecesOf } from './read/letters.ts';
-import { locate } from './read/locate.ts';
-import { readClues } from './read/product.ts';
-import { rangeOf } from './read/ranges.ts';
+import { atOnce } from '../../src/core/at-once.ts';
+import { createLookup } from '../../src/core/names/lookup.ts';
+import type { ProductFacts } from '../../src/core/product/product.ts';
+import { createFinder, type Finder } from '../../src/find/finder.ts';
+import type { JudgedRun } from '../../src/find/judged.ts';
+import { findingLists } from '../../src/find/lists-in.ts';
+import { type Piece, piecesOf } from '../../src/page/read/letters.ts';
+import { locate } from '../../src/page/read/locate.ts';
+import { readClues } from '../../src/page/read/product.ts';
+import { rangeOf } from '../../src/page/read/ranges.ts';
 
-export { rangeOf } from './read/ranges.ts';
+export { rangeOf } from '../../src/page/read/ranges.ts';
 
 /** One distinct list of a page. */
 export type FoundList = {
@@ -33,14 +34,14 @@ const ownFinder = () =>
 
 /**
  * Finds the ingredient lists under `root` in one go: what the page's script sends (`locate`) and what the
- * background finds in it (`listsIn`), for callers that have both. Forces no layout, changes nothing.
+ * background finds in it (`findingLists`), for callers that have both. Forces no layout, changes nothing.
  */
 export function findLists(root: Document | ShadowRoot | Element): FoundList[] {
   const located = locate(root);
   if (!located) return [];
   const { sent, nodes } = located;
   const clues = root.nodeType === 9 ? readClues(root as Document) : undefined;
-  return listsIn([sent], clues, ownFinder()).map(({ places, ...list }) => {
+  return atOnce(findingLists([sent], clues, ownFinder())).map(({ places, ...list }) => {
     const pieces = piecesOf(places[0], [nodes]);
     return { ...list, pieces, ranges: rangeOf({ pieces }, 0, list.text.length) };
   });
@@ -51,10 +52,12 @@ export function explain(root: Document) {
   const located = locate(root);
   const runs: { letters: string; kinds: string; judged: JudgedRun }[] = [];
   if (located)
-    listsIn([located.sent], readClues(root), ownFinder(), (judged, { text }) => {
-      const letters = text.slice(judged.from, judged.to);
-      const kinds = judged.names.map(({ name, kind }) => `${name.trim()} [${kind}]`).join(' · ');
-      runs.push({ letters, kinds, judged });
-    });
+    atOnce(
+      findingLists([located.sent], readClues(root), ownFinder(), (judged, { text }) => {
+        const letters = text.slice(judged.from, judged.to);
+        const kinds = judged.names.map(({ name, kind }) => `${name.trim()} [${kind}]`).join(' · ');
+        runs.push({ letters, kinds, judged });
+      }),
+    );
   return { open: located !== undefined, runs };
 }
