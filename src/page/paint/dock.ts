@@ -61,7 +61,7 @@ export function dock(
   let searches = 0;
   let movedAt = 0; // by the page or on our own; not where the reader is arranging it
   let arranging = 0;
-  let stood = '';
+  let stood: string | undefined;
   const sizes = new Map<string, Size>();
 
   const show = (list: Docked, form: Form) => {
@@ -148,7 +148,7 @@ export function dock(
   };
 
   /** After a scroll: a place that is blank no more is left. */
-  const settle = () => (docking.dragged ? update() : void search(current, current.spot));
+  const settle = () => (docking.dragged ? update() : search(current, current.spot));
 
   const update = () => {
     if (!strip.isConnected) return;
@@ -156,11 +156,10 @@ export function dock(
     if (!held) for (const list of painted) if (seenOf(list) > seenOf(current)) current = list;
     const modal = doc.querySelector('dialog:modal');
     if (!strip.togglePopover(!modal || modal.contains(current.element ?? null))) return;
-    const { dragged } = docking;
+    const { dragged, folded } = docking;
     if (!dragged && !current.looked) void search(current);
     const { spot } = current;
     const good = !dragged && spot && stands(spot);
-    const { folded } = docking;
     const by = folded === false ? 'open' : dragged || folded ? 'folded' : 'slim';
     const form = held && filled ? filled.form : good ? spot.form : by;
     // Out of sight until it has a place; a page that never rests gets it all the same.
@@ -181,7 +180,7 @@ export function dock(
     const attached = !docking.dragged && !isCorner(spot.where);
     const { left, top } = docking.dragged ?? placeAt(size, current.box(), spot);
     const within = (px: number, most: number) => (attached ? px : Math.max(0, Math.min(px, most)));
-    const at = [left, top, size.height].map(Math.round).join();
+    const at = `${[left, top, size.height].map(Math.round)}`;
     if (at !== stood && performance.now() > arranging) movedAt = performance.now();
     stood = at;
     strip.classList.toggle('attached', attached);

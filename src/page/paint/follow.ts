@@ -9,11 +9,12 @@ const animationsLast = 1500; // ms in which shapes are asked for frame by frame
 /**
  * Says when letters may have moved (scroll of anything) or changed their shape, line breaks and size too:
  * resize, reflow, fonts, transitions, accordions and dialogs, and moves without any of these (by an observer
- * cropped to where the element stood). At most one call a frame; none before the first frame, none after the signal.
+ * cropped to where the element stood). At most one call a frame, none after the signal. What comes back asks for one;
+ * moves without a sign are told from the first on.
  */
-export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped: boolean) => void): void {
-  let asked = false;
-  let reshaped = false;
+export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped: boolean) => void) {
+  let asked: boolean | undefined;
+  let reshaped: boolean | undefined;
   let animating = 0;
 
   const ask = (shapes: boolean) => {
@@ -22,9 +23,8 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
     asked = true;
     requestAnimationFrame(() => {
       if (signal.aborted) return;
-      const what = reshaped;
-      asked = false;
-      reshaped = false;
+      const what = !!reshaped;
+      asked = reshaped = false;
       tell(what);
       crop();
       if (animating > performance.now()) ask(true);
@@ -43,10 +43,10 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
 
   // Observers tell at once how things stand: what is measured anyway is no news.
   const news = (shapes: boolean) => {
-    let first = true;
+    let told: boolean | undefined;
     return () => {
-      if (!first) ask(shapes);
-      first = false;
+      if (told) ask(shapes);
+      told = true;
     };
   };
   const sizes = new ResizeObserver(news(true));
@@ -55,10 +55,10 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
   // An observer whose root is cropped to the element's place tells when it leaves that place; one that is not,
   // when an element that is hidden or out of view is shown.
   let crops: IntersectionObserver[] = [];
-  let cropped = '';
+  let cropped: string | undefined;
   const crop = () => {
     const boxes = elements.map(boxOf);
-    const key = boxes.map((at) => [at.left, at.top, at.right, at.bottom].map(Math.round)).join();
+    const key = JSON.stringify(boxes);
     if (key === cropped) return;
     cropped = key;
     for (const each of crops) each.disconnect();
@@ -75,9 +75,6 @@ export function follow(elements: Element[], signal: AbortSignal, tell: (reshaped
     });
   };
 
-  // From the first frame on: whoever has not scrolled yet sees elements move too.
-  ask(false);
-  signal.addEventListener('abort', () => {
-    for (const each of [sizes, ...crops]) each.disconnect();
-  });
+  signal.addEventListener('abort', () => [sizes, ...crops].map((each) => each.disconnect()));
+  return ask;
 }

@@ -22,7 +22,6 @@ export function createTellingPainter(mode: ShadowRootMode, { act, undo, rule }: 
 
   const show = ({ drawn, lang, dir }: Told) => {
     host?.remove();
-    host = undefined;
     if (!drawn[0]) return;
     const here = createHost(mode, 'data-strandline-notice');
     host = here;
@@ -46,7 +45,7 @@ export function createTellingPainter(mode: ShadowRootMode, { act, undo, rule }: 
   const gone = () => show({ drawn: orphaned, lang: '', dir: 'ltr' });
 
   const painter = createPainter(mode, {
-    act: (list, action) => void act(list, action).then(show, gone),
+    act: (list, action) => act(list, action).then(show, gone),
     rule,
   });
   return {

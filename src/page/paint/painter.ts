@@ -78,12 +78,12 @@ function paint(
   const docked = dock(strip, painted, docking, act);
   const placeCard = openCards(card, painted, signal);
 
-  const undo = () => {
+  const undo = (): undefined => {
     done.abort();
     host.remove();
   };
   /** Whether our host could be brought where it is seen; all is taken back where it could not. */
-  const attach = () => !signal.aborted && (host.attach(elements) || void undo());
+  const attach = () => !signal.aborted && (host.attach(elements) || undo());
   const stale = new Set<PaintedList>();
   /** Of many lists those far out of view wait until they come near: all in one frame would hold up the page. */
   const place = (list: PaintedList, reshaped: boolean) => {
@@ -92,7 +92,7 @@ function paint(
     if (painted.length > mostAtOnce && (bottom < -innerHeight || top > 2 * innerHeight)) return;
     list.place(stale.delete(list));
   };
-  follow(elements, signal, (reshaped) => {
+  const ask = follow(elements, signal, (reshaped) => {
     if (!attach()) return;
     for (const list of painted) place(list, reshaped);
     docked.update(reshaped);
@@ -107,6 +107,8 @@ function paint(
     }
     await turn();
     docked.update(true);
+    // Whoever has not scrolled yet sees elements move too.
+    ask(false);
   };
   return { strip, stands: standing(), jump: docked.focus, undo };
 }
