@@ -141,14 +141,12 @@ export type Messages = {
   close: { request: string[]; reply: string[][] };
   /** Views → background: names and aliases like what is typed, each with what is known of it. */
   'look-up': { request: string; reply: KnownName[] };
-  /** Views → background: what a tab shows. */
-  'tab-page': { request: { tab: number }; reply: TabPage | null };
   /** Views → background: changes as they are. All of one request succeed or none. */
   change: { request: Change[]; reply: Acted };
   remembered: { request: null; reply: Remembered };
   /** Panel → background: forget everything, for good. */
   forget: { request: null; reply: null };
-  /** Panel → background: read this tab now, or stop there (pausing is a `change` of the site). */
+  /** Panel → background: read this tab now. */
   'read-tab': { request: { tab: number }; reply: null };
   /** Panel → background: let the reader pick the element that holds the list. */
   'pick-list': { request: { tab: number }; reply: null };

@@ -214,7 +214,7 @@ describe('a script in a page, were it turned', () => {
     told('change', [{ do: 'set', settings: { units: 'imperial' } }]),
     told('act', { act: { act: 'pause', url: 'https://other.example' }, id: 'x' }),
     told('undo', { key: 'undo:1:x' }),
-    told('tab-page', { tab: 1 }),
+    told('shelf-rows', { tab: 1 }),
   ])('is refused $strandline', async (message) => {
     expect(await shopScript('send', message)).toMatchObject({
       ok: false,

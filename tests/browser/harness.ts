@@ -2,7 +2,13 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { ask as askOver, type MessageName, type Messages } from '../../src/contract/messages.ts';
+import {
+  ask as askOver,
+  type MessageName,
+  type Messages,
+  type TabPage,
+  tabPageKey,
+} from '../../src/contract/messages.ts';
 import { lines } from '../../src/contract/paint-order.ts';
 import { root } from '../run/steps.ts';
 import { serveStore } from '../store/serve.ts';
@@ -97,6 +103,12 @@ export async function openShop(options: Options = {}) {
       return page;
     },
     tabOf,
+    /** What the background keeps of the page a tab shows. */
+    keptOf: async (tab: number): Promise<TabPage | undefined> => {
+      const key = tabPageKey(tab);
+      const kept = await (await worker()).evaluate((it) => chrome.storage.session.get(it), key);
+      return kept[key] as TabPage | undefined;
+    },
     /** The panel as a whole page, held to the tab that shows this page of the shop. */
     panelFor: async (page: Page, place = 'page'): Promise<Page> => {
       const tab = await tabOf(page);

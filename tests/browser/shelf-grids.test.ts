@@ -113,12 +113,12 @@ describe('rooms by route', () => {
     const names = async () => (await shop.ask('shelf-rows', { tab }))?.map(({ name }) => name) ?? [];
     const creams = await names();
     expect(creams).toHaveLength(12);
-    expect(await shop.ask('tab-page', { tab })).toMatchObject({ url: page.url(), shelf: true });
+    expect(await shop.keptOf(tab)).toMatchObject({ url: page.url(), shelf: true });
     await go(page, 'gels');
     await until(names, (now) => now.length === 12 && now[0] !== creams[0]);
     expect((await names()).filter((name) => creams.includes(name))).toEqual([]);
     const told = await until(
-      () => shop.ask('tab-page', { tab }),
+      () => shop.keptOf(tab),
       (now) => now?.url === page.url() && now.shelf === true,
     );
     expect(told).toMatchObject({ url: page.url(), shelf: true });

@@ -1,7 +1,6 @@
 // The first moment, browsing: every way in which the shop marks up a list, in a real Chromium.
 
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { TabPage } from '../../src/contract/messages.ts';
 import { expected, expectedElsewhere } from '../store/expected.ts';
 import { type Good, goods } from '../store/goods.ts';
 import { badgeFor, counted, underlined } from './counted.ts';
@@ -127,10 +126,8 @@ describe('pages that change', () => {
     );
     expect(letters).toEqual(underlined(expected['capstan-strong-gel']!));
     // The frame's own title is "Label".
-    const key = `page:${await shop.tabOf(page)}`;
-    const kept = await (await shop.worker()).evaluate((it) => chrome.storage.session.get(it), key);
-    const { lists } = kept[key] as TabPage;
-    expect(lists.map(({ product }) => product?.name)).toEqual(['Capstan Strong Hold Gel']);
+    const kept = await shop.keptOf(await shop.tabOf(page));
+    expect(kept!.lists.map(({ product }) => product?.name)).toEqual(['Capstan Strong Hold Gel']);
     await page.close();
   });
 

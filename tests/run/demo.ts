@@ -53,7 +53,7 @@ async function visit(shop: Harness, good: Good) {
   const words = await label.locator('li').allInnerTexts();
   const strip = words.join(' · ').replace(/\s+/g, ' ');
   const badge = await shop.badge(page);
-  const found = await shop.ask('tab-page', { tab: await shop.tabOf(page) });
+  const found = await shop.keptOf(await shop.tabOf(page));
   const texts = (found?.lists ?? []).map(({ text }) => ({ text, use: usualUse[good.kind] }));
   const readings = await shop.ask('read', texts);
   console.log(`\n${good.name}, ${good.maker} · toolbar badge: ${badge || 'empty'}`);

@@ -8,7 +8,7 @@ import { forgetAll } from './forget.ts';
 
 /** What panel and pages of the extension are answered. */
 export const toViews = (parts: Parts): Answers => {
-  const { shelves, keeper, readings, tabPages, acting, reach } = parts;
+  const { shelves, keeper, readings, acting, reach } = parts;
   return {
     read: (texts) => readings.readAll(texts),
     'look-up': (typed) => readings.lookUp(typed),
@@ -23,7 +23,6 @@ export const toViews = (parts: Parts): Answers => {
       await ask(inTab(tab, 0), 'read-shelf', { told: true });
       return null;
     },
-    'tab-page': ({ tab }) => tabPages.get(tab),
     act: async ({ act, id, tab }) => acting.act(await withPicture(act, tab, parts), id),
     undo: ({ key }) => acting.undo(key),
     change: (changes) => acting.act({ act: 'change', changes }, crypto.randomUUID()),

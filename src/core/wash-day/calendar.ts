@@ -3,7 +3,7 @@ import { addDays, daysBetween } from './days.ts';
 import type { LogEntry, Routine, Step } from './routine.ts';
 import { alwaysComesWith } from './rules/cadence.ts';
 import { treatmentDates, treatmentDays } from './rules/protein/treatments-apart.ts';
-import { isTurn, names, nextPlace, takesTurns } from './turns.ts';
+import { countOfNext, isTurn, names, takesTurns } from './turns.ts';
 
 export type PlannedDay = {
   /** ISO date. */
@@ -51,13 +51,13 @@ export function plannedDays(input: CalendarInput): PlannedDay[] {
   let lastTreatment = treatmentDates(log, { practice })[0];
   const done = new Map(routine.steps.map((step) => [step.id, lastDone(step, routine.steps, log)]));
   const turning: ReadonlySet<Step> = new Set(routine.steps.filter((step) => takesTurns(step, routine.steps)));
-  let place = nextPlace(routine.steps, log);
+  let count = countOfNext(routine.steps, log);
   let late = new Set<Step>();
   const planned: PlannedDay[] = [];
   for (let date = first; date < end; date = addDays(date, wash)) {
     const due = routine.steps.filter((step) =>
       turning.has(step)
-        ? late.has(step) || isTurn(step.cadence, place)
+        ? late.has(step) || isTurn(step.cadence, count)
         : isDue(step, done.get(step.id), date, wash),
     );
     const wanted = due.filter(({ kind }) => practice.washDay.kinds.strengthening.includes(kind));
@@ -73,7 +73,7 @@ export function plannedDays(input: CalendarInput): PlannedDay[] {
     );
     const putOff = wanted.filter((step) => step !== treatment);
     late = new Set(putOff);
-    place++;
+    count++;
     if (treatment) lastTreatment = date;
     for (const step of routine.steps) {
       const times = done.get(step.id);

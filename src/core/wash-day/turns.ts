@@ -12,8 +12,8 @@ export const takesTurns = (step: Step, steps: readonly Step[]): step is Turning 
   );
 };
 
-export const isTurn = (cadence: Cadence, place: number): boolean =>
-  cadence.every === 'nth-wash' && (place - (cadence.from ?? 1)) % cadence.n === 0;
+export const isTurn = (cadence: Cadence, count: number): boolean =>
+  cadence.every === 'nth-wash' && (count - (cadence.from ?? 1)) % cadence.n === 0;
 
 /**
  * Whether a wash day names a step: by its id; where the wash day is older than the step, by its product, else by
@@ -34,21 +34,21 @@ export function names({ done }: LogEntry, step: Step, steps: readonly Step[]): b
  * wash counts one, and one that was done out of turn moves the count on to its turn, so that another is next.
  * Before any of them was done the count begins with the next wash. Pure.
  */
-export function nextPlace(steps: readonly Step[], log: readonly LogEntry[]): number {
+export function countOfNext(steps: readonly Step[], log: readonly LogEntry[]): number {
   const turning = steps.filter((step) => takesTurns(step, steps));
   if (turning.length === 0) return 1;
-  let place: number | undefined;
+  let count: number | undefined;
   for (const entry of log) {
-    if (place !== undefined) place++;
+    if (count !== undefined) count++;
     const done = turning.filter((step) => names(entry, step, steps));
-    if (done.length > 0) place = Math.min(...done.map(({ cadence }) => turnFrom(cadence, place ?? 1)));
+    if (done.length > 0) count = Math.min(...done.map(({ cadence }) => turnFrom(cadence, count ?? 1)));
   }
-  if (place !== undefined) return place + 1;
+  if (count !== undefined) return count + 1;
   // Where none comes first, counting always from the next wash would put them off for ever.
   return turning.some(({ cadence: { from = 1 } }) => from === 1) ? 1 : log.length + 1;
 }
 
-/** The first place from here on that is a step's turn. */
-function turnFrom({ n, from = 1 }: Nth, place: number): number {
-  return place + ((((from - place) % n) + n) % n);
+/** The first count from here on that is a step's turn. */
+function turnFrom({ n, from = 1 }: Nth, count: number): number {
+  return count + ((((from - count) % n) + n) % n);
 }

@@ -184,7 +184,6 @@ export const requests = {
   },
   close: { from: 'view', shape: few(letters, 10_000) },
   'look-up': { from: 'view', shape: letters },
-  'tab-page': { from: 'view', shape: one },
   remembered: { from: 'view', shape: nothing },
   forget: { from: 'view', shape: nothing },
   'read-tab': { from: 'view', shape: one },

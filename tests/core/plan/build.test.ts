@@ -10,7 +10,7 @@ import { type BuildInput, buildDay, building } from '../../../src/core/plan/buil
 import { carrierOf } from '../../../src/core/plan/build/carrier.ts';
 import { type BuildChoice, choicesFor } from '../../../src/core/plan/build/choices.ts';
 import { costOfDay } from '../../../src/core/plan/build/cost.ts';
-import { placesOf } from '../../../src/core/plan/build/pins.ts';
+import { slotsOf } from '../../../src/core/plan/build/pins.ts';
 import { branches } from '../../../src/core/plan/build/search.ts';
 import type { Candidate } from '../../../src/core/plan/suggest.ts';
 import { fulfils } from '../../../src/core/plan/wish.ts';
@@ -210,11 +210,11 @@ describe('a built day', () => {
           const input = inputFor(head, candidates, 7);
           const empty = dayOf({ ...input, readings: new Map() });
           const { choices } = choicesFor(candidates, empty, input, practice.plan);
-          const places = placesOf(choices, {}, empty);
-          const { root, settle } = beginnings(places, empty, practice.plan);
+          const slots = slotsOf(choices, {}, empty);
+          const { root, settle } = beginnings(slots, empty, practice.plan);
           const bounds: number[] = [];
           let begun = root;
-          for (const options of places) {
+          for (const options of slots) {
             bounds.push(begun.least);
             begun = settle(begun, options[draw.next().value! % options.length]);
           }

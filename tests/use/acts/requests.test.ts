@@ -36,7 +36,6 @@ describe('a script in a page', () => {
     ['act', { act: { act: 'remove', product: 'p1' }, id: 'x' }],
     ['undo', { key: 'undo:1:x' }],
     ['read', [{ text: 'Aqua', use: 'leave-on', kind: 'gel', market: 'eu', readAs: { a: 'b' } }]],
-    ['tab-page', { tab: 3 }],
     ['read-tab', { tab: 3 }],
     ['pick-list', { tab: 3 }],
     ['closed-parts', { tab: 3 }],

@@ -3,10 +3,10 @@ import type { BuildChoice } from './choices.ts';
 import { type Cost, type Weight, weightsOf } from './cost.ts';
 import type { PlanPractice } from './plan-practice.ts';
 
-/** One option of a place: a product that does the step, or nothing there. */
+/** One option of a slot: a product that does the step, or nothing there. */
 export type Option = BuildChoice | undefined;
 
-/** A day whose first places are settled, and the least it costs, whatever is taken at the others. */
+/** A day whose first slots are settled, and the least it costs, whatever is taken at the others. */
 export type Begun = {
   taken: readonly Option[];
   least: number;
@@ -24,20 +24,20 @@ export function stepsOf(taken: readonly Option[], { practice }: Pick<Day, 'pract
 }
 
 /**
- * Ways to begin a day and to go on with it, each with the least it costs; where all places are settled, what it
- * costs. A weight counts as it stands where no later place is seen by it, as its least where none can soften it, else
- * nothing; each place adds no less than its cheapest option does by itself. What a weight says of a row of looks is
+ * Ways to begin a day and to go on with it, each with the least it costs; where all slots are settled, what it
+ * costs. A weight counts as it stands where no later slot is seen by it, as its least where none can soften it, else
+ * nothing; each slot adds no less than its cheapest option does by itself. What a weight says of a row of looks is
  * kept, as it sees nothing else.
  */
 export function beginnings(
-  places: readonly (readonly Option[])[],
+  slots: readonly (readonly Option[])[],
   empty: Day,
   plan: PlanPractice,
   stepsAtMost = Number.POSITIVE_INFINITY,
 ): { root: Begun; settle: (begun: Begun, option: Option) => Begun } {
-  const weights = weightsOf(plan).map((weight) => looking(weight, places, empty));
-  const after = [...places, []].map((_, at) =>
-    places
+  const weights = weightsOf(plan).map((weight) => looking(weight, slots, empty));
+  const after = [...slots, []].map((_, at) =>
+    slots
       .slice(at)
       .map((options) => Math.min(...options.map((option) => option?.cost ?? 0)))
       .toSorted((a, b) => a - b),
@@ -63,12 +63,12 @@ export function beginnings(
   };
 }
 
-/** A weight with a letter for each look at each place, and what it can say after so many places are settled. */
-function looking(weight: Weight, places: readonly (readonly Option[])[], empty: Day) {
-  const looks = places.map((options) =>
+/** A weight with a letter for each look at each slot, and what it can say after so many slots are settled. */
+function looking(weight: Weight, slots: readonly (readonly Option[])[], empty: Day) {
+  const looks = slots.map((options) =>
     options.map((option) => (option ? weight.sees(option.step, empty) : '')),
   );
-  const states = [...places, []].map((_, at) => {
+  const states = [...slots, []].map((_, at) => {
     const later = looks
       .slice(at)
       .flat()
@@ -77,10 +77,10 @@ function looking(weight: Weight, places: readonly (readonly Option[])[], empty: 
   });
   const known = new Map<string, string>([]);
   const letters = new Map<Option, string>();
-  for (const [place, options] of places.entries())
+  for (const [slot, options] of slots.entries())
     for (const [at, option] of options.entries()) {
-      const look = looks[place]![at]!;
-      const key = `${place} ${look}`;
+      const look = looks[slot]![at]!;
+      const key = `${slot} ${look}`;
       if (look !== '' && !known.has(key)) known.set(key, String.fromCharCode(1 + known.size));
       letters.set(option, known.get(key) ?? '');
     }

@@ -13,7 +13,7 @@ import { type BuildChoice, choicesFor, type LeftOut } from './choices.ts';
 import { costOfDay } from './cost.ts';
 import { takingTurns } from './in-turns.ts';
 import { missingOf } from './missing.ts';
-import { type BuildPins, keeps, minutesOf, placesOf } from './pins.ts';
+import { type BuildPins, keeps, minutesOf, slotsOf } from './pins.ts';
 import type { PlanPractice } from './plan-practice.ts';
 import { branches } from './search.ts';
 
@@ -68,16 +68,16 @@ export function* building(input: BuildInput): Generator<Building, Built> {
     { ...input, washEvery: empty.washEvery },
     plan,
   );
-  const places = placesOf(choices, pins, empty);
-  const { root, settle } = beginnings(places, empty, plan, pins.stepsAtMost);
-  const carriers = carriersOver(places);
+  const slots = slotsOf(choices, pins, empty);
+  const { root, settle } = beginnings(slots, empty, plan, pins.stepsAtMost);
+  const carriers = carriersOver(slots);
   const best: Best = new Map();
   const costWith = (carrier: Carrier) => best.get(carrier)?.cost ?? Number.POSITIVE_INFINITY;
   let tried = 0;
   let proven = 0;
   const answer = (): Built => ({ plans: plansOf(best, proven, choices, leftOut, input), tried });
   const next = (begun: Begun) =>
-    (places[begun.taken.length] ?? []).flatMap((option) => {
+    (slots[begun.taken.length] ?? []).flatMap((option) => {
       tried++;
       const on = settle(begun, option);
       const steps = option ? on.taken.flatMap((each) => each?.step ?? []) : [];
@@ -88,7 +88,7 @@ export function* building(input: BuildInput): Generator<Building, Built> {
     const follow = ({ taken, least }: Begun) =>
       least < limit(best, plan) && carriers(taken).some((carrier) => least < costWith(carrier));
     for (const { way, share } of branches(root, next, follow)) {
-      if (way.taken.length === places.length) {
+      if (way.taken.length === slots.length) {
         const day = { ...empty, steps: stepsOf(way.taken, empty) };
         const carrier = carrierOf(day);
         if (way.least < costWith(carrier)) best.set(carrier, { day, cost: way.least });

@@ -17,13 +17,11 @@ export function carrierOf({ steps }: Pick<Day, 'steps'>): Carrier {
   return carrying[0]?.kind ?? 'none';
 }
 
-/** Which steps may come to carry the protein of a day whose first places are settled. */
-export function carriersOver(
-  places: readonly (readonly Option[])[],
-): (taken: readonly Option[]) => Carrier[] {
+/** Which steps may come to carry the protein of a day whose first slots are settled. */
+export function carriersOver(slots: readonly (readonly Option[])[]): (taken: readonly Option[]) => Carrier[] {
   const carrying = (options: readonly Option[]): DayStep[] =>
     options.flatMap((option) => (option?.step.traits.protein === 'yes' ? option.step : []));
-  const later = [...places, []].map((_, at) => carrying(places.slice(at).flat()));
+  const later = [...slots, []].map((_, at) => carrying(slots.slice(at).flat()));
   return (taken) => {
     const now = carrying(taken);
     const most = Math.max(0, ...now.map(({ traits }) => traits.dose));

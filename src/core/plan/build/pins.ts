@@ -44,7 +44,7 @@ export const minutesOf = (steps: readonly Step[], { minutes }: PlanPractice) =>
   onOneDay(steps).reduce((sum, { kind }) => sum + minutes[kind], 0);
 
 /** For each kind its choices and, where the person did not settle it, none; what weighs most is settled first. */
-export function placesOf(
+export function slotsOf(
   choices: Map<ProductKind, BuildChoice[]>,
   pins: BuildPins,
   { practice }: Day,

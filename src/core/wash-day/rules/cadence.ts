@@ -20,9 +20,9 @@ export function oneAlwaysComesWith(some: readonly Cadence[], b: Cadence): boolea
   const treats = b.every === 'wash' ? { n: 1 } : b;
   const round = [treats, ...turns].reduce((all, { n }) => (all * n) / divisor(all, n), 1);
   if (!(round <= walked)) return false;
-  const comes = ({ n, from = 1 }: { n: number; from?: number }, place: number) => (place - from) % n === 0;
-  for (let place = walked; place < walked + round; place++)
-    if (comes(treats, place) && !turns.some((turn) => comes(turn, place))) return false;
+  const comes = ({ n, from = 1 }: { n: number; from?: number }, count: number) => (count - from) % n === 0;
+  for (let count = walked; count < walked + round; count++)
+    if (comes(treats, count) && !turns.some((turn) => comes(turn, count))) return false;
   return true;
 }
 
@@ -33,8 +33,8 @@ export function washesApart(cadences: readonly Cadence[]): number {
   const turns = cadences.flatMap((cadence) => (cadence.every === 'nth-wash' ? [cadence] : []));
   const n = turns[0]?.n ?? 0;
   if (turns.length < cadences.length || turns.some((turn) => turn.n !== n)) return 0;
-  const places = turns.map(({ from = 1 }) => from).toSorted((a, b) => a - b);
-  return Math.min(...places.map((place, at) => (places[at + 1] ?? places[0]! + n) - place));
+  const counts = turns.map(({ from = 1 }) => from).toSorted((a, b) => a - b);
+  return Math.min(...counts.map((count, at) => (counts[at + 1] ?? counts[0]! + n) - count));
 }
 
 /** Days from one time a step is done to the next: steps are only done on wash days. */
