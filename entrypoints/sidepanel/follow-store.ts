@@ -1,6 +1,7 @@
 import type { Remembered } from '../../src/store/remembered.ts';
 import { isUndoKey, undosIn } from '../../src/store/undo-stack.ts';
 import { bestLanguage, wordsFor } from '../../src/ui/words/languages.ts';
+import { asOfNow } from '../../src/use/as-of-now.ts';
 import type { State } from './state.ts';
 
 /** A file of the extension itself: no network. */
@@ -12,26 +13,7 @@ export function followStore(
   state: State,
   on: { remembered(): Promise<Remembered>; failed(): void; drawSoon(): void },
 ) {
-  let recalling: Promise<void> | undefined;
-  let next: Promise<void> | undefined;
-
-  /** What is remembered, as it is now or later: what is under way may have been asked before a change. */
-  function recall(): Promise<void> {
-    if (recalling) {
-      const anew = () => {
-        next = undefined;
-        return recall();
-      };
-      next ??= recalling.then(anew, anew);
-      return next;
-    }
-    recalling = recallOnce().finally(() => {
-      recalling = undefined;
-    });
-    return recalling;
-  }
-
-  async function recallOnce() {
+  const recall = asOfNow(async () => {
     try {
       state.remembered = await on.remembered();
       state.undos = undosIn(await browser.storage.session.get(null));
@@ -43,7 +25,7 @@ export function followStore(
       state.t = await wordsFor(language, (of) => readWords(browser.runtime.getURL(`/words/${of}.json`)));
     state.loaded = true;
     on.drawSoon();
-  }
+  });
 
   browser.storage.local.onChanged.addListener(() => void recall());
   browser.storage.session.onChanged.addListener((changes) => {

@@ -1,6 +1,7 @@
-import { type PanelGo, panelGoKey, type TabPage, tabPageKey } from '../../src/contract/messages.ts';
+import { type PanelGo, panelGoKey } from '../../src/contract/messages.ts';
 import { isUndoKey } from '../../src/store/undo-stack.ts';
 import { isPlace } from '../../src/ui/shell.tsx';
+import { createTabPages } from '../../src/use/tab-pages.ts';
 import { reachOf } from './reach.ts';
 import type { State } from './state.ts';
 
@@ -23,14 +24,14 @@ export function followTab(
   // A panel that opens acts on a press of just now, and on no older one.
   let lastSent = Date.now() - 5000;
   let newest = 0;
+  const tabPages = createTabPages(browser.storage.session);
 
   async function look() {
     const turn = ++newest;
     const active = await tabInView();
     const id = active?.id ?? -1;
     // Straight from where the background keeps it: a sleeping worker need not wake for this.
-    const key = tabPageKey(id);
-    const seen = ((await browser.storage.session.get(key))[key] as TabPage | undefined) ?? null;
+    const seen = await tabPages.get(id);
     const may = await reachOf(browser.permissions, seen?.url ?? active?.url, (name) =>
       on.toTab(name, id),
     ).catch(() => undefined);
