@@ -3,7 +3,7 @@ import type { World } from '../../src/ui/world.ts';
 /** Files and photos: read in this window, with the code for them loaded when it is first asked for. */
 export const openStore: NonNullable<World['store']> = async () => {
   const [{ openPanelStore }, { createKeeper }] = await Promise.all([
-    import('../../src/store/panel-store.ts'),
+    import('../../src/store/files/panel-store.ts'),
     import('../../src/store/keeper.ts'),
   ]);
   return openPanelStore(createKeeper());

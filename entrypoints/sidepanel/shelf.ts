@@ -6,7 +6,7 @@ export const shelfOf = (tab: number, asked: Ask, save: World['save']): NonNullab
   rows: () => asked('shelf-rows', { tab }),
   read: async () => void (await asked('press-shelf', { tab })),
   save: async (rows) => {
-    const { shelfCsv } = await import('../../src/store/csv.ts');
+    const { shelfCsv } = await import('../../src/store/files/csv.ts');
     save('shelf.csv', 'text/csv', shelfCsv(rows));
   },
 });

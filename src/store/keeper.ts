@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { applied, changeKey, inverse, valueBefore } from './apply-change.ts';
 import { type Area, bytesOf, type Locks, oneAtATime } from './area.ts';
 import { contentsOf, parsed } from './contents.ts';
-import { type Everything, everythingOf, everythingOfCopy, keysOf, orphanPhotos } from './everything.ts';
+import { type Everything, everythingOf, everythingOfCopy, keysOf, orphanPhotos } from './files/everything.ts';
 import {
   asideKey,
   isApart,

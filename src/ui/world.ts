@@ -5,7 +5,7 @@ import type { PictureProblem, PictureRead } from '../core/picture/check-names.ts
 import type { Wish } from '../core/plan/wish.ts';
 import type { ReadFor } from '../core/product/read-as.ts';
 import type { Reading } from '../core/reading/reading.ts';
-import type { PanelStore } from '../store/panel-store.ts';
+import type { PanelStore } from '../store/files/panel-store.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Removed } from '../store/undo-stack.ts';
 import type { Act } from '../use/acts/acts.ts';

@@ -8,7 +8,7 @@ import { createFinder } from '../../src/find/finder.ts';
 import { findingLists } from '../../src/find/lists-in.ts';
 import { looseText } from '../../src/find/page-text.ts';
 import { factsOf } from '../../src/find/product-facts.ts';
-import { readFile } from '../../src/store/read-file.ts';
+import { readFile } from '../../src/store/files/read-file.ts';
 import { noClues } from '../find/no-clues.ts';
 
 const steepest = 1.2;

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod/mini';
-import { logCsv, productsCsv } from '../../src/store/csv.ts';
-import { type Everything, everythingSchema } from '../../src/store/everything.ts';
-import { planImport } from '../../src/store/import-plan.ts';
+import { logCsv, productsCsv } from '../../src/store/files/csv.ts';
+import { type Everything, everythingSchema } from '../../src/store/files/everything.ts';
+import { planImport } from '../../src/store/files/import-plan.ts';
+import { openPanelStore } from '../../src/store/files/panel-store.ts';
+import { readFile } from '../../src/store/files/read-file.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
-import { openPanelStore } from '../../src/store/panel-store.ts';
-import { readFile } from '../../src/store/read-file.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { slowArea } from './area.ts';
 import { madeHead, madeLog, madeProduct, madeRoutine } from './made.ts';
@@ -454,6 +454,6 @@ describe('photos left behind', () => {
 it('the schema of the file is written down as it is', async () => {
   const schema = z.toJSONSchema(everythingSchema, { unrepresentable: 'any' });
   await expect(`${JSON.stringify(schema, null, 2)}\n`).toMatchFileSnapshot(
-    '../../src/store/everything.schema.json',
+    '../../src/store/files/everything.schema.json',
   );
 });

@@ -1,9 +1,9 @@
 // A kept picture is pixels: nothing in it can be run, wherever it comes from (the log's form, an imported file, an
 // older store). Cases written from memory of what a data URL may hold.
 import { expect, it } from 'vitest';
+import { readFile } from '../../src/store/files/read-file.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { photoKey } from '../../src/store/keys.ts';
-import { readFile } from '../../src/store/read-file.ts';
 import { slowArea } from './area.ts';
 import { madeLog } from './made.ts';
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planFileOf } from '../../src/core/plan/plan-file.ts';
 import type { Step } from '../../src/core/wash-day/routine.ts';
-import { planFileAtMost, readPlanFile } from '../../src/store/plan-file.ts';
+import { planFileAtMost, readPlanFile } from '../../src/store/files/plan-file.ts';
 import { defaultSettings, type Remembered } from '../../src/store/remembered.ts';
 import { takenAs } from '../../src/use/acts/plan-file.ts';
 import { runs } from '../run/fuzz-runs.ts';

@@ -1,8 +1,8 @@
 // Files that nobody wrote: whatever a file holds, it is read or told what is wrong with it, in bounded time.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readFile } from '../../src/store/files/read-file.ts';
 import { currentVersion } from '../../src/store/migrations.ts';
-import { readFile } from '../../src/store/read-file.ts';
 import { runs } from '../run/fuzz-runs.ts';
 import { spent } from '../spent.ts';
 import { madeHead, madeLog, madeProduct, madeRoutine } from './made.ts';

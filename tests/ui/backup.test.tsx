@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, it } from 'vitest';
-import { openPanelStore } from '../../src/store/panel-store.ts';
+import { openPanelStore } from '../../src/store/files/panel-store.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { Backup } from '../../src/ui/keeping/backup.tsx';
 import { keptWorld } from '../keeping/kept-world.ts';

@@ -4,7 +4,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import { planFileOf } from '../../src/core/plan/plan-file.ts';
 import { type ProductKind, usualUse } from '../../src/core/product/product.ts';
-import { openPanelStore } from '../../src/store/panel-store.ts';
+import { openPanelStore } from '../../src/store/files/panel-store.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { RoutinePlace } from '../../src/ui/places/routine.tsx';
 import { keptWorld } from '../keeping/kept-world.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { PanelStore, StoreState } from '../../store/panel-store.ts';
+import type { PanelStore, StoreState } from '../../store/files/panel-store.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Note } from '../parts/note.tsx';

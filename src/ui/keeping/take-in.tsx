@@ -1,5 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { FileIssue, FileReading, ImportHow, ImportPlan, PanelStore } from '../../store/panel-store.ts';
+import type {
+  FileIssue,
+  FileReading,
+  ImportHow,
+  ImportPlan,
+  PanelStore,
+} from '../../store/files/panel-store.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';

@@ -1,12 +1,12 @@
 import { findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
 import type * as z from 'zod/mini';
-import type { Said } from '../core/judge/finding.ts';
-import { idOf } from './contents.ts';
+import type { Said } from '../../core/judge/finding.ts';
+import { idOf } from '../contents.ts';
+import { currentVersion, isRecord, migrate, type Raw } from '../migrations.ts';
+import { things } from '../remembered.ts';
+import { schemaOf } from '../schemas.ts';
 import { type Everything, everythingSchema } from './everything.ts';
-import { currentVersion, isRecord, migrate, type Raw } from './migrations.ts';
 import { pathWords } from './path-words.ts';
-import { things } from './remembered.ts';
-import { schemaOf } from './schemas.ts';
 
 /** One thing wrong with a file: where (1-based), and what, as a word key under `keeping.issue.`. */
 export type FileIssue = { line: number; column: number; path: string; said: Said };

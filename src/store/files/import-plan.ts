@@ -1,6 +1,5 @@
-import type { Product } from '../core/product/product.ts';
-import { isSameProduct, mergeProducts, nameWithoutMaker } from '../core/product/same-product.ts';
-import type { Everything } from './everything.ts';
+import type { Product } from '../../core/product/product.ts';
+import { isSameProduct, mergeProducts, nameWithoutMaker } from '../../core/product/same-product.ts';
 import {
   type Change,
   type LabelMet,
@@ -8,8 +7,9 @@ import {
   type Thing,
   type ThingOf,
   things,
-} from './remembered.ts';
-import { same } from './three-way.ts';
+} from '../remembered.ts';
+import { same } from '../three-way.ts';
+import type { Everything } from './everything.ts';
 
 export type ImportHow = 'merge' | 'replace';
 

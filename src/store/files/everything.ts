@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
-import { contentsOf, idOf, parsed } from './contents.ts';
-import { asideKey, keyParts, photoKey, readAsKey, settingsKey, thingKey } from './keys.ts';
-import { currentVersion, type Raw } from './migrations.ts';
-import { type LabelMet, type Reject, type Remembered, things } from './remembered.ts';
-import * as schemas from './schemas.ts';
+import { contentsOf, idOf, parsed } from '../contents.ts';
+import { asideKey, keyParts, photoKey, readAsKey, settingsKey, thingKey } from '../keys.ts';
+import { currentVersion, type Raw } from '../migrations.ts';
+import { type LabelMet, type Reject, type Remembered, things } from '../remembered.ts';
+import * as schemas from '../schemas.ts';
 
 /** Everything kept, as one file. Older versions are brought up to date when they are read. */
 export type Everything = Remembered & {
@@ -21,7 +21,7 @@ export type Everything = Remembered & {
 
 const reject = z.object({ key: z.string(), value: z.unknown(), why: z.string(), when: z.string() });
 
-/** The file of the current version; `src/store/everything.schema.json` is made from this. */
+/** The file of the current version; `src/store/files/everything.schema.json` is made from this. */
 export const everythingSchema = z.object({
   strandline: z.literal('everything'),
   version: z.literal(currentVersion),

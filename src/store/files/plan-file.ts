@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
-import type { Said } from '../core/judge/finding.ts';
-import { type PlanFile, planFileVersion } from '../core/plan/plan-file.ts';
+import type { Said } from '../../core/judge/finding.ts';
+import { type PlanFile, planFileVersion } from '../../core/plan/plan-file.ts';
+import { cadenceOf, kind, use } from '../schemas.ts';
 import { pathWords } from './path-words.ts';
-import { cadenceOf, kind, use } from './schemas.ts';
 
 export type PlanReading = { ok: true; plan: PlanFile } | { ok: false; said: Said };
 

@@ -1,10 +1,10 @@
+import type { Keeper, StoreState } from '../keeper.ts';
+import type { Remembered } from '../remembered.ts';
 import { logCsv, productsCsv } from './csv.ts';
 import type { Everything } from './everything.ts';
 import { type ImportHow, type ImportPlan, planImport } from './import-plan.ts';
-import type { Keeper, StoreState } from './keeper.ts';
 import { type PlanReading, readPlanFile } from './plan-file.ts';
 import { type FileReading, readFile } from './read-file.ts';
-import type { Remembered } from './remembered.ts';
 
 /** What the panel may ask of the store beyond changes: files in and out, how it stands, photos. */
 export type PanelStore = {

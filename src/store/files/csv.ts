@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
-import type { ShelfRow } from '../contract/shelf.ts';
-import { plainCell, wantsQuotes } from '../core/spreadsheet-cell.ts';
-import type { Remembered } from './remembered.ts';
+import type { ShelfRow } from '../../contract/shelf.ts';
+import { plainCell, wantsQuotes } from '../../core/spreadsheet-cell.ts';
+import type { Remembered } from '../remembered.ts';
 
 // The mark at the start tells spreadsheets that the letters are UTF-8.
 const written = (rows: Record<string, string | number | boolean | undefined>[], fields: string[]) =>
