@@ -44,15 +44,19 @@ const spot = (page: AnyPage, name: string) =>
  */
 export async function press(page: AnyPage, name: string): Promise<void> {
   await page.bringToFront();
-  const seen: string[] = [];
-  const at = await until(
-    () => spot(page, name),
-    (found) => {
-      seen.push(JSON.stringify(found) ?? '');
-      return found !== undefined && seen.length > 5 && new Set(seen.slice(-6)).size === 1;
-    },
-  );
+  const at = await until(() => spot(page, name), stillFor(6));
   await page.mouse.click(at!.x, at!.y);
+}
+
+/** True of what was there and the same in so many looks in a row. */
+function stillFor(looks: number) {
+  let [before, same] = ['', 0];
+  return (found: unknown) => {
+    const now = JSON.stringify(found) ?? '';
+    same = now === before ? same + 1 : 1;
+    before = now;
+    return found !== undefined && same >= looks;
+  };
 }
 
 const wordsOf = (page: AnyPage) => page.evaluate(() => document.body.textContent ?? '', null);
@@ -89,11 +93,20 @@ export async function unfold(page: AnyPage): Promise<void> {
   expect(open).toBe(true);
 }
 
-/** Presses an action of the strip, which may stand folded, with the action behind "More". */
+/**
+ * Presses an action of the strip, which may stand folded, with the action behind "More". While the page still comes
+ * the strip may fold by itself or be painted anew: the way to the action is gone again then.
+ */
 export async function act(page: AnyPage, name: string): Promise<void> {
-  await unfold(page);
-  if (!(await spot(page, name))) await press(page, '^More$');
-  await press(page, name);
+  await page.bringToFront();
+  const [isStill, mayPress] = [stillFor(6), stillFor(2)];
+  const at = await until(async () => {
+    const found = await spot(page, name);
+    const way = found ? undefined : ((await spot(page, '^More$')) ?? (await spot(page, '^Unfold$')));
+    if (mayPress(way)) await page.mouse.click(way!.x, way!.y);
+    return found;
+  }, isStill);
+  await page.mouse.click(at!.x, at!.y);
 }
 
 /** Browsing: a head of hair is described once, and the strip says how each product sits with it. */

@@ -265,8 +265,9 @@ export function createOverlay(host: Host, signal: AbortSignal) {
       [...placed.values()]
         .filter(({ card: { element } }) => near.has(element) && isInView(element))
         .map(({ card }) => card.address),
-    /** Says on the open card what came of an act. */
+    /** Says on the open card what came of an act; one that was left meanwhile hears nothing, nor the card that is about to open. */
     say(said: Drawing[]) {
+      if (!open) return;
       const line = draw(['div', { role: 'status', class: 'said' }]);
       popped.querySelector('.said')?.remove();
       popped.append(line);
