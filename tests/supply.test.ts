@@ -1,5 +1,5 @@
 // What the project stands on: each direct dependency has its reason in DEVELOPERS.md, and what ships is free to ship.
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { mayShip, packages } from './run/packages.ts';
@@ -21,4 +21,16 @@ it('what ships has a licence that lets it', () => {
   const shipped = packages().filter(({ ships }) => ships);
   expect(shipped.length).toBeGreaterThan(4);
   expect(shipped.filter(({ licence }) => !mayShip(licence))).toEqual([]);
+});
+
+it('every file that is named in the documents is there: what stands for a threat can be run', () => {
+  const named = ['DEVELOPERS.md', 'README.md'].flatMap((file) =>
+    [
+      ...readFileSync(join(root, file), 'utf8').matchAll(
+        /`((?:tests|src|dictionary|entrypoints)\/[\w./-]+)`/g,
+      ),
+    ].map(([, path]) => path!),
+  );
+  expect(named.length).toBeGreaterThan(40);
+  expect(named.filter((path) => !existsSync(join(root, path)))).toEqual([]);
 });
