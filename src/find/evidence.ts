@@ -10,7 +10,7 @@ import { namesSay } from './names-say.ts';
 import { isForHome, pageSays } from './page-says.ts';
 import { blockAt } from './page-text.ts';
 import { whyNot } from './rules-out.ts';
-import type { Item, Stop } from './steps.ts';
+import type { Item, Stop } from './step.ts';
 import { bar } from './thresholds.ts';
 
 /** Whether a run of names reads as a cosmetic list, and where it begins and ends. `lead` stands before it. */

@@ -4,7 +4,7 @@ import type { JudgedRun } from './judged.ts';
 import { isKnownKind, isNameKind } from './kinds.ts';
 import type { Page } from './lines.ts';
 import { blockAt, upFrom } from './page-text.ts';
-import type { Item, Step, Stop } from './steps.ts';
+import type { Item, Step, Stop } from './step.ts';
 import {
   explainedKnown,
   fewestExplained,
@@ -12,7 +12,6 @@ import {
   fewestTelling,
   outOfOrder,
 } from './thresholds.ts';
-import { isWater } from './water.ts';
 
 const mostName = 100; // letters of a name that is explained
 const mostRows = 200;
@@ -111,5 +110,8 @@ function reads({ stream }: Page, names: Item[], { words }: Finder, about: string
     [...upFrom(stream, blockAt(stream, from), 2)].some(({ tag }) => /^h[1-6]$/.test(tag)),
   );
   if (sorted || linked.length > 0 || words.elsewise.test(about)) return false;
-  return names.slice(0, 3).some(isWater) || (n >= fewestExplainedDry && words.cosmetic.test(about));
+  return (
+    names.slice(0, 3).some(({ kind }) => kind === 'water') ||
+    (n >= fewestExplainedDry && words.cosmetic.test(about))
+  );
 }

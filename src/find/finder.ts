@@ -46,7 +46,7 @@ const wordTests = ({ headings, denials, prose, around, own, goods, shared }: Fin
 
 /** Builds the finder: once, wherever pages are read. Its words may have been gathered before (`vocabularyOf`). */
 export function createFinder(
-  entries: readonly Pick<Entry, 'name' | 'aliases'>[],
+  entries: readonly Pick<Entry, 'name' | 'aliases' | 'roles'>[],
   lookup: Pick<Lookup, 'find'>,
   facts: FindingFacts,
   words: Iterable<string> = vocabularyOf(entries, facts),
@@ -54,6 +54,7 @@ export function createFinder(
   const strong = folded(facts.headings.words.flatMap(({ words }) => words));
   const weak = folded(facts.headings.words.flatMap((each) => each.weak ?? []));
   const vocabulary = new Set(words);
+  const waters = entries.filter(({ roles }) => roles?.includes('water')).map(({ name }) => name);
   const frequent = folded(facts.own.frequent.words);
   const slips = facts.headings.slips.words;
 
@@ -69,7 +70,7 @@ export function createFinder(
   };
 
   return {
-    kindOf: createKinds(lookup, facts),
+    kindOf: createKinds(lookup, facts, new Set(waters)),
     heads: (line) => strong.test(line) || headings(line).length > 0,
     headings,
     hits(line, most) {

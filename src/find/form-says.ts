@@ -4,7 +4,7 @@ import { isNameKind } from './kinds.ts';
 import type { Page } from './lines.ts';
 import { share } from './names-say.ts';
 import { blockAt, upFrom } from './page-text.ts';
-import type { Item, Stop } from './steps.ts';
+import type { Item, Stop } from './step.ts';
 import {
   alphabeticalFrom,
   alternating,
@@ -17,7 +17,6 @@ import {
   outOfOrder,
   weighedOut,
 } from './thresholds.ts';
-import { isWater } from './water.ts';
 
 export function formSays(
   page: Page,
@@ -31,7 +30,7 @@ export function formSays(
   const say = (what: keyof typeof formPoints) => found.push({ what, count: 1, points: formPoints[what] });
   const headed = stop?.stop === 'heading';
   const lines = inLines(page, names);
-  if (!headed && names.slice(0, 3).some(isWater)) say('waterFirst');
+  if (!headed && names.slice(0, 3).some(({ kind }) => kind === 'water')) say('waterFirst');
   if (
     !headed &&
     n >= longList &&

@@ -3,7 +3,7 @@ import type { Finder } from './finder.ts';
 import { isNameKind } from './kinds.ts';
 import { fold } from './letters.ts';
 import type { Line, Page } from './lines.ts';
-import type { Stop } from './steps.ts';
+import type { Stop } from './step.ts';
 
 /** A heading in a line, from its first letter to where what it heads begins. */
 export type Placed = Pick<Stop, 'stop' | 'words' | 'inline'> & {

@@ -3,8 +3,7 @@ import type { Finder } from './finder.ts';
 import { isKnownKind } from './kinds.ts';
 import type { Page } from './lines.ts';
 import { around, blockAt } from './page-text.ts';
-import type { Item, Step } from './steps.ts';
-import { isWater } from './water.ts';
+import type { Item, Step } from './step.ts';
 
 const closeLines = 2; // a name more lines on begins another list
 
@@ -13,7 +12,13 @@ const mostWrapped = 3; // words of a name's second half
 /** Whether the list goes on with `next`. */
 export function joins({ stream, text, lines }: Page, run: Item[], next: Item, finder: Finder): boolean {
   const last = run.at(-1)!;
-  if (run.length > 3 && next.after !== 'mark' && isWater(next) && run.some(isWater)) return false;
+  if (
+    run.length > 3 &&
+    next.after !== 'mark' &&
+    next.kind === 'water' &&
+    run.some(({ kind }) => kind === 'water')
+  )
+    return false;
   const down = next.line - last.line;
   if (down === 0) return true;
   if (down > closeLines) return false;
@@ -33,7 +38,7 @@ export function joins({ stream, text, lines }: Page, run: Item[], next: Item, fi
     );
   };
   const [lastMany, nextMany] = [many(last), many(next)];
-  if ((nextMany && isWater(next)) || !sameKin(stream, last.from, next.from)) return false;
+  if ((nextMany && next.kind === 'water') || !sameKin(stream, last.from, next.from)) return false;
   if (!lastMany) return !nextMany || run.filter(({ kind }) => isKnownKind(kind)).length * 2 > run.length;
   if (nextMany && blockAt(stream, last.from) === blockAt(stream, next.from)) return true;
   return nextMany ? isKnownKind(next.kind) : down === 1 && isKnownKind(next.kind);

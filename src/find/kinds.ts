@@ -6,10 +6,10 @@ import { wordTest } from './words.ts';
 
 /**
  * What a name speaks for. `own`: known, and printed by cosmetics only. `plant`: a known Latin plant name. `shared`:
- * known, and printed by other goods too. `built`: unknown, but built like a name. `foreign`: printed by other goods
+ * known, and printed by other goods too; `water` is, and lists begin with it. `built`: unknown, but built like a name. `foreign`: printed by other goods
  * only. `other`: nothing is known of it.
  */
-export type NameKind = 'own' | 'plant' | 'shared' | 'built' | 'foreign' | 'other';
+export type NameKind = 'own' | 'plant' | 'shared' | 'water' | 'built' | 'foreign' | 'other';
 
 const mostRemembered = 5000; // names whose kind is kept
 const longestName = 160; // letters: anything longer is no name
@@ -22,8 +22,12 @@ const keyOf = (name: string) =>
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 
-/** Tells names apart by the dictionary and the facts beside it. */
-export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): (name: string) => NameKind {
+/** Tells names apart by the dictionary and the facts beside it; `waters` are INCI names of water. */
+export function createKinds(
+  lookup: Pick<Lookup, 'find'>,
+  facts: FindingFacts,
+  waters: ReadonlySet<string>,
+): (name: string) => NameKind {
   const shared = new Set(facts.shared.groups.flatMap(({ names }) => names.map(keyOf)));
   const forms = new Set(facts.shared.forms.words);
   const pressed = new Set(facts.shared.pressed.words);
@@ -54,6 +58,7 @@ export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): 
       if (foreign.test(name)) return 'foreign';
       return built.test(name) || (few && pressed.has(words.at(-1)!)) ? 'built' : 'other';
     }
+    if (waters.has(found.name)) return 'water';
     const inci = keyOf(found.name);
     const plainly = few && (plain.test(name) || latin.test(inci));
     if (shared.has(key) || shared.has(key.replace(/ \d+$/, ''))) return plainly ? 'own' : 'shared';
@@ -74,5 +79,6 @@ export function createKinds(lookup: Pick<Lookup, 'find'>, facts: FindingFacts): 
 /** "60 g Cetyl Alcohol", "2 cups …": what a recipe weighs out. */
 const measured = /^(?:\d[\d.,/]*|[½¼¾])\s?(?:g|kg|ml|oz|l|lb|dl|cl)\.?\s+\p{L}/u;
 
-export const isKnownKind = (kind: NameKind) => kind === 'own' || kind === 'plant' || kind === 'shared';
+export const isKnownKind = (kind: NameKind) =>
+  kind === 'own' || kind === 'plant' || kind === 'shared' || kind === 'water';
 export const isNameKind = (kind: NameKind) => isKnownKind(kind) || kind === 'built';

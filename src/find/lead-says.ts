@@ -3,7 +3,7 @@ import type { Evidence } from './judged.ts';
 import { fold } from './letters.ts';
 import type { Page } from './lines.ts';
 import { blockAt, upFrom } from './page-text.ts';
-import type { Item, Stop } from './steps.ts';
+import type { Item, Stop } from './step.ts';
 import { leadPoints, reach } from './thresholds.ts';
 
 export function leadSays(stop: Stop | undefined, about: string): Evidence[] {

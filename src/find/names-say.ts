@@ -1,6 +1,6 @@
 import type { Evidence } from './judged.ts';
 import { isNameKind, type NameKind } from './kinds.ts';
-import type { Item } from './steps.ts';
+import type { Item } from './step.ts';
 import { mostForNames, namePoints } from './thresholds.ts';
 
 export const share = (names: Item[]) => names.filter(({ kind }) => isNameKind(kind)).length / names.length;

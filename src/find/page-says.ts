@@ -2,7 +2,7 @@ import type { Finder } from './finder.ts';
 import type { Evidence } from './judged.ts';
 import { isKnownKind } from './kinds.ts';
 import type { Page } from './lines.ts';
-import type { Item } from './steps.ts';
+import type { Item } from './step.ts';
 import { aboutPoints } from './thresholds.ts';
 
 export function pageSays({ low }: Page, names: Item[], about: string, { words }: Finder): Evidence[] {

@@ -4,7 +4,7 @@ import { isProduct } from './lead-says.ts';
 import type { Page } from './lines.ts';
 import { count, share } from './names-say.ts';
 import { isForHome } from './page-says.ts';
-import type { Item, Stop } from './steps.ts';
+import type { Item, Stop } from './step.ts';
 import {
   allKnown,
   besideLetters,
@@ -15,7 +15,6 @@ import {
   knownShare,
   mostOwn,
 } from './thresholds.ts';
-import { isWater } from './water.ts';
 
 /** What rules a list out. */
 export function whyNot(
@@ -65,4 +64,4 @@ const areSpecies = (names: Item[], { words }: Finder): boolean =>
   count(names, 'plant') * 2 >= names.length &&
   count(names, 'own') <= names.length * mostOwn &&
   names.every(({ name }) => !words.pressed.test(name.replace(/\([^)]*\)/g, ''))) &&
-  !names.some(isWater);
+  !names.some(({ kind }) => kind === 'water');

@@ -8,7 +8,8 @@ import type { JudgedRun } from './judged.ts';
 import { type Page, pageOf } from './lines.ts';
 import { around, blockAt, upFrom } from './page-text.ts';
 import { placesToLook } from './places-to-look.ts';
-import { type Item, type Step, type Stop, stepsOf } from './steps.ts';
+import type { Item, Step, Stop } from './step.ts';
+import { stepsOf } from './steps.ts';
 import { reach } from './thresholds.ts';
 
 const mostLines = 12_000; // of one page

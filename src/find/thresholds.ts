@@ -12,6 +12,7 @@ export const namePoints = {
   plant: 0.6, // supplements print Latin names too: three of them weigh as much as one telling name
   built: 0.3, // read by its parts, not known
   shared: -0.25, // foods and pills are made of them: ten of them outweigh one telling name
+  water: -0.25, // the same
   other: -0.5, // a list knows most of its names
   foreign: -2, // one food, pill or cloth outweighs one telling name
 } as const;
