@@ -1,17 +1,17 @@
-import { endsOf } from './ends.ts';
-import type { Finder } from './finder.ts';
-import type { JudgedRun } from './judged.ts';
-import { isKnownKind, isNameKind } from './kinds.ts';
-import type { Page } from './lines.ts';
-import { blockAt, upFrom } from './page-text.ts';
-import type { Item, Step, Stop } from './step.ts';
+import { endsOf } from './evidence/ends.ts';
+import type { JudgedRun } from './evidence/judged.ts';
 import {
   explainedKnown,
   fewestExplained,
   fewestExplainedDry,
   fewestTelling,
   outOfOrder,
-} from './thresholds.ts';
+} from './evidence/thresholds.ts';
+import type { Finder } from './finder.ts';
+import { isKnownKind, isNameKind } from './names/kinds.ts';
+import type { Item, Step, Stop } from './names/step.ts';
+import type { Page } from './text/lines.ts';
+import { blockAt, upFrom } from './text/page-text.ts';
 
 const mostName = 100; // letters of a name that is explained
 const mostRows = 200;

@@ -1,9 +1,9 @@
 import type { Entry } from '../core/names/entry.ts';
 import type { Lookup } from '../core/names/lookup.ts';
 import type { FindingFacts } from './facts.ts';
-import { createKinds, type NameKind } from './kinds.ts';
-import { fold } from './letters.ts';
-import { type WordTest, wordTest } from './words.ts';
+import { createKinds, type NameKind } from './names/kinds.ts';
+import { type WordTest, wordTest } from './names/words.ts';
+import { fold } from './text/letters.ts';
 
 /** All the finder asks of the dictionary and of the facts beside it. */
 export type Finder = {

@@ -1,9 +1,9 @@
 import type { PageText } from '../contract/messages.ts';
 import type { Finder } from './finder.ts';
-import { isKnownKind } from './kinds.ts';
-import type { Page } from './lines.ts';
-import { around, blockAt } from './page-text.ts';
-import type { Item, Step } from './step.ts';
+import { isKnownKind } from './names/kinds.ts';
+import type { Item, Step } from './names/step.ts';
+import type { Page } from './text/lines.ts';
+import { around, blockAt } from './text/page-text.ts';
 
 const closeLines = 2; // a name more lines on begins another list
 

@@ -1,11 +1,11 @@
 import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts';
-import { embeddedLines } from './embedded.ts';
+import type { JudgedRun } from './evidence/judged.ts';
 import type { Finder } from './finder.ts';
-import type { JudgedRun } from './judged.ts';
-import { fold } from './letters.ts';
-import { blockAt, looseText, upFrom } from './page-text.ts';
-import { textAndPieces } from './pieces.ts';
 import { findRuns, type Setting } from './runs.ts';
+import { embeddedLines } from './text/embedded.ts';
+import { fold } from './text/letters.ts';
+import { blockAt, looseText, upFrom } from './text/page-text.ts';
+import { textAndPieces } from './text/pieces.ts';
 
 /** One distinct list of a page, with every place that prints it (the first is the one to paint). */
 export type ListIn = {

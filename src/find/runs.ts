@@ -1,16 +1,16 @@
 import type { PageText } from '../contract/messages.ts';
-import { judge } from './evidence.ts';
+import { judge } from './evidence/judge.ts';
+import type { JudgedRun } from './evidence/judged.ts';
+import { reach } from './evidence/thresholds.ts';
 import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
-import { wordsOf } from './headings.ts';
 import { beginsAnew, joins, wrapped } from './joins.ts';
-import type { JudgedRun } from './judged.ts';
-import { type Page, pageOf } from './lines.ts';
-import { around, blockAt, upFrom } from './page-text.ts';
-import { placesToLook } from './places-to-look.ts';
-import type { Item, Step, Stop } from './step.ts';
-import { stepsOf } from './steps.ts';
-import { reach } from './thresholds.ts';
+import { wordsOf } from './names/headings.ts';
+import type { Item, Step, Stop } from './names/step.ts';
+import { stepsOf } from './names/steps.ts';
+import { type Page, pageOf } from './text/lines.ts';
+import { around, blockAt, upFrom } from './text/page-text.ts';
+import { placesToLook } from './text/places-to-look.ts';
 
 const mostLines = 12_000; // of one page
 

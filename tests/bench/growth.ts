@@ -9,8 +9,8 @@ import { createLookup } from '../../src/core/names/lookup.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { createFinder } from '../../src/find/finder.ts';
 import { findingLists } from '../../src/find/lists-in.ts';
-import { looseText } from '../../src/find/page-text.ts';
-import { factsOf } from '../../src/find/product-facts.ts';
+import { factsOf } from '../../src/find/product/product-facts.ts';
+import { looseText } from '../../src/find/text/page-text.ts';
 import { readFile } from '../../src/store/files/read-file.ts';
 import { noClues } from '../find/no-clues.ts';
 

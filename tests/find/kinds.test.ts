@@ -3,10 +3,10 @@ import { entries, findingFacts, limits, patterns } from '../../dictionary/index.
 import { atOnce } from '../../src/core/at-once.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { createFinder } from '../../src/find/finder.ts';
-import { namesAList } from '../../src/find/headings.ts';
-import { fold } from '../../src/find/letters.ts';
 import { findingLists } from '../../src/find/lists-in.ts';
-import { looseText } from '../../src/find/page-text.ts';
+import { namesAList } from '../../src/find/names/headings.ts';
+import { fold } from '../../src/find/text/letters.ts';
+import { looseText } from '../../src/find/text/page-text.ts';
 import { spent } from '../spent.ts';
 
 const finder = createFinder(entries, createLookup(entries, patterns, limits), findingFacts);

@@ -4,7 +4,7 @@ import { entries, findingFacts, limits, patterns } from '../../dictionary/index.
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { createFinder } from '../../src/find/finder.ts';
 import { findingLists } from '../../src/find/lists-in.ts';
-import { looseText } from '../../src/find/page-text.ts';
+import { looseText } from '../../src/find/text/page-text.ts';
 import { label } from '../browser/bare-pages.ts';
 
 const finder = createFinder(entries, createLookup(entries, patterns, limits), findingFacts);

@@ -3,8 +3,8 @@ import { entries, findingFacts, limits, patterns } from '../../dictionary/index.
 import { atOnce } from '../../src/core/at-once.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import type { ProductFacts } from '../../src/core/product/product.ts';
+import type { JudgedRun } from '../../src/find/evidence/judged.ts';
 import { createFinder, type Finder } from '../../src/find/finder.ts';
-import type { JudgedRun } from '../../src/find/judged.ts';
 import { findingLists } from '../../src/find/lists-in.ts';
 import { type Piece, piecesOf } from '../../src/page/read/letters.ts';
 import { locate } from '../../src/page/read/locate.ts';

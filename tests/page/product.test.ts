@@ -4,7 +4,7 @@ import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import { createKindReader } from '../../src/core/product/kind.ts';
 import type { KindWords } from '../../src/core/product/kind-words.ts';
 import type { ProductKind } from '../../src/core/product/product.ts';
-import { factsOf } from '../../src/find/product-facts.ts';
+import { factsOf } from '../../src/find/product/product-facts.ts';
 import { readClues } from '../../src/page/read/product.ts';
 
 const { withKind } = createKindReader(kindWords as KindWords);

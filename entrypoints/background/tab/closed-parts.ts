@@ -1,6 +1,6 @@
 import { browser } from 'wxt/browser';
 import type { Finder } from '../../../src/find/finder.ts';
-import { namesAList } from '../../../src/find/headings.ts';
+import { namesAList } from '../../../src/find/names/headings.ts';
 import { closedLabels } from '../../../src/page/alone/closed-labels.ts';
 
 const mostNamed = 3;

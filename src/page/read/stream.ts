@@ -1,4 +1,4 @@
-import { SOFT } from '../../find/page-text.ts';
+import { SOFT } from '../../find/text/page-text.ts';
 import { documentOf, native, tagOf } from './dom.ts';
 import { finished, type Work } from './in-slices.ts';
 

@@ -1,5 +1,5 @@
 import type { ShelfFacts } from '../../contract/shelf.ts';
-import { productAddress } from '../../find/product-address.ts';
+import { productAddress } from '../../find/product/product-address.ts';
 import { attribute, native, parentOf, tagOf, textOf } from '../read/dom.ts';
 import { shadowRootsIn } from '../read/shadow-roots.ts';
 import { type ProductLink, withoutShades } from './shades.ts';

@@ -1,6 +1,6 @@
 import type { AddressFacts } from '../../contract/shelf.ts';
 import type { Product } from '../../core/product/product.ts';
-import { productAddress } from '../../find/product-address.ts';
+import { productAddress } from '../../find/product/product-address.ts';
 import type { LabelMet } from '../../store/remembered.ts';
 
 /**

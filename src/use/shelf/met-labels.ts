@@ -2,7 +2,7 @@ import type { FoundText } from '../../contract/messages.ts';
 import type { ShelfFacts, ShelfPage, Unread } from '../../contract/shelf.ts';
 import type { KindReader } from '../../core/product/kind.ts';
 import { findingLists } from '../../find/lists-in.ts';
-import { factsOf } from '../../find/product-facts.ts';
+import { factsOf } from '../../find/product/product-facts.ts';
 import type { Remembered } from '../../store/remembered.ts';
 import type { ShelfCache } from '../../store/shelf-cache.ts';
 import { same } from '../../store/three-way.ts';

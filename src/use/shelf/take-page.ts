@@ -4,7 +4,7 @@ import type { KindReader } from '../../core/product/kind.ts';
 import type { ProductFacts } from '../../core/product/product.ts';
 import { plainName } from '../../core/product/same-product.ts';
 import type { ListIn } from '../../find/lists-in.ts';
-import { productAddress } from '../../find/product-address.ts';
+import { productAddress } from '../../find/product/product-address.ts';
 import type { LabelMet } from '../../store/remembered.ts';
 
 /** A label that was met, ready to be kept. */

@@ -10,7 +10,7 @@ import { suggest } from '../../../src/core/plan/suggest.ts';
 import { readLabel } from '../../../src/core/reading/reading.ts';
 import { createFinder } from '../../../src/find/finder.ts';
 import { findingLists } from '../../../src/find/lists-in.ts';
-import { looseText } from '../../../src/find/page-text.ts';
+import { looseText } from '../../../src/find/text/page-text.ts';
 import { createKeeper } from '../../../src/store/keeper.ts';
 import { createActing } from '../../../src/use/acts/acting.ts';
 import { bruteForce } from '../../core/plan/every-change.ts';

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
 import { shelfFacts } from '../../../dictionary/shelf.ts';
-import { productAddress } from '../../../src/find/product-address.ts';
+import { productAddress } from '../../../src/find/product/product-address.ts';
 import { cardsIn } from '../../../src/page/shelf/cards.ts';
 import { noShelves, shelves } from './shelves.ts';
 

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { shelfFacts } from '../../../dictionary/shelf.ts';
 import { withKind } from '../../../entrypoints/background/knowing/kinds.ts';
 import { readingsOfDictionary } from '../../../entrypoints/background/knowing/readings.ts';
-import { looseText } from '../../../src/find/page-text.ts';
+import { looseText } from '../../../src/find/text/page-text.ts';
 import { createShelfCache } from '../../../src/store/shelf-cache.ts';
 import { createMetLabels } from '../../../src/use/shelf/met-labels.ts';
 import { noClues } from '../../find/no-clues.ts';

@@ -1,4 +1,4 @@
-import type { PageText, SentPiece } from '../contract/messages.ts';
+import type { PageText, SentPiece } from '../../contract/messages.ts';
 import { nodeAt, SOFT } from './page-text.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { AddressFacts } from '../contract/shelf.ts';
+import type { AddressFacts } from '../../contract/shelf.ts';
 
 /** An address on the same shop, as the one product it shows is remembered by. */
 export type ProductAddress = {

@@ -1,6 +1,6 @@
+import { isNameKind, type NameKind } from '../names/kinds.ts';
+import type { Item } from '../names/step.ts';
 import type { Evidence } from './judged.ts';
-import { isNameKind, type NameKind } from './kinds.ts';
-import type { Item } from './step.ts';
 import { mostForNames, namePoints } from './thresholds.ts';
 
 export const share = (names: Item[]) => names.filter(({ kind }) => isNameKind(kind)).length / names.length;

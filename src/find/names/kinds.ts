@@ -1,7 +1,7 @@
-import type { Lookup } from '../core/names/lookup.ts';
-import { onceEach } from '../core/names/once-each.ts';
-import type { FindingFacts } from './facts.ts';
-import { unseen } from './letters.ts';
+import type { Lookup } from '../../core/names/lookup.ts';
+import { onceEach } from '../../core/names/once-each.ts';
+import type { FindingFacts } from '../facts.ts';
+import { unseen } from '../text/letters.ts';
 import { wordTest } from './words.ts';
 
 /**

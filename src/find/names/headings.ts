@@ -1,8 +1,8 @@
+import type { Finder } from '../finder.ts';
+import { fold } from '../text/letters.ts';
+import type { Line, Page } from '../text/lines.ts';
 import { cutsOf } from './cut.ts';
-import type { Finder } from './finder.ts';
 import { isNameKind } from './kinds.ts';
-import { fold } from './letters.ts';
-import type { Line, Page } from './lines.ts';
 import type { Stop } from './step.ts';
 
 /** A heading in a line, from its first letter to where what it heads begins. */

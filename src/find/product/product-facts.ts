@@ -1,6 +1,6 @@
-import type { ProductClues } from '../contract/messages.ts';
-import { localeOf } from '../core/amounts/market.ts';
-import type { ProductFacts } from '../core/product/product.ts';
+import type { ProductClues } from '../../contract/messages.ts';
+import { localeOf } from '../../core/amounts/market.ts';
+import type { ProductFacts } from '../../core/product/product.ts';
 
 type Facts = { [key: string]: unknown };
 

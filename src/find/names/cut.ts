@@ -1,5 +1,5 @@
-import { trimmedEnd, trimmedStart } from './letters.ts';
-import type { Page } from './lines.ts';
+import { trimmedEnd, trimmedStart } from '../text/letters.ts';
+import type { Page } from '../text/lines.ts';
 
 /** What stands before a name: the edge of a line, a full stop or colon, a dash, or a mark between names. */
 export type After = 'line' | 'stop' | 'dash' | 'mark';

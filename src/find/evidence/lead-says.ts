@@ -1,9 +1,9 @@
-import type { Finder } from './finder.ts';
+import type { Finder } from '../finder.ts';
+import type { Item, Stop } from '../names/step.ts';
+import { fold } from '../text/letters.ts';
+import type { Page } from '../text/lines.ts';
+import { blockAt, upFrom } from '../text/page-text.ts';
 import type { Evidence } from './judged.ts';
-import { fold } from './letters.ts';
-import type { Page } from './lines.ts';
-import { blockAt, upFrom } from './page-text.ts';
-import type { Item, Stop } from './step.ts';
 import { leadPoints, reach } from './thresholds.ts';
 
 export function leadSays(stop: Stop | undefined, about: string): Evidence[] {

@@ -1,10 +1,10 @@
-import type { Finder } from './finder.ts';
+import type { Finder } from '../finder.ts';
+import type { Item, Stop } from '../names/step.ts';
+import type { Page } from '../text/lines.ts';
 import { areWholeLines } from './form-says.ts';
 import { isProduct } from './lead-says.ts';
-import type { Page } from './lines.ts';
 import { count, share } from './names-say.ts';
 import { isForHome } from './page-says.ts';
-import type { Item, Stop } from './step.ts';
 import {
   allKnown,
   besideLetters,

@@ -1,4 +1,4 @@
-import type { Item } from './step.ts';
+import type { Item } from '../names/step.ts';
 
 /** One reason to take a run of names for a list, or not to. */
 export type Evidence = { what: string; count: number; points: number };

@@ -1,4 +1,4 @@
-import type { ProductClues } from '../contract/messages.ts';
+import type { ProductClues } from '../../contract/messages.ts';
 
 const mostLetters = 300_000;
 

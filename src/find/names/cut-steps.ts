@@ -1,8 +1,8 @@
+import type { Finder } from '../finder.ts';
+import { trimmedEnd } from '../text/letters.ts';
+import type { Page } from '../text/lines.ts';
 import type { After, Cut } from './cut.ts';
-import type { Finder } from './finder.ts';
 import { isKnownKind, isNameKind, type NameKind } from './kinds.ts';
-import { trimmedEnd } from './letters.ts';
-import type { Page } from './lines.ts';
 import { beforeLabel, proseAt } from './name-ends.ts';
 import type { Item, Step, Stop } from './step.ts';
 

@@ -1,8 +1,8 @@
-import type { Finder } from './finder.ts';
+import type { Finder } from '../finder.ts';
+import { isKnownKind } from '../names/kinds.ts';
+import type { Item } from '../names/step.ts';
+import type { Page } from '../text/lines.ts';
 import type { Evidence } from './judged.ts';
-import { isKnownKind } from './kinds.ts';
-import type { Page } from './lines.ts';
-import type { Item } from './step.ts';
 import { aboutPoints } from './thresholds.ts';
 
 export function pageSays({ low }: Page, names: Item[], about: string, { words }: Finder): Evidence[] {

@@ -1,5 +1,5 @@
 // Where a name ends and something else goes on without a mark between them.
-import type { Finder } from './finder.ts';
+import type { Finder } from '../finder.ts';
 import { isKnownKind, isNameKind } from './kinds.ts';
 
 const mostLabel = 4; // words of a label behind a name

@@ -1,4 +1,4 @@
-import type { Holder, PageText } from '../contract/messages.ts';
+import type { Holder, PageText } from '../../contract/messages.ts';
 
 /** Edge between two inline elements in a page's letters: a separator only where the names have no other. */
 export const SOFT = '\v';

@@ -1,5 +1,5 @@
-import type { Page } from './lines.ts';
-import type { Item } from './step.ts';
+import type { Item } from '../names/step.ts';
+import type { Page } from '../text/lines.ts';
 
 /** Offsets of a list's letters: without an article's number before it and a code after it, with its full stop or footnote mark. */
 export function endsOf({ text, low }: Page, first: Item, last: Item): { from: number; to: number } {

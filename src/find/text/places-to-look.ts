@@ -1,4 +1,4 @@
-import type { Finder } from './finder.ts';
+import type { Finder } from '../finder.ts';
 import type { Page } from './lines.ts';
 
 const reachBack = 6; // lines before a line of names that may hold its heading

@@ -1,9 +1,9 @@
+import type { Finder } from '../finder.ts';
+import type { Page } from '../text/lines.ts';
 import { type Cut, cutsOf } from './cut.ts';
 import { longestName, stepsOfCut } from './cut-steps.ts';
-import type { Finder } from './finder.ts';
 import { headingStops, type Placed } from './headings.ts';
 import { isKnownKind } from './kinds.ts';
-import type { Page } from './lines.ts';
 import type { Step, Stop } from './step.ts';
 
 const mostSteps = 4000; // of one place: longer lists than any label's

@@ -1,16 +1,16 @@
-import { isSoft } from './cut.ts';
+import type { Finder } from '../finder.ts';
+import { isSoft } from '../names/cut.ts';
+import { wordsOf } from '../names/headings.ts';
+import type { Item, Stop } from '../names/step.ts';
+import type { Page } from '../text/lines.ts';
+import { blockAt } from '../text/page-text.ts';
 import { endsOf } from './ends.ts';
-import type { Finder } from './finder.ts';
 import { formSays } from './form-says.ts';
-import { wordsOf } from './headings.ts';
 import type { JudgedRun } from './judged.ts';
 import { leadOf, leadSays } from './lead-says.ts';
-import type { Page } from './lines.ts';
 import { namesSay } from './names-say.ts';
 import { isForHome, pageSays } from './page-says.ts';
-import { blockAt } from './page-text.ts';
 import { whyNot } from './rules-out.ts';
-import type { Item, Stop } from './step.ts';
 import { bar } from './thresholds.ts';
 
 /** Whether a run of names reads as a cosmetic list, and where it begins and ends. `lead` stands before it. */

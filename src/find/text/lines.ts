@@ -1,4 +1,4 @@
-import type { PageText } from '../contract/messages.ts';
+import type { PageText } from '../../contract/messages.ts';
 import { fold } from './letters.ts';
 
 /** A page's letters, folded for comparing, and its lines. */

@@ -1,10 +1,10 @@
-import type { Finder } from './finder.ts';
+import type { Finder } from '../finder.ts';
+import { isNameKind } from '../names/kinds.ts';
+import type { Item, Stop } from '../names/step.ts';
+import type { Page } from '../text/lines.ts';
+import { blockAt, upFrom } from '../text/page-text.ts';
 import type { Evidence } from './judged.ts';
-import { isNameKind } from './kinds.ts';
-import type { Page } from './lines.ts';
 import { share } from './names-say.ts';
-import { blockAt, upFrom } from './page-text.ts';
-import type { Item, Stop } from './step.ts';
 import {
   alphabeticalFrom,
   alternating,
