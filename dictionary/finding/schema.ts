@@ -45,7 +45,7 @@ const own = z.strictObject({
   latin: group,
 });
 const around = z.strictObject({ ...file, cosmetic: group, elsewise: group, home: group });
-const prose = z.strictObject({ ...file, words: group, goesOn: group, ends: group });
+const prose = z.strictObject({ ...file, words: group, goesOn: group, endsOn: group, ends: group });
 
 export const remarksSchema = z.strictObject({
   ...file,

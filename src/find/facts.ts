@@ -20,7 +20,12 @@ export type FindingFacts = {
     latin: { words: Words };
   };
   around: { cosmetic: { words: Words }; elsewise: { words: Words }; home: { words: Words } };
-  prose: { words: { words: Words }; goesOn: { words: Words }; ends: { words: Words } };
+  prose: {
+    words: { words: Words };
+    goesOn: { words: Words };
+    endsOn: { words: Words };
+    ends: { words: Words };
+  };
   /** Latin genera of the naming grammar. */
   genera: Words;
 };

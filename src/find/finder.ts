@@ -34,6 +34,7 @@ const wordTests = ({ headings, denials, prose, around, own, goods, shared }: Fin
   glued: new RegExp(`[\\s-](?:${denials.glued.words.join('|')})[!.]?$`, 'u'),
   prose: folded(prose.words.words),
   goesOn: folded(prose.goesOn.words),
+  endsOn: folded(prose.endsOn.words),
   ends: folded(prose.ends.words),
   cosmetic: folded(around.cosmetic.words),
   elsewise: folded(around.elsewise.words),

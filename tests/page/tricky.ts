@@ -12,6 +12,24 @@ export type Tricky = [string, string, (string | [string, string])[]];
 
 export const tricky: Tricky[] = [
   [
+    'a caution glued to the end',
+    '<h4>Ingredients</h4><p>Water, Glycerin, Oat Milk, Panthenol, Tocopherol. May contain additional traces; the pack decides.</p>',
+    ['Water, Glycerin, Oat Milk, Panthenol, Tocopherol.'],
+  ],
+  [
+    'steps of a set in one line',
+    `<h4>Ingredients</h4><p>[Step 01] ${short} [Step 02] Aqua, Glycerin, Keratin, Parfum</p>`,
+    [
+      [short, 'Step 01'],
+      ['Aqua, Glycerin, Keratin, Parfum', 'Step 02'],
+    ],
+  ],
+  [
+    'no heading, led by the maker’s own base',
+    '<h1>Oarlock Bar Soap</h1><p>Lichwater Base, Saponified Olive Oil, Coconut Oil, Shea Butter, Lavender Essential Oil, Kaolin Clay</p>',
+    ['Lichwater Base, Saponified Olive Oil, Coconut Oil, Shea Butter, Lavender Essential Oil, Kaolin Clay'],
+  ],
+  [
     'a number before each line',
     '<h3>Ingredients</h3><p>1) Aqua<br>2) Glycerin<br>3) Cetyl Alcohol<br>4) Panthenol<br>5) Parfum</p>',
     ['1) Aqua\n2) Glycerin\n3) Cetyl Alcohol\n4) Panthenol\n5) Parfum'],

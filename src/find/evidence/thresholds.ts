@@ -61,7 +61,7 @@ export const knownShare = {
 
 export const longList = 14; // names of a list so long that it is no choice
 export const longListKnown = 0.75; // share of them that are known
-export const nothingElse = 0.85; // share of names in a paragraph that holds nothing else
+export const nothingElse = 0.8; // share of names in a paragraph that holds nothing else: soaps have bases of their own
 export const alternating = 0.6; // turns between known and unknown names, of all that could be
 export const fewestStrange = 3; // unknown ones that make it a table
 export const fewestTelling = 2; // names of a list without a heading that only cosmetics, or Latin, print

@@ -30,8 +30,17 @@ export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: 
     const kind = end > 1 ? kindOf(name.slice(0, end)) : 'other';
     return isNameKind(kind) || (sure && end > 2) ? [item(0, end, kind)] : [];
   };
-  if (words.goesOn.begins(name)) return [item(0, cut.to - cut.from, 'built')];
+  if (words.goesOn.begins(name) && !words.endsOn.test(name)) return [item(0, cut.to - cut.from, 'built')];
 
+  const within = boxWithin(name, finder);
+  if (within) {
+    const { first, box, next } = within;
+    return [
+      item(0, first, kindOf(name.slice(0, first))),
+      stop('label', raw.slice(...box)),
+      item(next, name.length, kindOf(name.slice(next)), 'stop'),
+    ];
+  }
   const label = labelOf(name, cut.after);
   if (label) {
     const own = kindOf(label.words);
@@ -108,4 +117,20 @@ function labelOf(name: string, after: After): { words: string; skip: number; len
     /^([^:：()]{1,60}(?:\([^()]{1,40}\))?[^:：()\d])\s?[:：]\s*(?=\S)/.exec(name) ??
     (after === 'mark' ? null : /^(\d{1,3})\s?[:：]\s*(?=\S)/.exec(name));
   return colon ? { words: colon[1]!, skip: 0, length: colon[0].length } : undefined;
+}
+
+/** "Parfum [Step 02] Aqua", "Parfum 【Serum】 Aqua": a box that names the next list; "[nano]" and "[1]" do not. */
+function boxWithin(
+  name: string,
+  { kindOf }: Finder,
+): { first: number; box: [from: number, to: number]; next: number } | undefined {
+  const boxed = /[[【]([^\][】+±]{2,40})([\]】][\s:：]*)(?=\S)/u.exec(name);
+  if (!boxed) return undefined;
+  const { index, 0: whole, 1: words = '', 2: end = '' } = boxed;
+  const next = index + whole.length;
+  const names =
+    /\p{L}{2}/u.test(words) && (/\d/.test(words) || /[】:：]/.test(end)) && !isNameKind(kindOf(words));
+  return names && isKnownKind(kindOf(name.slice(0, index))) && isKnownKind(kindOf(name.slice(next)))
+    ? { first: trimmedEnd(name, 0, index), box: [index + 1, index + 1 + words.length], next }
+    : undefined;
 }
