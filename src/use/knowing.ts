@@ -17,7 +17,8 @@ export type Knowing = {
 };
 
 /** A list that was met on a page, or pasted, with what is told of its product. */
-export type Met = { text: string; facts: ProductFacts };
+/** `photo` is one of the label that the reader wishes to keep with the product, as a data URL. */
+export type Met = { text: string; facts: ProductFacts; photo?: string };
 
 /** What an act comes to: what is to be changed, and what to say when it is. */
 export type Decided = { changes: Change[]; say?: Said };

@@ -1,9 +1,10 @@
 // Lists that are only pictures: read in the panel by files of the extension, shown for checking, and kept nowhere.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Remembered } from '../../src/store/remembered.ts';
 import { type Drawn, drawnLabel, readInPanel, scoreRead, type Way } from './drawn-labels.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
-import { asks, look, tabOf } from './views.ts';
+import { asks, keptPictures, look, tabOf } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -68,6 +69,37 @@ it('is shown beside its names, the doubtful first, and goes on like a pasted tex
     JSON.stringify([await chrome.storage.local.get(null), await chrome.storage.session.get(null)]),
   );
   expect(kept).not.toMatch(/data:image|blob:|Flumberol/);
+});
+
+it('keeps the photo where that is asked, with the product, and takes it along when that goes', async () => {
+  const page = await shop.open('/help');
+  await look(shop, panel, 'page', await tabOf(shop, page));
+  await panel.click('summary >> text=Read a picture of a list');
+  await panel.setInputFiles('input[type=file][multiple]', [await label()]);
+  await panel.waitForSelector('.picture-check', { timeout: 30_000 });
+  const wish = panel.getByLabel('Keep this photo');
+  expect(await wish.isChecked()).toBe(false);
+  await wish.check();
+  await screens(panel, 'panel-picture-keep', true);
+  await panel.click('text=Use this list');
+  await panel.click('text=Read this list');
+  await panel.waitForSelector('.sums');
+  expect(await keptPictures(panel)).toEqual([]);
+  await panel.click('button >> text="Keep product"');
+  const products = async () => ((await asks(panel, 'remembered')).value as Remembered).products;
+  const [kept] = await until(products, (all) => all.length > 0);
+  const [[key, data] = ['', '']] = await until(
+    () => keptPictures(panel),
+    (all) => all.length > 0,
+  );
+  expect(key).toBe(`photo:${kept!.picture}`);
+  // Large enough to be read again: more than the small picture of a page may be.
+  expect(data).toMatch(/^data:image\/jpeg;base64,/);
+  expect(data.length).toBeGreaterThan(4000);
+  await asks(panel, 'act', { act: { act: 'remove', product: kept!.id }, id: 'gone' });
+  expect(await keptPictures(panel)).toEqual([]);
+  await asks(panel, 'forget');
+  await page.close();
 });
 
 it('says in a sentence that a picture holds no list, is no picture, or is stopped', async () => {

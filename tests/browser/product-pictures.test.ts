@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Remembered } from '../../src/store/remembered.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
 import { type AnyPage, act } from './moments.ts';
-import { asks, seed } from './views.ts';
+import { asks, keptPictures, seed } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -16,24 +16,7 @@ beforeAll(async () => {
 afterAll(() => shop.close());
 
 const products = async () => ((await asks(panel, 'remembered')).value as Remembered).products;
-/** What lies in the browser's database of pictures. */
-const pictures = () =>
-  panel.evaluate(
-    () =>
-      new Promise<[string, string][]>((done) => {
-        const opening = indexedDB.open('strandline');
-        opening.onsuccess = () => {
-          const { result: database } = opening;
-          if (!database.objectStoreNames.contains('photos')) return done([]);
-          const store = database.transaction('photos').objectStore('photos');
-          const [keys, values] = [store.getAllKeys(), store.getAll()];
-          values.onsuccess = () => {
-            database.close();
-            done(keys.result.map((key, i) => [String(key), values.result[i] as string]));
-          };
-        };
-      }),
-  );
+const pictures = () => keptPictures(panel);
 
 async function keepFrom(path: string): Promise<Page> {
   const page = await shop.open(path);

@@ -53,3 +53,25 @@ export async function panelBesideProduct(shop: Harness): Promise<{ panel: Page; 
   const tab = await tabOf(shop, shown);
   return { panel: await shop.panelPage(), tab };
 }
+
+/** What lies in the browser's database of pictures. */
+export const keptPictures = (panel: Page): Promise<[string, string][]> =>
+  panel.evaluate(
+    () =>
+      new Promise<[string, string][]>((done) => {
+        const opening = indexedDB.open('strandline');
+        // Not there yet: looking makes none.
+        opening.onupgradeneeded = () => opening.transaction!.abort();
+        opening.onerror = () => done([]);
+        opening.onsuccess = () => {
+          const { result: database } = opening;
+          if (!database.objectStoreNames.contains('photos')) return done([]);
+          const store = database.transaction('photos').objectStore('photos');
+          const [keys, values] = [store.getAllKeys(), store.getAll()];
+          values.onsuccess = () => {
+            database.close();
+            done(keys.result.map((key, i) => [String(key), values.result[i] as string]));
+          };
+        };
+      }),
+  );

@@ -74,7 +74,7 @@ export function EntryCard({
               ))}
             </ol>
             {entry.weather && <WeatherWords world={world} weather={entry.weather} done={entry.done} />}
-            {entry.photo && <KeptPhoto world={world} photo={entry.photo} />}
+            {entry.photo && <KeptPhoto world={world} photo={entry.photo} alt={t('log.photo.alt')} />}
             <div class="actions">
               <Button label={t('log.change.what', { date })} onClick={onChange}>
                 {t('log.change.do')}

@@ -4,7 +4,7 @@ import type { World } from '../world.ts';
 import { smallPhoto } from './photo.ts';
 
 /** A kept photo, fetched when it is shown. */
-export function KeptPhoto({ world, photo }: { world: World; photo: string }) {
+export function KeptPhoto({ world, photo, alt }: { world: World; photo: string; alt: string }) {
   const [data, setData] = useState<string | undefined>();
   useEffect(() => {
     let here = true;
@@ -16,7 +16,7 @@ export function KeptPhoto({ world, photo }: { world: World; photo: string }) {
       here = false;
     };
   }, [photo]);
-  return data ? <img class="log-photo" src={data} alt={world.t('log.photo.alt')} /> : null;
+  return data ? <img class="log-photo" src={data} alt={alt} /> : null;
 }
 
 /** A photo of one's own, made small and kept on this machine. `null` takes the kept one away. */
@@ -46,7 +46,7 @@ export function PhotoField(props: {
         {t('log.photo')}
       </label>
       {photo && <img class="log-photo" src={photo} alt={t('log.photo.alt')} />}
-      {!photo && there && <KeptPhoto world={world} photo={kept!} />}
+      {!photo && there && <KeptPhoto world={world} photo={kept!} alt={t('log.photo.alt')} />}
       <input
         id={id}
         type="file"

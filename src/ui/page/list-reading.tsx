@@ -66,7 +66,7 @@ export function ListReading(props: {
           onChange={correct}
           hint={use && t(`panel.use.${use}`)}
         />
-        <ListActions world={world} met={{ text, facts: told }} />
+        <ListActions world={world} met={{ ...met, facts: told }} />
       </Card>
       {kept && <MetAgain world={world} kept={kept} text={text} facts={told} />}
       {!kept && <SameBottle world={world} met={{ text, facts: told }} />}

@@ -6,8 +6,10 @@ import {
   problemOf,
   putRight,
 } from '../../core/picture/check-names.ts';
+import { smallPhoto } from '../log/photo.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Check } from '../parts/choice.tsx';
 import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
@@ -20,12 +22,13 @@ export function PictureCheck(props: {
   world: World;
   name: string;
   read: PictureRead;
-  onTake: (text: string) => void;
+  onTake: (text: string, photo?: string) => void;
   onDrop: () => void;
 }) {
   const { world, read } = props;
   const { t } = world;
   const [lit, setLit] = useState<number | undefined>();
+  const [keep, setKeep] = useState(false);
   const [right, setRight] = useState<ReadonlyMap<number, string>>(new Map());
   const reading = world.reading(read.text);
   if (!reading) return <Pending t={t} />;
@@ -42,6 +45,11 @@ export function PictureCheck(props: {
         <div class="actions">{away}</div>
       </Note>
     );
+  const take = async (text: string) => {
+    const photo = keep ? await photoAt(read.shown).catch(() => undefined) : undefined;
+    if (keep && !photo) world.say(t('log.photo.wrong'));
+    props.onTake(text, photo);
+  };
   const names = namesToCheck(reading, read);
   const doubtful = names.filter(({ doubt }) => doubt).length;
   return (
@@ -78,14 +86,30 @@ export function PictureCheck(props: {
           ))}
         </ol>
       </div>
+      {world.remembered.settings.pictures !== false && (
+        <Check
+          label={t('panel.picture.keep')}
+          hint={t('panel.picture.keep.hint')}
+          checked={keep}
+          onChange={setKeep}
+        />
+      )}
       <div class="actions">
-        <Button look="strong" onClick={() => props.onTake(putRight(read.text, reading, right))}>
+        <Button look="strong" onClick={() => void take(putRight(read.text, reading, right))}>
           {t('panel.picture.take')}
         </Button>
         {away}
       </div>
     </Card>
   );
+}
+
+/** The picture as it was read, made small. */
+async function photoAt(address: string): Promise<string> {
+  const image = new Image();
+  image.src = address;
+  await image.decode();
+  return smallPhoto(image);
 }
 
 function DoubtWords({ world, name: { doubt, mention } }: { world: World; name: NameToCheck }) {

@@ -6,7 +6,11 @@ import { PictureCheck } from './picture-check.tsx';
 import type { PicturesInHand } from './use-pictures.ts';
 
 /** Photos of labels, chosen, dropped or pasted, and pictures of the page: read, and shown for checking. */
-export function Pictures(props: { world: World; inHand: PicturesInHand; onTake: (text: string) => void }) {
+export function Pictures(props: {
+  world: World;
+  inHand: PicturesInHand;
+  onTake: (text: string, photo?: string) => void;
+}) {
   const { world, inHand } = props;
   const { t } = world;
   const { items } = inHand;
@@ -93,9 +97,9 @@ export function Pictures(props: { world: World; inHand: PicturesInHand; onTake: 
             world={world}
             name={name}
             read={read}
-            onTake={(text) => {
+            onTake={(text, photo) => {
               inHand.drop(nth);
-              props.onTake(text);
+              props.onTake(text, photo);
             }}
             onDrop={() => inHand.drop(nth)}
           />

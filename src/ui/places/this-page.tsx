@@ -23,6 +23,8 @@ const keyOf = ({ frame, id }: ListRef) => `${frame} ${id}`;
 export function ThisPagePlace({ world }: { world: World }) {
   const { t, page, reach, remembered } = world;
   const [pasted, setPasted] = useState<(Pasted & Pick<ProductFacts, 'kind'>) | undefined>();
+  /** A photo of what is pasted that the reader wishes to keep with the product. */
+  const [photo, setPhoto] = useState<string | undefined>();
   const [taken, setTaken] = useState<{ text: string } | undefined>();
   const inHand = usePictures(world);
   const ofPage = world.detail && 'picture' in world.detail ? world.detail.picture : undefined;
@@ -59,12 +61,19 @@ export function ThisPagePlace({ world }: { world: World }) {
       <>
         <h2>{t('panel.paste.title')}</h2>
         <div class="actions">
-          <Button onClick={() => setPasted(undefined)}>{t('panel.paste.done')}</Button>
+          <Button
+            onClick={() => {
+              setPasted(undefined);
+              setPhoto(undefined);
+            }}
+          >
+            {t('panel.paste.done')}
+          </Button>
         </div>
         <ListReading
           key={pasted.text}
           world={world}
-          met={{ text: pasted.text, facts: pasted }}
+          met={{ text: pasted.text, facts: pasted, ...(photo && { photo }) }}
           onKind={(kind) =>
             setPasted({
               text: pasted.text,
@@ -131,8 +140,9 @@ export function ThisPagePlace({ world }: { world: World }) {
           <Pictures
             world={world}
             inHand={inHand}
-            onTake={(text) => {
+            onTake={(text, kept) => {
               setTaken({ text });
+              if (kept) setPhoto(kept);
               world.say(t('panel.picture.taken'));
             }}
           />

@@ -9,6 +9,7 @@ import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
 import { sumsOf } from '../describe/sums.ts';
+import { KeptPhoto } from '../log/photo-field.tsx';
 import { ListActions } from '../page/list-actions.tsx';
 import { Verdict } from '../page/verdict.tsx';
 import { Button } from '../parts/button.tsx';
@@ -74,6 +75,15 @@ export function ProductDetail({ world, product, onClose }: Props) {
           onKeep={(notes) => keep({ ...product, notes })}
         />
       </Card>
+      {product.picture && remembered.settings.pictures !== false && (
+        <Disclosure summary={t('products.picture.show')}>
+          <KeptPhoto
+            world={world}
+            photo={product.picture}
+            alt={t('products.picture.alt', { name: product.name })}
+          />
+        </Disclosure>
+      )}
       <LabelHistory world={world} product={product} onKeep={keep} />
       <Sources world={world} product={product} />
       <Corrections key={product.id} world={world} product={product} onKeep={keep} />

@@ -245,6 +245,7 @@ export type Arguments = {
   'products.new.keep-what': { name: Value };
   'products.per-100': { price: Value; unit: Value };
   'products.per-wash': { price: Value };
+  'products.picture.alt': { name: Value };
   'products.remove-what': { name: Value };
   'products.remove.used': { n: number };
   'products.removed': { name: Value };

@@ -39,7 +39,7 @@ export function keepProduct(
 ): Decided & { product: Product; taken: Change[] } {
   const { facts } = knownProduct(remembered, met);
   const kept = keepMet(remembered.products, { facts, text: met.text, now }, id, owned, as);
-  const { product, taken } = withPicture(kept.product, picture, now);
+  const { product, taken } = withPicture(kept.product, met.photo, picture, now);
   return {
     product,
     taken,
@@ -51,11 +51,15 @@ export function keepProduct(
   };
 }
 
-/** A product with its picture; one that has a picture keeps it. */
-function withPicture(product: Product, data: string | undefined, now: string) {
-  if (!data || product.picture) return { product, taken: [] };
+/** A product with the photo its reader wishes to keep, else with its picture; one that has a picture keeps it. */
+function withPicture(product: Product, photo: string | undefined, small: string | undefined, now: string) {
+  const data = photo ?? (product.picture ? undefined : small);
+  if (!data) return { product, taken: [] };
   const key = `${product.id} ${now}`;
-  return { product: { ...product, picture: key }, taken: [{ do: 'photo', key, data } as const] };
+  return {
+    product: { ...product, picture: key },
+    taken: [...pictureGone(product), { do: 'photo', key, data } as const],
+  };
 }
 
 const pictureGone = ({ picture }: Product): Change[] =>

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { MessageName, Messages } from '../../contract/messages.ts';
 import { endings, unreadReasons } from '../../contract/shelf.ts';
 import { productKinds } from '../../core/product/product.ts';
-import { change, met, pin, readAs, schemaOf, smallPicture } from '../../store/schemas.ts';
+import { change, met, photo, pin, readAs, schemaOf, smallPicture } from '../../store/schemas.ts';
 
 /** Who asks: a script of ours in a page, or a page of the extension itself. */
 export type Asker = 'page' | 'view';
@@ -64,11 +64,15 @@ const said = z.object({
   values: z.exactOptional(z.record(word, z.union([z.string(), z.number()]))),
 });
 
+const longestPhoto = 2_000_000; // letters
+/** What is to be kept, with a photo of its label where the reader wishes it. */
+const kept = z.extend(met, { photo: z.exactOptional(photo.check(z.maxLength(longestPhoto))) });
+
 /** Everything that may be asked to be done. */
 export const actSchema = z.union([
   z.object({
     act: z.literal('keep'),
-    met,
+    met: kept,
     id,
     owned: z.exactOptional(z.boolean()),
     as: z.exactOptional(id),
@@ -79,7 +83,7 @@ export const actSchema = z.union([
   z.object({ act: z.literal('correct-kind'), met, kind: z.exactOptional(kind) }),
   z.object({
     act: z.literal('add'),
-    met,
+    met: kept,
     kind,
     how: z.exactOptional(z.enum(['fill', 'beside'])),
     routine: schemaOf.routines,

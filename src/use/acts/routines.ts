@@ -71,7 +71,7 @@ export function addToRoutine(
   now: string,
 ): Decided {
   const use = kind === met.facts.kind ? (met.facts.use ?? usualUse[kind]) : usualUse[kind];
-  const told = { text: met.text, facts: { ...met.facts, kind, use } };
+  const told = { ...met, facts: { ...met.facts, kind, use } };
   const { product, taken } = keepProduct(remembered, { met: told, id: ids.product, now, picture });
   const known = remembered.routines.find(({ id }) => id === routine.id) ?? routine;
   const step = { ...newStep({ newId: () => ids.step }, kind), use, product: product.id };

@@ -75,6 +75,20 @@ describe('the small picture of a product', () => {
     expect(again.remembered.products[0]!.picture).toBe(key);
     expect(again.changes.filter((change) => change.do === 'photo')).toEqual([]);
   });
+  it('gives way to a photo of the label that the reader wishes to keep, and the photo to none', () => {
+    const photo = 'data:image/jpeg;base64,BBBB';
+    const wished = { act: 'keep', met: { ...met('Aqua'), photo }, id: 'one' } as const;
+    const { changes, remembered } = done(first.remembered, wished, '2026-01-02T00:00:00Z');
+    const own = remembered.products[0]!.picture!;
+    expect(own).not.toBe(key);
+    expect(changes.filter((each) => each.do === 'photo')).toEqual([
+      { do: 'photo', key, data: null },
+      { do: 'photo', key: own, data: photo },
+    ]);
+    expect(JSON.stringify(remembered)).not.toContain(photo);
+    const again = done(remembered, { act: 'keep', met: met('Aqua'), id: 'one', picture }).changes;
+    expect(again.filter((each) => each.do === 'photo')).toEqual([]);
+  });
   it('goes with its product', () => {
     const { changes } = done(first.remembered, { act: 'remove', product: 'one' });
     expect(changes).toContainEqual({ do: 'photo', key, data: null });

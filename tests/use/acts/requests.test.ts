@@ -52,6 +52,7 @@ describe('a view', () => {
   it.each([
     { act: 'keep', met, id: 'p1', owned: true },
     { act: 'keep', met, id: 'p1', picture: 'data:image/webp;base64,AAAA' },
+    { act: 'keep', met: { ...met, photo: 'data:image/jpeg;base64,AAAA' }, id: 'p1' },
     { act: 'correct-kind', met, kind: 'gel' },
     { act: 'correct-kind', met },
     { act: 'add', met, kind: 'gel', how: 'beside', routine: madeRoutine(), ids: { product: 'p', step: 's' } },
