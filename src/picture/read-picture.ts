@@ -22,7 +22,7 @@ export async function readPicture(
   file: Blob,
   folder: string,
   how: HowToRead,
-): Promise<PictureRead | PictureProblem> {
+): Promise<(PictureRead & { file: Blob }) | PictureProblem> {
   const prepared = await prepare(file, how.part).catch(() => undefined);
   how.signal.throwIfAborted();
   if (!prepared) return 'no-picture';
@@ -33,7 +33,14 @@ export async function readPicture(
   if (!pages || !kept) return 'not-read';
   const joined = joinLines(pages.flatMap(linesOf));
   const { width, height } = seen;
-  return { ...joined, shown: URL.createObjectURL(kept), width, height, print: { lineHeight, edge } };
+  return {
+    ...joined,
+    file: kept,
+    shown: URL.createObjectURL(kept),
+    width,
+    height,
+    print: { lineHeight, edge },
+  };
 }
 
 /** The whole print, or each of its columns in turn. */

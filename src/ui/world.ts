@@ -55,8 +55,10 @@ export type Pictures = {
   read(
     picture: PictureSource,
     how: { signal: AbortSignal; onProgress(done: number): void },
-  ): Promise<PictureRead | PictureProblem>;
+  ): Promise<PictureShown | PictureProblem>;
 };
+/** With the picture itself, for a reader who wishes to keep it. */
+export type PictureShown = PictureRead & { file: Blob };
 /** A file of the reader's, or a picture that the page in view shows. */
 export type PictureSource = { file: Blob } | { onPage: PictureRef };
 

@@ -20,6 +20,7 @@ const picture = (...lines: string[]) => ({
       });
     }),
   ]),
+  file: new Blob(),
   shown: 'blob:none',
   width: 800,
   height: 100,

@@ -2,7 +2,7 @@ const longestSide = 1024;
 const quality = 0.8;
 
 /** A photo as a small JPEG data URL, drawn anew: neither its size nor what the camera wrote into it is kept. */
-export async function smallPhoto(file: Blob | HTMLImageElement): Promise<string> {
+export async function smallPhoto(file: Blob): Promise<string> {
   const picture = await createImageBitmap(file);
   const scale = Math.min(1, longestSide / Math.max(picture.width, picture.height));
   const canvas = document.createElement('canvas');

@@ -1,18 +1,12 @@
 import { useState } from 'preact/hooks';
-import {
-  type NameToCheck,
-  namesToCheck,
-  type PictureRead,
-  problemOf,
-  putRight,
-} from '../../core/picture/check-names.ts';
+import { type NameToCheck, namesToCheck, problemOf, putRight } from '../../core/picture/check-names.ts';
 import { smallPhoto } from '../log/photo.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
 import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
-import type { World } from '../world.ts';
+import type { PictureShown, World } from '../world.ts';
 import { PictureView } from './picture-view.tsx';
 
 const wellRead = 0.66;
@@ -21,7 +15,7 @@ const wellRead = 0.66;
 export function PictureCheck(props: {
   world: World;
   name: string;
-  read: PictureRead;
+  read: PictureShown;
   onTake: (text: string, photo?: string) => void;
   onDrop: () => void;
 }) {
@@ -46,7 +40,7 @@ export function PictureCheck(props: {
       </Note>
     );
   const take = async (text: string) => {
-    const photo = keep ? await photoAt(read.shown).catch(() => undefined) : undefined;
+    const photo = keep ? await smallPhoto(read.file).catch(() => undefined) : undefined;
     if (keep && !photo) world.say(t('log.photo.wrong'));
     props.onTake(text, photo);
   };
@@ -102,14 +96,6 @@ export function PictureCheck(props: {
       </div>
     </Card>
   );
-}
-
-/** The picture as it was read, made small. */
-async function photoAt(address: string): Promise<string> {
-  const image = new Image();
-  image.src = address;
-  await image.decode();
-  return smallPhoto(image);
 }
 
 function DoubtWords({ world, name: { doubt, mention } }: { world: World; name: NameToCheck }) {

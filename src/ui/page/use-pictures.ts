@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { PictureProblem, PictureRead } from '../../core/picture/check-names.ts';
-import type { PictureSource, World } from '../world.ts';
+import type { PictureProblem } from '../../core/picture/check-names.ts';
+import type { PictureShown, PictureSource, World } from '../world.ts';
 
 /** A picture on its way to a list; read one after another, and gone when the place is left. */
 export type PictureItem = {
@@ -8,7 +8,7 @@ export type PictureItem = {
   name: string;
   /** 0…1 while it is read; absent while it waits. */
   done?: number;
-  read?: PictureRead | PictureProblem;
+  read?: PictureShown | PictureProblem;
 };
 export type Named = { name: string; source: PictureSource };
 
