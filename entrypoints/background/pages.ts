@@ -50,7 +50,7 @@ export function createPages(
       const [only] = frame === 0 && lists.length === 1 ? lists : [];
       if (only) void meet(only, url).catch(() => undefined);
       return read.map((each) => ({
-        ...orderOf(each, remembered.settings, sources, t),
+        ...orderOf(each, remembered.settings, remembered.heads.length > 1, sources, t),
         places: each.places,
       }));
     },

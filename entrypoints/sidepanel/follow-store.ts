@@ -1,4 +1,4 @@
-import type { Remembered } from '../../src/store/remembered.ts';
+import type { RememberedParts, Stamps } from '../../src/store/parts.ts';
 import { isUndoKey, undosIn } from '../../src/store/undo-stack.ts';
 import { bestLanguage, wordsFor } from '../../src/ui/words/languages.ts';
 import { asOfNow } from '../../src/use/as-of-now.ts';
@@ -11,11 +11,19 @@ const readWords = async (url: string) => (await fetch(url)).json();
 export function followStore(
   browser: typeof chrome,
   state: State,
-  on: { remembered(): Promise<Remembered>; failed(): void; drawSoon(): void },
+  on: {
+    /** What is remembered, less the parts of these stamps. */
+    remembered(has: Stamps): Promise<RememberedParts>;
+    failed(): void;
+    drawSoon(): void;
+  },
 ) {
+  let has: Stamps = {};
   const recall = asOfNow(async () => {
     try {
-      state.remembered = await on.remembered();
+      const { stamps, parts } = await on.remembered(has);
+      has = stamps;
+      state.remembered = { ...state.remembered, ...parts };
       state.undos = undosIn(await browser.storage.session.get(null));
     } catch {
       on.failed();

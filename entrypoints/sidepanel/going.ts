@@ -29,14 +29,14 @@ export function createGoing(state: State, doing: Doing, drawSoon: () => void) {
     drawSoon();
   }
 
-  async function sent({ place, list: ref, picture }: PanelGo) {
+  async function sent({ place, list: ref, picture, whom }: PanelGo) {
     if (!isPlace(place)) return;
     if (picture) return go(place, { picture });
     const list = state.page?.lists.find(({ id, frame = 0 }) => ref?.id === id && ref.frame === frame);
     const met = list && metOnPage(list, state.page);
     if (place === 'routine' && met) return go(place, { add: met });
     if (place === 'compare' && met) await doing.act({ act: 'pin', pin: comparedMet(met).pin });
-    go(place, ref && { list: ref });
+    go(place, ref && { list: ref, ...(whom && { whom }) });
   }
   return { go, sent };
 }

@@ -31,7 +31,7 @@ export function livePanel(
   const failed = () => doing.say(state.t('shell.no-background'));
   const reading = readingCache((texts) => asked('read', texts), drawSoon, failed);
   const { recall } = followStore(browser, state, {
-    remembered: () => asked('remembered', null),
+    remembered: (has) => asked('remembered-parts', has),
     failed,
     drawSoon,
   });

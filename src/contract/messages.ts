@@ -3,6 +3,7 @@ import type { Known } from '../core/names/lookup.ts';
 import type { NameHit } from '../core/names/search-names.ts';
 import type { ProductFacts } from '../core/product/product.ts';
 import type { Reading, ReadOptions } from '../core/reading/reading.ts';
+import type { RememberedParts, Stamps } from '../store/parts.ts';
 import type { Change, Remembered } from '../store/remembered.ts';
 import type { Act } from '../use/acts/acts.ts';
 import type { Drawing, PaintOrder, StripAction } from './paint-order.ts';
@@ -83,7 +84,15 @@ export type ListRef = { frame: number; id: number };
 export type PictureRef = { frame: number; src?: string };
 
 /** What the panel was opened for (storage.session, key `panelGoKey`); `nth` grows with each press. */
-export type PanelGo = { tab: number; place: string; list?: ListRef; picture?: PictureRef; nth: number };
+export type PanelGo = {
+  tab: number;
+  place: string;
+  list?: ListRef;
+  picture?: PictureRef;
+  /** To choose whom the answers are for. */
+  whom?: true;
+  nth: number;
+};
 export const panelGoKey = 'panel-go';
 
 /** What the page shows of an act: nothing, or its words with the buttons that take it back and close it. */
@@ -144,6 +153,8 @@ export type Messages = {
   /** Views → background: changes as they are. All of one request succeed or none. */
   change: { request: Change[]; reply: Acted };
   remembered: { request: null; reply: Remembered };
+  /** Panel → background: the same, less the parts it has already. */
+  'remembered-parts': { request: Stamps; reply: RememberedParts };
   /** Panel → background: forget everything, for good. */
   forget: { request: null; reply: null };
   /** Panel → background: read this tab now. */

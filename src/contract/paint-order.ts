@@ -34,7 +34,15 @@ export type Mark = {
   card: Drawing[];
 };
 
-export type StripAction = 'panel' | 'compare' | 'add' | 'keep' | 'picture' | 'pause' | 'not-a-list';
+export type StripAction =
+  | 'panel'
+  | 'compare'
+  | 'add'
+  | 'person'
+  | 'keep'
+  | 'picture'
+  | 'pause'
+  | 'not-a-list';
 
 /** What a button of the strip does, in its attribute `data-does`: in the page, or as the background is asked. */
 export type Does = 'fold' | 'move' | 'next' | 'more' | StripAction;

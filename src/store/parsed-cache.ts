@@ -2,6 +2,7 @@ import type { Area } from './area.ts';
 import { type Parsed, parsedKey, rememberedOf } from './contents.ts';
 import { removedBy } from './keys.ts';
 import type { Raw } from './migrations.ts';
+import { keepingParts } from './parts.ts';
 import type { Remembered } from './remembered.ts';
 
 /**
@@ -14,6 +15,7 @@ export function createParsedCache(area: Area, now: () => string) {
   /** Changes told while everything is being read; they are as new as what is read, or newer. */
   let meanwhile: Raw[] | undefined;
   let built: Remembered | undefined;
+  let before: Remembered | undefined;
 
   let filling: Promise<Raw> | undefined;
   async function fill(read: () => Promise<Raw>) {
@@ -46,7 +48,9 @@ export function createParsedCache(area: Area, now: () => string) {
   return {
     remembered(): Remembered | undefined {
       if (!items) return undefined;
-      built ??= rememberedOf(items.values());
+      // A write to one thing leaves all others the very ones they were: they need not be sent or weighed again.
+      built ??= keepingParts(rememberedOf(items.values()), before);
+      before = built;
       return built;
     },
     /** Reads everything, once for all who ask meanwhile; `read` gives keys and values. */
@@ -64,6 +68,7 @@ export function createParsedCache(area: Area, now: () => string) {
     forget() {
       items = undefined;
       built = undefined;
+      before = undefined;
     },
   };
 }

@@ -16,8 +16,8 @@ export type PlaceName = 'page' | 'compare' | 'routine' | 'products' | 'log' | 'h
 
 /** What a place is opened for. */
 export type Detail =
-  /** A list of the page in view: shown, or set beside what is pinned. */
-  | { list: ListRef }
+  /** A list of the page in view: shown, or set beside what is pinned; `whom`, to choose whom its answers are for. */
+  | { list: ListRef; whom?: true }
   /** A picture of the page in view, to read. */
   | { picture: PictureRef }
   /** A product to add to the routine. */

@@ -27,7 +27,7 @@ it('what is asked for while it is being asked is what stands after, not before',
   const { recall } = followStore(browser, state, {
     remembered: () => {
       const asOfNow = stored;
-      return new Promise((answer) => answers.push(() => answer(asOfNow)));
+      return new Promise((answer) => answers.push(() => answer({ stamps: {}, parts: asOfNow })));
     },
     failed: () => {},
     drawSoon: () => {},

@@ -29,7 +29,10 @@ const spot = (page: AnyPage, name: string) =>
         const said = [node, ...node.querySelectorAll<HTMLElement>('[data-t]')].map(
           ({ dataset }) => dataset.t,
         );
-        const named = node.getAttribute('aria-label') ?? (node.textContent || said.join(''));
+        const named =
+          node.getAttribute('aria-label') ??
+          node.getAttribute('title') ??
+          (node.textContent || said.join(''));
         if (node.hidden || !new RegExp(wanted).test(named.trim())) continue;
         if (!root?.querySelector('.strip')) node.scrollIntoView({ block: 'center' });
         const { left, top, width, height } = node.getBoundingClientRect();

@@ -65,7 +65,8 @@ const focused = (page: Page) =>
   inStrip(
     page,
     (root) =>
-      root.activeElement?.getAttribute('aria-label') ?? root.activeElement?.getAttribute('data-t') ?? '',
+      ['aria-label', 'title', 'data-t'].map((name) => root.activeElement?.getAttribute(name)).find(Boolean) ??
+      '',
   );
 
 /** As the browser tells the background when the shortcut is pressed; keys of the browser itself cannot be sent. */

@@ -21,7 +21,7 @@ const focused = (page: Page) =>
     while (at.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
     if (at === document.body) return 'body';
     const { labels } = at as HTMLInputElement;
-    const own = at.getAttribute('aria-label') ?? (at as HTMLElement).dataset.t;
+    const own = at.getAttribute('aria-label') ?? at.getAttribute('title') ?? (at as HTMLElement).dataset.t;
     const inner = [...at.querySelectorAll<HTMLElement>('[data-t]')].map(({ dataset }) => dataset.t).join(' ');
     return (own || labels?.[0]?.textContent || at.textContent || inner || at.id || at.localName)
       .replace(/\s+/g, ' ')

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { root } from '../run/steps.ts';
 import { atRest, type Harness, openShop, until } from './harness.ts';
 import { type AnyPage, unfold } from './moments.ts';
+import { openCard } from './name-card.ts';
 import { opened } from './opened.ts';
 import { robin } from './seeds.ts';
 import { pressOurs, shelfBarSays } from './shelf-bar.ts';
@@ -82,21 +83,7 @@ describe('in the page', () => {
     const page = await shop.open('/goods/heavy-weather-mask');
     await unfold(page as unknown as AnyPage);
     await same(await treeAtRest(page, 'region', /^Strandline/), 'strip');
-    // A press on the letters of a name that is underlined.
-    const letters = () =>
-      page.evaluate(() => {
-        const [name] = [...CSS.highlights.values()].flatMap((each) => [...each]);
-        const range = document.createRange();
-        range.setStart(name!.startContainer, name!.startOffset);
-        range.setEnd(name!.endContainer, name!.endOffset);
-        scrollBy(0, range.getBoundingClientRect().y - innerHeight / 2);
-        const { x, y, height } = range.getClientRects()[0]!;
-        return { x: x + 4, y: y + height / 2 };
-      });
-    await letters();
-    await page.waitForTimeout(300);
-    const { x, y } = await letters();
-    await page.mouse.click(x, y);
+    await openCard(page);
     await same(await cardOf(page, '.card'), 'card');
     await page.close();
   });

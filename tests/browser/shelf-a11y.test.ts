@@ -31,7 +31,7 @@ const focused = () =>
       const at = shadowRoot?.activeElement as HTMLElement | null | undefined;
       if (at)
         return {
-          is: at.getAttribute('aria-label') ?? at.dataset.t ?? at.className,
+          is: at.getAttribute('aria-label') ?? at.getAttribute('title') ?? at.dataset.t ?? at.className,
           within: at.closest('.card') ? 'card' : at.closest('.bar') ? 'bar' : 'marks',
         };
     }

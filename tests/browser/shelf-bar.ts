@@ -48,7 +48,8 @@ export async function pressOurs(page: Driven, words: string, held?: () => Promis
       const roots = [...document.documentElement.children].flatMap(({ shadowRoot }) => shadowRoot ?? []);
       for (const root of roots)
         for (const button of root.querySelectorAll<HTMLElement>('button')) {
-          const name = button.getAttribute('aria-label') ?? button.dataset.t ?? '';
+          const name =
+            button.getAttribute('aria-label') ?? button.getAttribute('title') ?? button.dataset.t ?? '';
           const { left, top, width, height } = button.getBoundingClientRect();
           if (width > 0 && new RegExp(wanted).test(name.trim()))
             return { x: left + width / 2, y: top + height / 2 };

@@ -116,6 +116,7 @@ it(
     await fill(await idOf(other));
     await says(new RegExp(goodOf(other)!.name), '.step-row'); // the panel knows
     const keep = panel.getByLabel('Keep the products that stand in the steps now');
+    await panel.locator('#build summary').first().click();
     await keep.check({ timeout: slow });
     const pinned = await built();
     expect(pinned.join()).toContain(goodOf(other)!.name);
@@ -204,6 +205,7 @@ it(
       (n) => n > 0,
       slow,
     );
+    await panel.locator('#suggestions .offer summary').first().click();
     await press(/^Swap: /, '#suggestions');
     await says(/By itself this/, '#suggestions');
     expect((await stepOf('leave-in'))!.product).toBe(await idOf('gossamer-leave-in'));

@@ -6,6 +6,7 @@ import type { PlaceName } from '../../src/ui/world.ts';
 import { openShop, until } from '../browser/harness.ts';
 import type { SeedName } from '../browser/seeds.ts';
 import { look, places, seed, tabOf } from '../browser/views.ts';
+import { shootPages } from './gallery-pages.ts';
 import { root, run } from './steps.ts';
 
 const wanted = process.argv.slice(2);
@@ -25,10 +26,20 @@ const panel = await shop.panelPage();
 const problems: string[] = [];
 panel.on('pageerror', (problem) => problems.push(problem.message));
 
-async function shoot(page: Page, name: string, about: string, width: number) {
+async function shoot(page: Page, name: string, about: string, width: number, whole = true) {
+  if (wanted.length > 0 && !wanted.some((each) => name === each || name.startsWith(`${each}-`))) return;
+  // Long lists draw what is in view: all of it is.
+  const { height = 800 } = page.viewportSize() ?? {};
+  for (let more = true; whole && more; ) {
+    const tall = await page.evaluate(() => document.documentElement.scrollHeight);
+    more = tall > (page.viewportSize()?.height ?? 0) && tall < 12_000;
+    if (more) await page.setViewportSize({ width: page.viewportSize()!.width, height: tall });
+    await page.waitForTimeout(60);
+  }
   const wide = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
   if (wide) problems.push(`${name}: wider than its ${width} pixels`);
-  await page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
+  await page.screenshot({ path: join(folder, `${name}.png`), fullPage: whole });
+  if (whole) await page.setViewportSize({ width: page.viewportSize()!.width, height });
   shots.push({ name, about, wide: width > 500 });
   console.log(`${name}.png  ${about}`);
 }
@@ -107,6 +118,8 @@ if (wanted.length === 0 || wanted.includes('welcome')) {
     await shoot(panel, name, `first run, ${width} px, ${scheme}`, width);
   }
 }
+if (wanted.length === 0 || wanted.some((name) => name.startsWith('shop')))
+  await shootPages(shop, panel, (page, name, about, width) => shoot(page, name, about, width, false));
 await shop.close();
 
 writeFileSync(

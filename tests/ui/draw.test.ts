@@ -109,7 +109,7 @@ describe('a strip', () => {
 
   it('every button has a name', () => {
     for (const button of [...open, ...folded].flatMap(elementsIn).filter(([tag]) => tag === 'button'))
-      expect(button[1]['aria-label'] ?? textOf(button)).not.toBe('');
+      expect(button[1]['aria-label'] ?? button[1].title ?? textOf(button)).not.toBe('');
   });
 });
 

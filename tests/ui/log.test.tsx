@@ -144,8 +144,27 @@ describe('what the good days share', () => {
     await act(() => render(null, document.body));
     await open([...base, ...days.map((one) => put('log', one))]);
     expect(text()).toContain('3 wash days counted; 1 felt balanced.');
-    expect(withWords('.tally tr', 'small protein')!.textContent).toContain('1 of 12 of 2');
     expect(text()).toContain('never proof');
+  });
+  it('shows what differs, and says so where nothing does', async () => {
+    await open([...base, ...days.map((one) => put('log', one))]);
+    expect(text()).toContain('The balanced days and the others had the same in them.');
+    expect(document.querySelector('.tally')).toBeNull();
+    await act(() => render(null, document.body));
+    const bare = days.map((one, at) =>
+      at === 0
+        ? one
+        : {
+            ...one,
+            done: {
+              ...one.done,
+              steps: one.done.steps.map((step) => ({ ...step, label: 'Aqua, Glycerin' })),
+            },
+          },
+    );
+    await open([...base, ...bare.map((one) => put('log', one))]);
+    expect(withWords('.tally tr', 'small protein')!.textContent).toContain('1 of 10 of 2');
+    expect(withWords('.tally tr', 'a leave-on that mostly draws water')).toBeUndefined();
   });
   it('says how the feel moved the allowance, and sets it aside on a press', async () => {
     const { remembered } = await open([...base, ...days.map((one) => put('log', one))]);

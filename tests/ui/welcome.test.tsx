@@ -24,8 +24,8 @@ it('paints the sample as a shop page would be painted', async () => {
     [...document.querySelectorAll('.painted')].map((each) => [each.className, each.textContent]),
   ).toEqual([
     ['painted softens', 'Cetearyl Alcohol'],
-    ['painted draws', 'Glycerin'],
     ['painted large', 'Hydrolyzed Wheat Protein'],
+    ['painted draws', 'Glycerin'],
     ['painted small', 'Hydrolyzed Silk'],
     ['painted draws', 'Panthenol'],
   ]);

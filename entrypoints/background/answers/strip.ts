@@ -13,7 +13,10 @@ type Asked = Messages['strip-act']['request'];
 export async function stripAct(asked: Asked, at: StripAt, parts: Parts): Promise<Told> {
   const place = placeFor[asked.action];
   const { frame } = at;
-  const what = asked.action === 'picture' ? { picture: { frame } } : { list: { frame, id: asked.list } };
+  const what =
+    asked.action === 'picture'
+      ? { picture: { frame } }
+      : { list: { frame, id: asked.list }, ...(asked.action === 'person' && { whom: true as const }) };
   // First of all: the panel opens only within the press.
   const opened = place && openPanel(at.tab, place, what);
   return tell(opened ? opened.then(() => ({ ok: true })) : act(asked, at, parts), parts);

@@ -1,4 +1,5 @@
 import { type Answers, ask } from '../../../src/contract/messages.ts';
+import { stampParts } from '../../../src/store/parts.ts';
 import type { Parts } from '../parts.ts';
 import { withPicture } from '../picture/with-picture.ts';
 import { closedParts } from '../tab/closed-parts.ts';
@@ -9,6 +10,7 @@ import { forgetAll } from './forget.ts';
 /** What panel and pages of the extension are answered. */
 export const toViews = (parts: Parts): Answers => {
   const { shelves, keeper, readings, acting, reach } = parts;
+  const partsFor = stampParts(crypto.randomUUID());
   return {
     read: (texts) => readings.readAll(texts),
     'look-up': (typed) => readings.lookUp(typed),
@@ -27,6 +29,7 @@ export const toViews = (parts: Parts): Answers => {
     undo: ({ key }) => acting.undo(key),
     change: (changes) => acting.act({ act: 'change', changes }, crypto.randomUUID()),
     remembered: () => keeper.remembered(),
+    'remembered-parts': async (has) => partsFor(await keeper.remembered(), has),
     forget: () => forgetAll(parts),
     'read-tab': async ({ tab }) => {
       await reach.read(tab);

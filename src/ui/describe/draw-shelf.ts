@@ -176,7 +176,7 @@ export function drawUnread({ address, name, state, why }: CardState, t: Translat
 
 const icon = (label: string, d: string, expanded: boolean): Drawing => [
   'button',
-  { 'data-does': 'fold', 'aria-label': label, title: label, 'aria-expanded': String(expanded) },
+  { 'data-does': 'fold', title: label, 'aria-expanded': String(expanded) },
   ['svg', { width: 16, height: 16 }, ['path', { class: 'line', d, 'stroke-width': 1.5 }]],
 ];
 

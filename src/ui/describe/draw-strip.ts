@@ -12,9 +12,9 @@ const button = (does: Does, attributes: Record<string, string>, ...children: Dra
   ...children,
 ];
 
-/** A button that is a picture of what it does. */
+/** A button that is a picture of what it does. Its title names it: with a label besides, it would be said twice. */
 const icon = (does: Does, label: string, d: string, attributes = {}) =>
-  button(does, { 'aria-label': label, title: label, ...attributes }, [
+  button(does, { title: label, ...attributes }, [
     'svg',
     { width: 16, height: 16 },
     ['path', { class: 'line', d, 'stroke-width': 1.5 }],
@@ -63,7 +63,8 @@ export function drawVerdict({ answer, title, why }: VerdictWords, at: number): D
 
 function drawOpen({ label, parts, verdicts, actions }: StripWords, t: Translate): Drawing[] {
   const asked = actions.map(({ id, word }) => button(id, {}, word));
-  const rest = asked.splice(2);
+  // Where there are several people, whom it is asked for is one of the first.
+  const rest = asked.splice(actions.some(({ id }) => id === 'person') ? 3 : 2);
   const more = button('more', { class: 'more' }, t('page.painter.more'));
   const hidden: Drawing = ['span', { hidden: '' }, ...rest];
   return [

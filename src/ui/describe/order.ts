@@ -14,6 +14,7 @@ const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
 export function orderOf(
   { list, reading, known, checks, notForHair, proteins, brings, granted }: ReadList,
   { underline, glyphSize }: Settings,
+  people: boolean,
   sources: Record<string, { title: string }>,
   t: Translate,
 ): PaintOrder {
@@ -24,6 +25,7 @@ export function orderOf(
       checks,
       notForHair,
       kept: Boolean(known.kept),
+      people,
       brings,
       granted: granted.length > 0,
     },

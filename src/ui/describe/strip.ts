@@ -27,6 +27,8 @@ type Held = {
   notForHair?: boolean;
   brings?: Brings | undefined;
   kept: boolean;
+  /** There are others it may be asked for. */
+  people?: boolean;
   /** It is one of the things looked for. */
   granted?: boolean;
 };
@@ -37,7 +39,7 @@ type Held = {
  */
 export function stripOf(
   reading: Reading,
-  { product, checks, notForHair, brings, kept, granted }: Held,
+  { product, checks, notForHair, brings, kept, people, granted }: Held,
   t: Translate,
 ): StripWords {
   const found: Part[] = granted ? [{ glyphs: [], text: t('shelf.granted') }] : [];
@@ -55,8 +57,8 @@ export function stripOf(
     parts,
     glyphs: parts.flatMap(({ glyphs }) => glyphs),
     short: granted ? t('shelf.granted') : shortOf(reading, t),
-    actions: (['panel', 'add', 'compare', 'keep', 'picture', 'not-a-list', 'pause'] as const)
-      .filter((id) => id !== 'keep' || !kept)
+    actions: (['panel', 'person', 'add', 'compare', 'keep', 'picture', 'not-a-list', 'pause'] as const)
+      .filter((id) => (id !== 'keep' || !kept) && (id !== 'person' || people))
       .map((id) => ({ id, word: id === 'picture' ? t('panel.picture.here') : t(`page.action.${id}`) })),
   };
 }

@@ -3,7 +3,6 @@ import { dayFelt } from '../../core/hair/day-feel.ts';
 import { dayBefore, differed } from '../../core/learn/differed.ts';
 import type { LogEntry } from '../../core/wash-day/routine.ts';
 import { removeEntry } from '../../use/acts/log.ts';
-import { taughtBy } from '../../use/judge/lesson.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
@@ -33,12 +32,13 @@ function dayFormat(lang: string): Intl.DateTimeFormat {
 export function EntryCard({
   world,
   entry,
-  newest,
+  tells,
   onChange,
 }: {
   world: World;
   entry: LogEntry;
-  newest: boolean;
+  /** What was not as the time before is said without a press: of the newest day, where no lesson says it. */
+  tells: boolean;
   onChange: () => void;
 }) {
   const { t, practice } = world;
@@ -46,9 +46,7 @@ export function EntryCard({
   const date = dayFormat(t.lang).format(new Date(entry.date.slice(0, 10)));
   const felt = dayFelt(entry.feel, practice.allowance.feel);
   const words = feelWords(t, entry.feel);
-  // The lesson of a day says so itself.
-  const tells = open || (newest && taughtBy(world)?.lesson.entry.id !== entry.id);
-  const before = tells ? dayBefore(entry, world.remembered.log) : undefined;
+  const before = open || tells ? dayBefore(entry, world.remembered.log) : undefined;
   return (
     <article class="log-entry" aria-label={date}>
       <p class="log-head">

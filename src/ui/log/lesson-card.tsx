@@ -1,7 +1,7 @@
 import { worstOf } from '../../core/judge/finding.ts';
 import { previewMoves } from '../../core/plan/preview-moves.ts';
 import { type Answered, answerLesson } from '../../use/acts/lesson.ts';
-import { type Taught, taughtBy } from '../../use/judge/lesson.ts';
+import type { Taught } from '../../use/judge/lesson.ts';
 import { candidatesOf } from '../../use/judge/wash-day-input.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
@@ -11,6 +11,7 @@ import type { World } from '../world.ts';
 import '../routine/routine.css';
 import { Differed } from './differed.tsx';
 import { proposedWords } from './lesson-words.ts';
+import { useTaught } from './use-taught.ts';
 
 /** What the newest wash day speaks for: one change, why, and what it would do, before it is done. Else nothing. */
 export function LessonCard(props: {
@@ -21,7 +22,7 @@ export function LessonCard(props: {
   onChanged?: (steps: string[]) => void;
 }) {
   const { world, onChanged } = props;
-  const taught = taughtBy(world);
+  const { taught } = useTaught(world);
   if (!taught || (props.routine && taught.routine.id !== props.routine)) return null;
   return <Proposal world={world} taught={taught} {...(onChanged && { onChanged })} />;
 }

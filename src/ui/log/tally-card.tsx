@@ -32,6 +32,12 @@ export function TallyCard({
     },
     practice,
   );
+  const bad = tally ? tally.days - tally.good : 0;
+  // What all days have in the same share tells them apart in nothing.
+  const differing =
+    tally && tally.good > 0
+      ? tally.rows.filter(({ good, others }) => good * bad !== others * tally.good || (bad === 0 && good > 0))
+      : [];
   const moved = useMemo(
     () =>
       allowanceOf(head, practice.allowance, { today: world.today, log: entries }).reasons.find(
@@ -79,7 +85,8 @@ export function TallyCard({
       {tally && (
         <>
           <p>{t('log.tally.days', { n: tally.days, good: tally.good })}</p>
-          {tally.good > 0 && (
+          {tally.good > 0 && differing.length === 0 && <p>{t('log.tally.same')}</p>}
+          {differing.length > 0 && (
             <table class="tally">
               <thead>
                 <tr>
@@ -89,15 +96,13 @@ export function TallyCard({
                 </tr>
               </thead>
               <tbody>
-                {tally.rows
-                  .filter(({ good, others }) => good + others > 0)
-                  .map(({ what, good, others }) => (
-                    <tr key={what}>
-                      <th scope="row">{tallyWords(what, t)}</th>
-                      <td>{t('log.tally.of', { n: good, of: tally.good })}</td>
-                      <td>{t('log.tally.of', { n: others, of: tally.days - tally.good })}</td>
-                    </tr>
-                  ))}
+                {differing.map(({ what, good, others }) => (
+                  <tr key={what}>
+                    <th scope="row">{tallyWords(what, t)}</th>
+                    <td>{t('log.tally.of', { n: good, of: tally.good })}</td>
+                    <td>{t('log.tally.of', { n: others, of: tally.days - tally.good })}</td>
+                  </tr>
+                ))}
               </tbody>
             </table>
           )}

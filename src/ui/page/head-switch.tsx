@@ -1,4 +1,5 @@
 import { headInUse } from '../../use/in-use.ts';
+import { useFocusOn } from '../parts/focus-on.ts';
 import { Select } from '../parts/select.tsx';
 import { byName } from '../people/by-name.ts';
 import type { World } from '../world.ts';
@@ -7,14 +8,18 @@ import type { World } from '../world.ts';
 export function HeadSwitch({ world }: { world: World }) {
   const { t, remembered } = world;
   const head = headInUse(remembered);
+  const asked = world.detail && 'whom' in world.detail ? world.detail : undefined;
+  useFocusOn(asked, '#whom select');
   if (!head || remembered.heads.length < 2) return null;
   return (
-    <Select
-      inline
-      label={t('panel.verdict.for')}
-      options={byName(t, remembered.heads).map(({ id, name }) => ({ value: id, label: name }))}
-      value={head.id}
-      onChange={(id) => id && void world.change({ do: 'set', settings: { headInUse: id } })}
-    />
+    <div id="whom">
+      <Select
+        inline
+        label={t('panel.verdict.for')}
+        options={byName(t, remembered.heads).map(({ id, name }) => ({ value: id, label: name }))}
+        value={head.id}
+        onChange={(id) => id && void world.change({ do: 'set', settings: { headInUse: id } })}
+      />
+    </div>
   );
 }

@@ -10,7 +10,10 @@ export function AnswerHead(props: { answer: Answer; title: string; look?: keyof 
   return (
     <p class={`answer-head ${look} ${answer}`}>
       <Glyph name={glyphOfAnswer(answer)} size={sizes[look]} ground="var(--raised)" />
-      <strong class="answer">{title}</strong>
+      {/* Within a box of its own it is a run of letters, underlined line by line. */}
+      <span>
+        <strong class="answer">{title}</strong>
+      </span>
     </p>
   );
 }

@@ -7,6 +7,7 @@ import '../log/log.css';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { LessonCard } from '../log/lesson-card.tsx';
 import { TallyCard } from '../log/tally-card.tsx';
+import { useTaught } from '../log/use-taught.ts';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { useFocusOn } from '../parts/focus-on.ts';
@@ -27,6 +28,7 @@ export function LogPlace({ world }: { world: World }) {
     () => remembered.log.filter((entry) => entry.head === head?.id).toSorted(newestFirst),
     [remembered.log, head?.id],
   );
+  const { taught, waits } = useTaught(world);
   if (!head) return <NoHead world={world} title={t('shell.place.log')} why={t('log.no-head.why')} />;
   const form = {
     world,
@@ -73,7 +75,7 @@ export function LogPlace({ world }: { world: World }) {
             <EntryCard
               world={world}
               entry={entry}
-              newest={entry === entries[0]}
+              tells={entry === entries[0] && !waits && taught?.lesson.entry.id !== entry.id}
               onChange={() => setAt(entry.id)}
             />
           )}

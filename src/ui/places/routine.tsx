@@ -7,6 +7,7 @@ import { carryOut } from '../carry-out.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Empty } from '../parts/empty.tsx';
+import { InTurn } from '../parts/in-turn.tsx';
 import { NoHead } from '../parts/no-head.tsx';
 import { ChartCard } from '../routine/chart-card.tsx';
 import { DaySummary } from '../routine/day-summary.tsx';
@@ -18,11 +19,12 @@ import { keepRoutine, newRoutine } from '../../use/acts/routines.ts';
 import { LessonCard } from '../log/lesson-card.tsx';
 import { RunCard } from '../routine/days/run-card.tsx';
 import { OpenPlan } from '../routine/plan/open-plan.tsx';
-import { RoutinePicker } from '../routine/routine-picker.tsx';
+import { AboutRoutine, RoutinePicker } from '../routine/routine-picker.tsx';
 import { StepList } from '../routine/steps/step-list.tsx';
 import { SuggestionsCard } from '../routine/suggestions.tsx';
 import type { World } from '../world.ts';
 
+const manyProducts = 300; // from here on what weighs them all is drawn after the day itself
 const usualSteps = ['cleanser', 'conditioner', 'leave-in', 'gel'] as const;
 
 /** The wash day: its steps, what they add up to, the smallest change that settles it, when, and the picture. */
@@ -91,6 +93,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
   const input = washDayInput(world, routine);
   const day = washDay(input);
   const reading = stillReading(world, input);
+  const late = remembered.products.length > manyProducts;
   const empty = routine.steps.every(({ product }) => product === undefined);
   return (
     <>
@@ -104,12 +107,8 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
       ) : empty ? (
         <p>{t('routine.fill')}</p>
       ) : (
-        <>
-          <DaySummary world={world} routine={routine} day={day} />
-          <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
-        </>
+        <DaySummary world={world} routine={routine} day={day} />
       )}
-      <LessonCard world={world} routine={routine.id} onChanged={setChanged} />
       <StepList
         world={world}
         routine={routine}
@@ -117,9 +116,19 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
         findings={reading || empty ? [] : day.findings}
         changed={changed}
       />
-      {!reading && world.remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
-      <WishesCard world={world} />
       {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
+      <InTurn late={late}>
+        {!empty && !reading && (
+          <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
+        )}
+        <InTurn late={late}>
+          <LessonCard world={world} routine={routine.id} onChanged={setChanged} />
+          <InTurn late={late}>
+            {!reading && remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
+          </InTurn>
+        </InTurn>
+      </InTurn>
+      <WishesCard world={world} />
       {!empty && !reading && <RunCard world={world} input={input} />}
       {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
       <div class="actions">
@@ -127,6 +136,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
           <Button onClick={() => world.go('log', { begin: 'entry' })}>{t('routine.log-it')}</Button>
         )}
       </div>
+      <AboutRoutine world={world} head={head} routine={routine} routines={routines} />
       <RemovedLately world={world} thing="routines" />
       <p class="hint">{t('routine.caution')}</p>
     </>

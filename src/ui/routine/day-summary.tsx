@@ -1,13 +1,17 @@
-import { type Finding, worstOf } from '../../core/judge/finding.ts';
+import { type Finding, speaksAgainst, worstOf } from '../../core/judge/finding.ts';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { isUnnamed } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
+import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
-
+import { focusOn } from '../parts/focus-on.ts';
 import type { World } from '../world.ts';
 import { FindingLine, Findings, ofProduct, productsWords } from './findings.tsx';
+
+/** Goes to what would settle it, below the steps and the picture of the day. */
+const showSuggestions = () => focusOn(document.querySelector('#suggestions h3'));
 
 /** What the whole wash day adds up to. Findings that one step decides alone stand by that step instead. */
 export function DaySummary({ world, routine, day }: { world: World; routine: Routine; day: WashDay }) {
@@ -41,6 +45,13 @@ export function DaySummary({ world, routine, day }: { world: World; routine: Rou
           ? t('routine.sum.hair-unknown')
           : t('routine.sum.allowed', { n: products.allowed })}
       </p>
+      {open.some(speaksAgainst) && (
+        <div class="actions">
+          <Button look="quiet" onClick={showSuggestions}>
+            {t('routine.sum.fix')}
+          </Button>
+        </div>
+      )}
       {suits.length > 0 && (
         <Disclosure summary={t('routine.sum.suits', { n: suits.length })}>
           <Findings t={t} findings={suits} />

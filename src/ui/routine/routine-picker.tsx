@@ -13,32 +13,16 @@ import type { World } from '../world.ts';
 import { CopyTo } from './plan/copy-to.tsx';
 import { OpenPlan } from './plan/open-plan.tsx';
 
-/** Which routine of which head, its name and rhythm, and copies and new ones. */
-export function RoutinePicker(props: {
-  world: World;
-  head: Head;
-  routine: Routine;
-  routines: readonly Routine[];
-}) {
-  const { world, head, routine, routines } = props;
+type Picked = { world: World; head: Head; routine: Routine; routines: readonly Routine[] };
+
+/** Which routine of which head, where there are several. */
+export function RoutinePicker({ world, head, routine, routines }: Picked) {
   const { t, remembered } = world;
-  const [name, setName] = useState<string | undefined>();
   const use = (id: string | undefined) =>
     id && void world.change({ do: 'set', settings: { routineInUse: id } });
-  const keep = (changed: Routine, say?: Said) => carryOut(world, keepRoutine(remembered, changed, say));
-  const rename = () => {
-    const wanted = name?.trim();
-    setName(undefined);
-    if (wanted && wanted !== routine.name)
-      void keep({ ...routine, name: wanted }, { key: 'routine.renamed', values: { name: wanted } });
-  };
-  const remove = () =>
-    carryOut(world, {
-      changes: [{ do: 'remove', thing: 'routines', id: routine.id }],
-      say: { key: 'routine.removed', values: { name: routine.name } },
-    });
+  if (remembered.heads.length < 2 && routines.length < 2) return null;
   return (
-    <div class="stack">
+    <div class="pickers">
       {remembered.heads.length > 1 && (
         <Select
           label={t('routine.whose')}
@@ -55,6 +39,28 @@ export function RoutinePicker(props: {
           onChange={use}
         />
       )}
+    </div>
+  );
+}
+
+/** Its name and rhythm, copies and new ones, plans from others. */
+export function AboutRoutine({ world, head, routine, routines }: Picked) {
+  const { t, remembered } = world;
+  const [name, setName] = useState<string | undefined>();
+  const keep = (changed: Routine, say?: Said) => carryOut(world, keepRoutine(remembered, changed, say));
+  const rename = () => {
+    const wanted = name?.trim();
+    setName(undefined);
+    if (wanted && wanted !== routine.name)
+      void keep({ ...routine, name: wanted }, { key: 'routine.renamed', values: { name: wanted } });
+  };
+  const remove = () =>
+    carryOut(world, {
+      changes: [{ do: 'remove', thing: 'routines', id: routine.id }],
+      say: { key: 'routine.removed', values: { name: routine.name } },
+    });
+  return (
+    <div class="stack">
       <Disclosure summary={t('routine.about')}>
         <form
           class="stack"

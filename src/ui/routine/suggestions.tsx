@@ -18,6 +18,8 @@ import { OneMove } from './one-move.tsx';
 import { askSuggest } from './plan/ask-plan.ts';
 import { cadenceWords } from './steps/step-editor.tsx';
 
+const none: readonly Candidate[] = [];
+
 /** The smallest change that settles every clash, one press to take it; or what kind of product would. */
 export function SuggestionsCard(props: {
   world: World;
@@ -29,29 +31,32 @@ export function SuggestionsCard(props: {
   const { world, input, day } = props;
   const { t } = world;
   const [considered, setConsidered] = useState(true);
-  const [answered, setAnswered] = useState<{ to: string; answer: Answer } | undefined>();
+  const [answered, setAnswered] = useState<
+    { to: string; of: readonly Candidate[]; answer: Answer } | undefined
+  >();
   const clashes = day.findings.some(speaksAgainst);
-  const candidates = clashes ? candidatesOf(world, considered) : [];
-  const asked = JSON.stringify([
-    input.routine,
-    considered,
-    input.allowance,
-    day.findings,
-    candidates.map(({ product, kind, use, reading }) => [product, kind, use, reading?.mentions.length]),
-  ]);
+  const candidates = clashes ? candidatesOf(world, considered) : none;
+  const asked = JSON.stringify([input.routine, input.allowance, day.findings]);
   useEffect(() => {
     if (clashes)
-      void askSuggest({ ...input, candidates }).then((answer) => setAnswered({ to: asked, answer }));
-  }, [asked]);
+      void askSuggest({ ...input, candidates }).then((answer) =>
+        setAnswered({ to: asked, of: candidates, answer }),
+      );
+  }, [asked, candidates]);
   // One to what was asked before is none: it would change a routine that stands no more.
-  const answer = answered?.to === asked ? answered.answer : undefined;
+  const answer = answered?.to === asked && answered.of === candidates ? answered.answer : undefined;
   if (!clashes) return null;
   const offered = { world, input, candidates, onChanged: props.onChanged };
   const others = world.remembered.products.some(({ owned }) => !owned);
   return (
     <Card title={t('routine.suggest')} over={t('routine.suggest.over')} id="suggestions">
       <div aria-live="polite" class="stack">
-        {!answer && <p class="hint">{t('routine.suggest.looking')}</p>}
+        {!answer && (
+          <label class="stack hint">
+            {t('routine.suggest.looking')}
+            <progress />
+          </label>
+        )}
         {answer?.answer === 'found' && (
           <>
             {!answer.fewest && <p class="hint">{t('routine.suggest.not-fewest')}</p>}
@@ -112,24 +117,10 @@ function Offer(props: {
   };
   return (
     <div class="offer">
-      <ul class="plain-list stack">
-        {moves.map((move, index) => (
+      <ul class="plain-list">
+        {moves.map((move) => (
           <li key={JSON.stringify(move)}>
             <p>{moveWords(world, input, move)}</p>
-            {because[index]!.map(({ rule, reason }) => (
-              <p key={rule + reason.key} class="hint">
-                {t('routine.suggest.because')} {t(reason.key, reason.values)}
-              </p>
-            ))}
-            {!wishOf(move) && (
-              <OneMove
-                t={t}
-                move={move}
-                words={moveWords(world, input, move)}
-                preview={() => previewMoves(input, [move], candidates, () => move.step)}
-                onTake={() => take([move])}
-              />
-            )}
           </li>
         ))}
       </ul>
@@ -146,6 +137,27 @@ function Offer(props: {
           </Button>
         ))}
       </div>
+      <Disclosure summary={t('routine.suggest.why')}>
+        {moves.map((move, index) => (
+          <div key={JSON.stringify(move)}>
+            <p>{moveWords(world, input, move)}</p>
+            {because[index]!.map(({ rule, reason }) => (
+              <p key={rule + reason.key} class="hint">
+                {t('routine.suggest.because')} {t(reason.key, reason.values)}
+              </p>
+            ))}
+            {!wishOf(move) && (
+              <OneMove
+                t={t}
+                move={move}
+                words={moveWords(world, input, move)}
+                preview={() => previewMoves(input, [move], candidates, () => move.step)}
+                onTake={() => take([move])}
+              />
+            )}
+          </div>
+        ))}
+      </Disclosure>
     </div>
   );
 }

@@ -24,15 +24,19 @@ export function PaintedSample({ world, t, text }: { world: World; t: Translate; 
   for (const mention of reading?.mentions ?? []) {
     const glyphs = glyphsOf(mention);
     if (glyphs.length === 0) continue;
+    const comma = text[mention.to] === ',' ? ',' : '';
     pieces.push(text.slice(at, mention.from));
     pieces.push(
       <span key={mention.from} class={`painted ${glyphs[0]}`}>
         {text.slice(mention.from, mention.to)}
       </span>,
-      ' ',
-      <Glyph key={`${mention.from}-glyph`} name={glyphs[0]!} ground="var(--raised)" />,
+      <span key={`${mention.from}-glyph`} class="beside">
+        {'\u00a0'}
+        <Glyph name={glyphs[0]!} ground="var(--raised)" />
+        {comma}
+      </span>,
     );
-    at = mention.to;
+    at = mention.to + comma.length;
   }
   return (
     <figure class="sample">

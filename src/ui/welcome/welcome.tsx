@@ -140,7 +140,6 @@ function Hair({ world }: { world: World }) {
   return (
     <section class="stack">
       <h2>{t('welcome.hair')}</h2>
-      <p>{t('welcome.hair.why')}</p>
       <Questions
         key={asked.id}
         head={asked}

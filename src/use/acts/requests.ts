@@ -68,6 +68,17 @@ const longestPhoto = 2_000_000; // letters
 /** What is to be kept, with a photo of its label where the reader wishes it. */
 const kept = z.extend(met, { photo: z.exactOptional(photo.check(z.maxLength(longestPhoto))) });
 
+const stamp = z.exactOptional(id);
+const stamps = z.object({
+  heads: stamp,
+  products: stamp,
+  routines: stamp,
+  log: stamp,
+  sites: stamp,
+  readAs: stamp,
+  settings: stamp,
+});
+
 /** Everything that may be asked to be done. */
 export const actSchema = z.union([
   z.object({
@@ -145,7 +156,7 @@ export const requests = {
     from: 'page',
     shape: z.object({
       list: whole,
-      action: z.enum(['panel', 'compare', 'add', 'keep', 'picture', 'pause', 'not-a-list']),
+      action: z.enum(['panel', 'compare', 'add', 'person', 'keep', 'picture', 'pause', 'not-a-list']),
       id,
     }),
   },
@@ -189,6 +200,7 @@ export const requests = {
   close: { from: 'view', shape: few(letters, 10_000) },
   'look-up': { from: 'view', shape: letters },
   remembered: { from: 'view', shape: nothing },
+  'remembered-parts': { from: 'view', shape: stamps },
   forget: { from: 'view', shape: nothing },
   'read-tab': { from: 'view', shape: one },
   'pick-list': { from: 'view', shape: one },

@@ -12,6 +12,7 @@ export const placeFor: Partial<Record<StripAction, string>> = {
   panel: 'page',
   add: 'routine',
   compare: 'compare',
+  person: 'page',
   picture: 'page',
 };
 

@@ -9,9 +9,10 @@ export type WashPrices = { of: Map<string, number>; currency: string | undefined
  * takes of it. Where size or price is not known, or in another currency than most have, it is left out.
  */
 export function washPrices(knowing: Knowing, products: readonly string[]): WashPrices {
+  const asked = new Set(products);
   const priced = knowing.remembered.products.flatMap((product) => {
     const { id } = product;
-    if (!products.includes(id)) return [];
+    if (!asked.has(id)) return [];
     const source = bestSource(product);
     const grams = gramsAWash(knowing, product);
     if (!source || grams === undefined) return [];

@@ -4,6 +4,7 @@ import type { ReadFor } from '../../core/product/read-as.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import type { Remembered } from '../../store/remembered.ts';
 import { productById } from '../acts/products.ts';
 import { allowanceFor } from '../in-use.ts';
 import type { Knowing } from '../knowing.ts';
@@ -40,12 +41,40 @@ export const stillReading = ({ remembered }: Knowing, { routine, readings }: Was
     ({ id, product }) => productById(remembered, product)?.labels[0]?.text && readings.get(id) === undefined,
   );
 
-/** Products that could stand in a routine: on hand, and the considered ones where they are wanted. */
-export const candidatesOf = (knowing: Knowing, considered: boolean): Candidate[] =>
-  knowing.remembered.products.flatMap((product) => {
+const candidatesFor = new WeakMap<Remembered, Map<boolean, readonly Candidate[]>>();
+const lastOf = new Map<boolean, readonly Candidate[]>();
+
+const isSame = (a: Candidate, b: Candidate | undefined) =>
+  a.product === b?.product &&
+  a.kind === b.kind &&
+  a.use === b.use &&
+  a.owned === b.owned &&
+  a.reading === b.reading;
+
+/**
+ * Products that could stand in a routine: on hand, and the considered ones where they are wanted. Worked out once for
+ * each store, and the same list as before where a change left them as they were.
+ */
+export function candidatesOf(knowing: Knowing, considered: boolean): readonly Candidate[] {
+  const { remembered } = knowing;
+  const known = candidatesFor.get(remembered)?.get(considered);
+  if (known) return known;
+  let complete = true;
+  const fresh = remembered.products.flatMap((product) => {
     const { id, kind, owned } = product;
     if (!kind || !(owned || considered)) return [];
     const use = product.use ?? usualUse[kind];
     const reading = readingOf(knowing, product, { kind, use });
+    if (!reading && product.labels[0]?.text) complete = false;
     return reading ? [{ product: id, kind, use, reading, owned }] : [];
   });
+  const before = lastOf.get(considered);
+  const same = fresh.length === before?.length && fresh.every((each, at) => isSame(each, before[at]));
+  const candidates = same ? before : fresh;
+  lastOf.set(considered, candidates);
+  if (complete) {
+    const byFlag = candidatesFor.get(remembered) ?? new Map<boolean, readonly Candidate[]>();
+    candidatesFor.set(remembered, byFlag.set(considered, candidates));
+  }
+  return candidates;
+}

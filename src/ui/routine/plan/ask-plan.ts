@@ -1,8 +1,12 @@
+import { type Lesson, type LessonInput, lessonOf } from '../../../core/learn/lesson.ts';
 import { type BuildInput, type Built, buildDay } from '../../../core/plan/build/build.ts';
 import { type SuggestInput, type Suggestions, suggest } from '../../../core/plan/suggest.ts';
 
 /** A question that may take a while to answer. */
-export type PlanAsked = { ask: 'suggest'; input: SuggestInput } | { ask: 'build'; input: BuildInput };
+export type PlanAsked =
+  | { ask: 'suggest'; input: SuggestInput }
+  | { ask: 'build'; input: BuildInput }
+  | { ask: 'lesson'; input: LessonInput };
 
 /** Who waits for an answer: a newer question of the same drops the older one. */
 type Asker = PlanAsked['ask'] | 'fitted';
@@ -35,6 +39,9 @@ export const askSuggest = (
 
 export const askBuild = (input: BuildInput, onTheWay: OnTheWay<Built>): Promise<Built> =>
   askWorker('build', { ask: 'build', input }, () => buildDay(input), onTheWay);
+
+export const askLesson = (input: LessonInput): Promise<Lesson | undefined> =>
+  askWorker('lesson', { ask: 'lesson', input }, () => lessonOf(input));
 
 /** Ends a search nobody waits for any more. */
 export function stopAsking(asker: Asker): void {

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { Built } from '../../../core/plan/build/build.ts';
 import type { BuildPins } from '../../../core/plan/build/pins.ts';
 import type { Routine } from '../../../core/wash-day/routine.ts';
@@ -9,6 +9,7 @@ import { carryOut } from '../../carry-out.ts';
 import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { Check } from '../../parts/choice.tsx';
+import { Disclosure } from '../../parts/disclosure.tsx';
 import { NumberField } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
 import type { World } from '../../world.ts';
@@ -31,9 +32,13 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
   // How much of all days is behind, while it is still looked.
   const [share, setShare] = useState<number | undefined>();
   const candidates = candidatesOf(world, considered);
-  const prices = washPrices(
-    world,
-    candidates.map(({ product }) => product),
+  const prices = useMemo(
+    () =>
+      washPrices(
+        world,
+        candidates.map(({ product }) => product),
+      ),
+    [world.remembered, candidates],
   );
   const filled = routine.steps.flatMap(({ product }) => product ?? []);
   const build = () => {
@@ -61,7 +66,7 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
   };
   return (
     <Card title={t('plan.title')} over={t('plan.over')} id="build">
-      <div class="stack">
+      <Disclosure summary={t('plan.limits')}>
         <Check label={t('plan.considered')} checked={considered} onChange={setConsidered} />
         {filled.length > 0 && <Check label={t('plan.keep')} checked={keep} onChange={setKeep} />}
         <Select
@@ -94,7 +99,7 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
             onNumber={setPrice}
           />
         )}
-      </div>
+      </Disclosure>
       <div class="actions">
         <Button look="strong" onClick={build}>
           {t('plan.build', { n: candidates.length })}

@@ -1,3 +1,4 @@
+import { lessonOf } from '../../../core/learn/lesson.ts';
 import { type BuildInput, type Built, building } from '../../../core/plan/build/build.ts';
 import { suggest } from '../../../core/plan/suggest.ts';
 import type { PlanAsked, PlanTold } from './ask-plan.ts';
@@ -27,6 +28,15 @@ function build(input: BuildInput): Built {
   }
 }
 
-addEventListener('message', ({ data }: MessageEvent<PlanAsked>) =>
-  tell({ done: data.ask === 'suggest' ? suggest(data.input) : build(data.input) }),
-);
+function answer(asked: PlanAsked) {
+  switch (asked.ask) {
+    case 'suggest':
+      return suggest(asked.input);
+    case 'build':
+      return build(asked.input);
+    case 'lesson':
+      return lessonOf(asked.input);
+  }
+}
+
+addEventListener('message', ({ data }: MessageEvent<PlanAsked>) => tell({ done: answer(data) }));
