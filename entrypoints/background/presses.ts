@@ -5,14 +5,20 @@ import { inTab } from './tab/in-tab.ts';
 import { openPanel } from './tab/panel.ts';
 import { pickList } from './tab/pick.ts';
 
+const again = [100, 300, 1000]; // ms before it is tried once more
+
 /** Presses on toolbar, menu and keys. */
 export function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
   // The right that a press gives may reach the page a moment after the press.
-  const read = (tab: number) =>
-    reach.read(tab).catch(async () => {
-      await new Promise((later) => setTimeout(later, 100));
-      await reach.read(tab);
-    });
+  const read = async (tab: number) => {
+    for (const ms of again)
+      try {
+        return await reach.read(tab);
+      } catch {
+        await new Promise((later) => setTimeout(later, ms));
+      }
+    return reach.read(tab);
+  };
   browser.action.onClicked.addListener((tab) => {
     if (tab.id === undefined) return;
     void openPanel(tab.id, 'page');

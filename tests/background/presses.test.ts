@@ -2,12 +2,16 @@
 import { beforeEach, expect, it, vi } from 'vitest';
 
 type Click = (info: object, tab?: { id?: number }) => void;
-const told = vi.hoisted(() => ({ clicked: undefined as unknown, done: [] as unknown[] }));
+const told = vi.hoisted(() => ({
+  clicked: undefined as unknown,
+  pressed: undefined as unknown,
+  done: [] as unknown[],
+}));
 vi.mock('wxt/browser', () => {
   const event = { addListener: () => undefined };
   return {
     browser: {
-      action: { onClicked: event },
+      action: { onClicked: { addListener: (listener: unknown) => (told.pressed = listener) } },
       commands: { onCommand: event },
       contextMenus: { onClicked: { addListener: (listener: unknown) => (told.clicked = listener) } },
       permissions: { onAdded: event, onRemoved: event },
@@ -20,9 +24,12 @@ vi.mock('wxt/browser', () => {
 });
 const { listenToBrowser } = await import('../../entrypoints/background/listen.ts');
 
+const parts = (read: (tab: number) => Promise<void>) =>
+  ({ reach: { read } }) as unknown as Parameters<typeof listenToBrowser>[0];
+
 beforeEach(() => {
   told.done.length = 0;
-  listenToBrowser({} as Parameters<typeof listenToBrowser>[0]);
+  listenToBrowser(parts(async () => undefined));
 });
 const click: Click = (...args) => (told.clicked as Click)(...args);
 
@@ -55,4 +62,21 @@ it.each([
 it('a click that belongs to no tab does nothing', () => {
   click({ menuItemId: 'picture', frameId: 0 });
   expect(told.done).toEqual([]);
+});
+
+it.each([
+  ['comes late', 3, 4],
+  ['never comes', 99, 4],
+])('a press whose right %s: the page is asked for again, a few times', async (_, refused, asked) => {
+  vi.useFakeTimers();
+  const tabs: number[] = [];
+  listenToBrowser(
+    parts(async (tab) => {
+      if (tabs.push(tab) <= refused) throw new Error('Cannot access contents of the page.');
+    }),
+  );
+  (told.pressed as (tab: { id: number }) => void)({ id: 7 });
+  await vi.advanceTimersByTimeAsync(10_000);
+  expect(tabs).toEqual(Array.from({ length: asked }, () => 7));
+  vi.useRealTimers();
 });
