@@ -3,6 +3,7 @@ import puppeteer, { type Browser, type Page } from 'puppeteer-core';
 import { findFirefox } from '../run/browsers.ts';
 import { root } from '../run/steps.ts';
 import type { Build } from './chromium.ts';
+import { until } from './harness.ts';
 
 const id = 'strandline@strandline.example';
 // Firefox makes up the address of an extension's pages for each profile; this one is set beforehand.
@@ -51,6 +52,13 @@ export async function openFirefox(build: Build = 'localhost') {
     if (answer.type !== 'success') throw new Error(answer.exceptionDetails?.text);
     return answer.result.value ?? '';
   }
+
+  // The first run's own tab comes to the front by itself: later it would take a key or a press away from another.
+  if (build === 'shipped')
+    await until(
+      () => inChrome(`return gBrowser.tabs.map((one) => one.linkedBrowser.currentURI.spec).join(' ');`),
+      (tabs) => tabs.includes('/welcome.html'),
+    );
 
   return {
     browser,
