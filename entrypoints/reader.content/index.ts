@@ -50,8 +50,11 @@ export default defineContentScript({
         ours.painter?.({
           act: (list, action) => ask(browser.runtime, 'strip-act', { list, action, id: newId() }).catch(gone),
           undo: (key) => ask(browser.runtime, 'strip-undo', { key }).catch(gone),
+          // Nobody waits for it: an update may come before its answer.
           rule: (selectors) =>
-            void ask(browser.runtime, 'line-rules', { seed: ours.seed, selectors }).catch(gone),
+            void ask(browser.runtime, 'line-rules', { seed: ours.seed, selectors }).catch(
+              () => ctx.isInvalid,
+            ),
         }),
       isHere: () => ctx.isValid,
       ...(window === window.top && {
