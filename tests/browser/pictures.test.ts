@@ -1,4 +1,5 @@
-// Lists that are only pictures: read in the panel by files of the extension, shown for checking, and kept nowhere.
+// Lists that are only pictures: read in the panel by files of the extension, shown for checking, and kept only where
+// that is asked.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
 import type { Remembered } from '../../src/store/remembered.ts';
