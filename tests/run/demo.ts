@@ -47,11 +47,9 @@ async function visit(shop: Harness, good: Good) {
   await scrollToList(page);
   await page.waitForTimeout(400);
   await page.screenshot({ path: join(folder, `${good.id}.png`) });
-  const label = page.locator('[data-strandline] .strip');
-  const unfold = label.getByRole('button', { name: 'Unfold' });
+  const unfold = page.locator('[data-strandline] .strip').getByRole('button', { name: 'Unfold' });
   if (await unfold.isVisible()) await unfold.click();
-  const words = await label.locator('li').allInnerTexts();
-  const strip = words.join(' · ').replace(/\s+/g, ' ');
+  const { strip } = await painted(page);
   const badge = await shop.badge(page);
   const found = await shop.keptOf(await shop.tabOf(page));
   const texts = (found?.lists ?? []).map(({ text }) => ({ text, use: usualUse[good.kind] }));
