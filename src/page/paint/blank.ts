@@ -9,7 +9,7 @@ import { fixedAround } from './visibility.ts';
 const filled = 'a,button,input,select,textarea,summary,[role=button],iframe,img,video,canvas,svg';
 const line = 16; // px: no line of text is lower
 const word = 24; // few words are narrower, and no control should be
-const slice = 3; // ms of looking before the page gets its turn
+const slice = 8; // ms of looking before the page gets its turn: half a frame
 
 /** How bad it is to cover: nothing, letters, and the list, a control, a picture or what the page keeps in view. */
 export const blank = 0;
@@ -24,7 +24,7 @@ let until = 0; // when the page gets its turn
 
 /**
  * The worst that a place covers, as far as a grid of points can tell; looks no further once it is as bad as
- * `enough`. What is `ours` is taken out of the way meanwhile. Looks a few milliseconds at a time, as asking what
+ * `enough`. What is `ours` is taken out of the way meanwhile. Looks half a frame at a time, as asking what
  * stands at a point is slow; `off` calls the look off.
  */
 export async function coverOf(
