@@ -16,8 +16,10 @@ export type Knowing = {
   reading(text: string, as?: ReadFor): Reading | undefined;
 };
 
-/** A list that was met on a page, or pasted, with what is told of its product. */
-/** `photo` is one of the label that the reader wishes to keep with the product, as a data URL. */
+/**
+ * A list that was met on a page, or pasted, with what is told of its product; `photo` is one of the label that the
+ * reader wishes to keep with the product, as a data URL.
+ */
 export type Met = { text: string; facts: ProductFacts; photo?: string };
 
 /** What an act comes to: what is to be changed, and what to say when it is. */

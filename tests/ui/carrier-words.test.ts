@@ -3,10 +3,10 @@ import { expect, it } from 'vitest';
 import { practice } from '../../dictionary/practice.ts';
 import { allowanceOf } from '../../src/core/hair/tolerance.ts';
 import { buildDay } from '../../src/core/plan/build/build.ts';
-import { type ProductKind, usualUse } from '../../src/core/product/product.ts';
-import { readLabel } from '../../src/core/reading/reading.ts';
+import type { ProductKind } from '../../src/core/product/product.ts';
 import { carrierWords } from '../../src/ui/routine/plan/carrier-words.ts';
 import { translator } from '../../src/ui/words/index.ts';
+import { madeCandidates } from '../core/plan/made-candidates.ts';
 import { madeHead } from '../keeping/made.ts';
 import { lookup } from '../use/knowing.ts';
 
@@ -21,13 +21,7 @@ const labels: [ProductKind, string][] = [
   ['leave-in', 'Aqua, Glycerin, Hydrolyzed Silk, Cetrimonium Chloride, Panthenol'],
   ['leave-in', 'Aqua, Glycerin, Behentrimonium Chloride, Aloe Barbadensis Leaf Juice, Panthenol'],
 ];
-const candidates = labels.map(([kind, text], at) => ({
-  product: `p${at}`,
-  kind,
-  use: usualUse[kind],
-  reading: readLabel(text, lookup, { kind, use: usualUse[kind] }),
-  owned: true,
-}));
+const candidates = madeCandidates(labels, lookup);
 const today = '2026-01-01';
 const heads = fc.record({
   thickness: fc.constantFrom('fine' as const, 'medium' as const, 'coarse' as const),

@@ -7,7 +7,7 @@ import { StepList } from '../../src/ui/routine/steps/step-list.tsx';
 import type { World } from '../../src/ui/world.ts';
 import { movedStep } from '../../src/use/acts/routines.ts';
 import { washDayInput } from '../../src/use/judge/wash-day-input.ts';
-import { madeHead } from '../keeping/made.ts';
+import { madeHead, madeRoutine } from '../keeping/made.ts';
 import { fakeWorld, nothing } from './fake-world.ts';
 import { settle } from './pressing.ts';
 
@@ -18,14 +18,9 @@ const step = (id: string, kind: Step['kind']): Step => ({
   optional: false,
   cadence: { every: 'wash' },
 });
-const routine: Routine = {
-  id: 'r1',
-  head: 'wren',
-  name: 'Sunday',
+const routine = madeRoutine({
   steps: [step('s1', 'cleanser'), step('s2', 'conditioner'), step('s3', 'gel')],
-  added: '2026-01-01T00:00:00.000Z',
-  washEvery: 7,
-};
+});
 const draw = (world: World, of: Routine) =>
   act(() =>
     render(

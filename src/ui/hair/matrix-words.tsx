@@ -2,7 +2,7 @@ import { type Head, porosities, thicknesses } from '../../core/hair/head.ts';
 import type { AllowancePractice } from '../../core/judge/practice.ts';
 import type { Translate } from '../words/index.ts';
 
-/** The matrix in words: what each cell means for a wash day. A list, since five porosities do not fit in 320 px. */
+/** The matrix in words: what each cell means for a wash day. A list, since its columns do not fit in 320 px. */
 export function MatrixWords(props: { t: Translate; practice: AllowancePractice; head: Head }) {
   const { t, practice, head } = props;
   return (

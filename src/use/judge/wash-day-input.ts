@@ -41,8 +41,8 @@ export const stillReading = ({ remembered }: Knowing, { routine, readings }: Was
     ({ id, product }) => productById(remembered, product)?.labels[0]?.text && readings.get(id) === undefined,
   );
 
-const candidatesFor = new WeakMap<Remembered, Map<boolean, readonly Candidate[]>>();
-const lastOf = new Map<boolean, readonly Candidate[]>();
+/** What was gathered last, with the considered ones and without; `complete` where no label was still being read. */
+const gathered = new Map<boolean, { of: Remembered; candidates: readonly Candidate[]; complete: boolean }>();
 
 const isSame = (a: Candidate, b: Candidate | undefined) =>
   a.product === b?.product &&
@@ -57,8 +57,8 @@ const isSame = (a: Candidate, b: Candidate | undefined) =>
  */
 export function candidatesOf(knowing: Knowing, considered: boolean): readonly Candidate[] {
   const { remembered } = knowing;
-  const known = candidatesFor.get(remembered)?.get(considered);
-  if (known) return known;
+  const before = gathered.get(considered);
+  if (before?.complete && before.of === remembered) return before.candidates;
   let complete = true;
   const fresh = remembered.products.flatMap((product) => {
     const { id, kind, owned } = product;
@@ -68,13 +68,9 @@ export function candidatesOf(knowing: Knowing, considered: boolean): readonly Ca
     if (!reading && product.labels[0]?.text) complete = false;
     return reading ? [{ product: id, kind, use, reading, owned }] : [];
   });
-  const before = lastOf.get(considered);
-  const same = fresh.length === before?.length && fresh.every((each, at) => isSame(each, before[at]));
-  const candidates = same ? before : fresh;
-  lastOf.set(considered, candidates);
-  if (complete) {
-    const byFlag = candidatesFor.get(remembered) ?? new Map<boolean, readonly Candidate[]>();
-    candidatesFor.set(remembered, byFlag.set(considered, candidates));
-  }
+  const last = before?.candidates;
+  const same = fresh.length === last?.length && fresh.every((each, at) => isSame(each, last[at]));
+  const candidates = same ? last : fresh;
+  gathered.set(considered, { of: remembered, candidates, complete });
   return candidates;
 }

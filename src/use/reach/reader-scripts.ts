@@ -18,7 +18,7 @@ const patternsOf = (sites: readonly Site[]) => [...new Set(sites.map(({ origin }
 
 const hasPort = ({ origin }: Site) => new URL(origin).port !== '';
 
-/** Paused, and told from every other site by its pattern: no script of ours whereStanding there. */
+/** Paused, and told from every other site by its pattern: no script of ours stands there. */
 const isQuiet = (site: Site) => site.paused && !hasPort(site);
 
 /** Whether the reader has to ask before it reads: a site paused by its port, or with lists at known places. */

@@ -20,6 +20,7 @@ import { dayOf } from '../../../src/core/wash-day/add-up.ts';
 import { plannedDays } from '../../../src/core/wash-day/calendar.ts';
 import type { Step } from '../../../src/core/wash-day/routine.ts';
 import { randomDay, seeded } from '../random-day.ts';
+import { madeCandidates } from './made-candidates.ts';
 
 // The plans are held against every day there is (brute force); the labels are invented.
 const lookup = createLookup(entries, patterns, limits);
@@ -48,13 +49,7 @@ const labels: [ProductKind, string][] = [
   ['gel', 'Aqua, PVP, Carbomer, Hydrolyzed Wheat Protein, Glycerin, Phenoxyethanol'],
   ['gel', 'Aqua, Linum Usitatissimum Seed Extract, Xanthan Gum, Glycerin, Phenoxyethanol'],
 ];
-const all: Candidate[] = labels.map(([kind, text], at) => ({
-  product: `p${at}`,
-  kind,
-  use: usualUse[kind],
-  reading: readLabel(text, lookup, { kind, use: usualUse[kind] }),
-  owned: true,
-}));
+const all = madeCandidates(labels, lookup);
 const today = '2026-01-01';
 
 function inputFor(head: Partial<Head>, candidates: readonly Candidate[], washEvery: number): BuildInput {
