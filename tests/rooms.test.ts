@@ -90,3 +90,23 @@ describe('the law of the rooms', () => {
     expect(imports.flatMap((each) => breach(file, each) ?? [])).toEqual([]);
   });
 });
+
+describe('addresses for checks from outside', () => {
+  it('stand where such checks look for them', async () => {
+    const { createLookup } = await import('../src/core/lookup.ts');
+    const { readLabel } = await import('../src/core/reading.ts');
+    const { findLists } = await import('../src/page/find-lists.ts');
+    const { entries, limits, patterns } = await import('../dictionary/index.ts');
+    const lookup = createLookup(entries, patterns, limits);
+    const names = readLabel('Aqua, Glycerin, Hydrolyzed Keratin', lookup, {}).mentions;
+    expect(names).toHaveLength(3);
+    expect(findLists).toBeTypeOf('function');
+  });
+
+  it('are no part of the extension', () => {
+    const importing = files.filter((file) =>
+      /page\/find-lists\.ts/.test(readFileSync(join(root, file), 'utf8')),
+    );
+    expect(importing).toEqual([]);
+  });
+});

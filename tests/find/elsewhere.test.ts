@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { expect, it } from 'vitest';
-import { findLists } from '../page/find-lists.ts';
+import { findLists } from '../../src/page/find-lists.ts';
 
 const cleaner =
   'Aqua, Sodium Laureth Sulfate, Cocamidopropyl Betaine, Citric Acid, Parfum, Limonene, Benzisothiazolinone';

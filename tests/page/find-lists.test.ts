@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
+import { findLists, rangeOf } from '../../src/page/find-lists.ts';
 import { gate } from '../../src/page/read/gate.ts';
-import { findLists, rangeOf } from './find-lists.ts';
 
 const list =
   'Aqua (Water), Cetearyl Alcohol, Glycerin, Behentrimonium Chloride, Hydrolyzed Wheat Protein, Panthenol, Parfum (Fragrance), Linalool';

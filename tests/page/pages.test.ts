@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { expect, it } from 'vitest';
+import { findLists, rangeOf } from '../../src/page/find-lists.ts';
 import { gate } from '../../src/page/read/gate.ts';
-import { findLists, rangeOf } from './find-lists.ts';
 import type { Expected } from './make-pages.ts';
 import { openPage, plain } from './open-page.ts';
 

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { expect, it, vi } from 'vitest';
-import { findLists } from './find-lists.ts';
+import { findLists } from '../../src/page/find-lists.ts';
 import { barely, cosmeticPages, shapeNames, silentPages, silentPools } from './random-lists.ts';
 
 vi.setConfig({ testTimeout: 120_000 });

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { expect, it } from 'vitest';
+import { findLists } from '../../src/page/find-lists.ts';
 import { gate } from '../../src/page/read/gate.ts';
-import { findLists } from './find-lists.ts';
 import { plain } from './open-page.ts';
 import { tricky } from './tricky.ts';
 

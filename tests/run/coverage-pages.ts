@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Window } from 'happy-dom';
+import { findLists } from '../../src/page/find-lists.ts';
 import { gate } from '../../src/page/read/gate.ts';
-import { findLists } from '../page/find-lists.ts';
 import type { Expected } from '../page/make-pages.ts';
 import { openPage, plain } from '../page/open-page.ts';
 import { barely, cosmeticPages, shapeNames, silentPages, silentPools } from '../page/random-lists.ts';

@@ -1,7 +1,7 @@
 // `npm run coverage -- --why FILE`: every run of names on a saved page with what speaks for and against its being a list.
 import { readFileSync } from 'node:fs';
 import { Window } from 'happy-dom';
-import { explain } from '../page/find-lists.ts';
+import { explain } from '../../src/page/find-lists.ts';
 import { openPage } from '../page/open-page.ts';
 
 /** Prints the evidence of a page; without a whole document in it, the file is taken for a page's body. */

@@ -1,4 +1,4 @@
-import { findLists } from '../find-lists.ts';
+import { findLists } from '../../../src/page/find-lists.ts';
 import { openPage } from '../open-page.ts';
 import type { Page } from './shop.ts';
 

@@ -3,8 +3,8 @@ import { limits } from '../../../dictionary/index.ts';
 import { levelLetters } from '../../../src/core/label/letters.ts';
 import { createRemarks } from '../../../src/core/label/no-names/remarks.ts';
 import { splitLabel } from '../../../src/core/label/split-label.ts';
+import { findLists } from '../../../src/page/find-lists.ts';
 import { gate } from '../../../src/page/read/gate.ts';
-import { findLists } from '../find-lists.ts';
 
 const remarks = createRemarks(limits.remarks);
 const bare = (text: string) =>

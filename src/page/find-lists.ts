@@ -1,17 +1,17 @@
-import '../../src/page/begin-ours.ts';
+import './begin-ours.ts';
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
-import { atOnce } from '../../src/core/at-once.ts';
-import { createLookup } from '../../src/core/names/lookup.ts';
-import type { ProductFacts } from '../../src/core/product/product.ts';
-import type { JudgedRun } from '../../src/find/evidence/judged.ts';
-import { createFinder, type Finder } from '../../src/find/finder.ts';
-import { findingLists } from '../../src/find/lists-in.ts';
-import { type Piece, piecesOf } from '../../src/page/read/letters.ts';
-import { locate } from '../../src/page/read/locate.ts';
-import { readClues } from '../../src/page/read/product.ts';
-import { rangeOf } from '../../src/page/read/ranges.ts';
+import { atOnce } from '../core/at-once.ts';
+import { createLookup } from '../core/names/lookup.ts';
+import type { ProductFacts } from '../core/product/product.ts';
+import type { JudgedRun } from '../find/evidence/judged.ts';
+import { createFinder, type Finder } from '../find/finder.ts';
+import { findingLists } from '../find/lists-in.ts';
+import { type Piece, piecesOf } from './read/letters.ts';
+import { locate } from './read/locate.ts';
+import { readClues } from './read/product.ts';
+import { rangeOf } from './read/ranges.ts';
 
-export { rangeOf } from '../../src/page/read/ranges.ts';
+export { rangeOf } from './read/ranges.ts';
 
 /** One distinct list of a page. */
 export type FoundList = {
