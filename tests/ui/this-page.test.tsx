@@ -231,14 +231,14 @@ describe('where pages are read', () => {
       page,
       reach: { ...reach, allow: async (what) => asked.push(what) > 0 },
     });
-    button('Read this shop by itself')!.click();
+    button('Read this shop automatically')!.click();
     expect(asked).toEqual(['here']);
     await act(async () => {});
     expect(told.changes).toEqual([{ do: 'set', settings: { reach: 'shops' } }]);
   });
   it('changes nothing when the reader refuses', async () => {
     const told = await draw({ page, reach: { ...reach, allow: async () => false } });
-    await press('Read all shops by themselves');
+    await press('Read all shops automatically');
     expect(told.changes).toEqual([]);
     expect(told.said).toEqual([expect.stringMatching('Nothing was changed')]);
   });
@@ -274,7 +274,7 @@ describe('a mended name', () => {
     const told = await draw({ page: list });
     expect(document.querySelector('.glyph.mended')?.getAttribute('aria-label')).toBe('corrected');
     expect(words()).toContain(
-      'the label prints “Hydrolyzed Wheat Protien”, a misspelling. Read as Hydrolyzed Wheat Protein.',
+      'the label says “Hydrolyzed Wheat Protien”, a misspelling. Read as Hydrolyzed Wheat Protein.',
     );
     await press('Hydrolyzed Wheat Protien: That is wrong');
     expect(told.changes).toEqual([{ do: 'read-as', printed: 'Hydrolyzed Wheat Protien', name: '' }]);

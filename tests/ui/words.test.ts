@@ -140,6 +140,21 @@ describe.each(['en', ...Object.keys(languages).filter((each) => each !== 'en')] 
   },
 );
 
+describe('spaces and quotes as each language prints them', () => {
+  // By the typographic rules of each language, common practice: no line may begin with these marks.
+  const breaks = {
+    de: / …|[\d}] %|[“”]\p{L}|["«»]/u,
+    es: /[\d}] %|["“”„]/u,
+    fr: / [:;?!»%]|« |[^\u00a0\u202f][;?!»]|["“”„]/u,
+    'pt-BR': /[\d}]\s%|["„«»]/u,
+  };
+  it.each(Object.entries(breaks))('%s', (language, wrong) => {
+    const words = JSON.parse(readFileSync(join(root, `src/assets/words/${language}.json`), 'utf8'));
+    const broken = Object.entries(words as Record<string, string>).filter(([, word]) => wrong.test(word));
+    expect(broken).toEqual([]);
+  });
+});
+
 it.each(['en', ...Object.keys(languages).filter((each) => each !== 'en')])(
   'in %s the name of a button for screen readers has the words printed on it (WCAG 2.2, 2.5.3)',
   (language) => {
