@@ -13,6 +13,7 @@ import {
   removedBy,
   snapshotKey,
   versionKey,
+  writtenKey,
 } from './keys.ts';
 import { currentVersion, migrate, type Raw } from './migrations.ts';
 import { createParsedCache } from './parsed-cache.ts';
@@ -59,8 +60,20 @@ export function createKeeper(
 
   /** Everything but photos, copies and rejects, with a change half done by a killed worker taken as done. */
   async function stored(): Promise<Raw> {
-    const keys = area.getKeys ? (await area.getKeys()).filter((key) => !isApart(key)) : null;
-    return afterJournal(await area.get(keys));
+    if (!area.getKeys) return afterJournal(await area.get(null));
+    // Asked first: a write that comes between is told of later, and must not pass for read.
+    const { [writtenKey]: written } = await area.get([writtenKey]);
+    const keys = (await area.getKeys()).filter((key) => !isApart(key));
+    return { ...afterJournal(await area.get(keys)), [writtenKey]: written };
+  }
+
+  /** What stands there, for a change to be decided by; only within a turn. Read again only where others wrote. */
+  async function standing(): Promise<Remembered> {
+    const { [writtenKey]: written } = await area.get([writtenKey]);
+    const known = cache.at(written);
+    if (known) return known;
+    const values = await stored();
+    return cache.taken(values) ?? contentsOf(values, now()).remembered;
   }
 
   let current = false;
@@ -83,6 +96,7 @@ export function createKeeper(
     const set: Raw = {
       [snapshotKey('migration')]: { version, when, values: before },
       [versionKey]: { version: currentVersion },
+      [writtenKey]: crypto.randomUUID(),
       [journalKey]: { remove: ['strandline'] },
     };
     const document = migrate((before.strandline ?? {}) as Raw, version, (key, value, why) => {
@@ -135,14 +149,13 @@ export function createKeeper(
     return turn(async (): Promise<Outcome> => {
       const { readOnly } = await ready();
       if (readOnly) return { ok: false, reason: `keeping.${readOnly}` };
-      const decided =
-        typeof changes === 'function' ? changes(contentsOf(await stored(), now()).remembered) : changes;
+      const decided = typeof changes === 'function' ? changes(await standing()) : changes;
       const asked = parsed(z.array(schemas.change), decided);
       if (!asked.ok) return { ok: false, reason: 'keeping.unfit' };
       const wanted = asked.value as Change[];
       const keyed = wanted.filter((one) => one.do !== 'snapshot');
       const keys = [...new Set(keyed.map(changeKey))];
-      const there = await area.get([...keys, journalKey]);
+      const there = await area.get([...keys, journalKey, writtenKey]);
       await finishJournal(there);
       const when = now();
       const write: Raw = {};
@@ -162,19 +175,26 @@ export function createKeeper(
       const gone = keys.filter((key) => after[key] === undefined && there[key] !== undefined);
       for (const key of keys) if (after[key] !== undefined) write[key] = after[key];
       if (undo.length > 0) await before?.(undo);
+      const isTold = [...Object.keys(write), ...gone].some((key) => !isApart(key));
+      const written = isTold ? crypto.randomUUID() : there[writtenKey];
+      const mark: Raw = isTold ? { [writtenKey]: written } : {};
+      const writes = Object.keys(write).length > 0;
       try {
-        if (Object.keys(write).length > 0) {
+        if (writes) {
           if (gone.length > 0) write[journalKey] = { remove: gone };
-          await area.set({ ...write, [versionKey]: { version: currentVersion } });
-        } else if (gone.length > 0) await area.remove(gone);
+          await area.set({ ...write, ...mark, [versionKey]: { version: currentVersion } });
+        } else if (gone.length > 0) await area.remove([...gone, ...Object.keys(mark)]); // needs no room
       } catch (problem) {
         // A browser may write and still complain: what stands decides.
-        if (!(await stand(write, gone).catch(() => false)))
+        if (!(await stand(writes ? { ...write, ...mark } : {}, gone).catch(() => false)))
           return { ok: false, reason: isFull(problem) ? 'keeping.full' : 'keeping.refused' };
       }
       // The values stand: should this fail, readers honour the journal and the next writer ends it.
-      if (write[journalKey]) await area.remove([...gone, journalKey]).catch(() => undefined);
-      cache.wrote({ ...write, ...Object.fromEntries(gone.map((key) => [key, undefined])) });
+      if (write[journalKey]) await succeeds(area.remove([...gone, journalKey]));
+      // Without a word of its own the next to decide reads everything again.
+      const isMarked = writes || !isTold || (await succeeds(area.set(mark)));
+      const news = { ...write, ...Object.fromEntries(gone.map((key) => [key, undefined])) };
+      cache.wrote(news, there[writtenKey], isMarked ? written : undefined);
       const nearlyFull = (await bytes()) >= quota * nearlyFullFrom;
       return { ok: true, undo, ...(nearlyFull && { nearlyFull }) };
     });
@@ -245,6 +265,12 @@ export function createKeeper(
 
   return { remembered, change, photo, state, everything, copy, sweep, forget };
 }
+
+const succeeds = (doing: Promise<unknown>) =>
+  doing.then(
+    () => true,
+    () => false,
+  );
 
 /** Browsers say in words that there is no room. */
 const isFull = (problem: unknown) => /quota/i.test(String(problem));

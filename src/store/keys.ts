@@ -6,6 +6,9 @@ export const settingsKey = 'settings';
 /** Keys still to be removed by a change whose values are already written. */
 export const journalKey = 'journal';
 
+/** Which write was the last: a word of its own for each. */
+export const writtenKey = 'written';
+
 export const thingKey = (thing: Thing, id: string) => `${thing}:${id}`;
 export const readAsKey = (printed: string) => `read-as:${printed}`;
 export const photoKey = (photo: string) => `photo:${photo}`;

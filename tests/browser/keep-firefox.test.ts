@@ -39,7 +39,7 @@ describe.skipIf(!findFirefox())('Firefox', () => {
       Object.keys(await stored())
         .map((key) => key.split(':')[0])
         .toSorted();
-    await expect.poll(keys).toEqual(['heads', 'settings', 'store']);
+    await expect.poll(keys).toEqual(['heads', 'settings', 'store', 'written']);
   });
 
   it('loses nothing to two windows that write at once, and forgets everything', async () => {

@@ -41,6 +41,7 @@ describe('writing', () => {
       'settings',
       'sites:https://shop.example',
       'store',
+      'written',
     ]);
     const all = await keeper.remembered();
     expect(all.products.map(({ id }) => id)).toEqual(['p1', 'p2']);
@@ -75,6 +76,19 @@ describe('writing', () => {
       nearlyFull: true,
     });
     expect(await keeper.state()).toMatchObject({ nearlyFull: true, quota: 2000 });
+  });
+
+  it('takes a write that was refused for none, though what it would put stands there already', async () => {
+    const { area, held } = slowArea({}, { quota: 1500 });
+    const keeper = createKeeper(area, { now });
+    expect(await keeper.change([put('p1'), put('p2')])).toMatchObject({ ok: true });
+    await area.set({ filler: 'x'.repeat(1500 - (await area.getBytesInUse!(null)) - 10) });
+    const before = held();
+    const again = await keeper.change([put('p1'), { do: 'remove', thing: 'products', id: 'p2' }]);
+    expect(again).toEqual({ ok: false, reason: 'keeping.full' });
+    expect(held()).toEqual(before);
+    // A removal alone needs no room.
+    expect(await keeper.change([{ do: 'remove', thing: 'products', id: 'p2' }])).toMatchObject({ ok: true });
   });
 
   it('is undone by what it returns, whatever was done', async () => {
