@@ -27,7 +27,11 @@ async function stripOf(page: Page, good: (words: string) => boolean) {
   return until(async () => (await painted(page)).strip, good);
 }
 const pressInStrip = (page: Page, words: string) => act(page as unknown as AnyPage, `^${words}`);
-const stored = () => panel.evaluate(() => chrome.storage.local.get(null));
+/** All that is kept, but which write was the last. */
+const stored = async () => {
+  const { written: _, ...kept } = await panel.evaluate(() => chrome.storage.local.get(null));
+  return kept;
+};
 const goTo = async (place: string) => {
   await panel.bringToFront();
   await panel.click(`#tab-${place}`);
@@ -139,7 +143,7 @@ describe('a head, a product, a file', () => {
     expect(Object.keys(before).length).toBeGreaterThanOrEqual(4);
 
     await asks(panel, 'forget');
-    expect(await stored()).toEqual({});
+    expect(await panel.evaluate(() => chrome.storage.local.get(null))).toEqual({});
     expect(await panel.evaluate(() => chrome.storage.session.get(null))).toEqual({});
     await until(
       async () => panel.locator('text=My hair').count(),
