@@ -115,7 +115,7 @@ it(
       });
     await fill(await idOf(other));
     await says(new RegExp(goodOf(other)!.name), '.step-row'); // the panel knows
-    const keep = panel.getByLabel('Keep the products that stand in the steps now');
+    const keep = panel.getByLabel('Keep the products that are in the steps now');
     await panel.locator('#build summary').first().click();
     await keep.check({ timeout: slow });
     const pinned = await built();
