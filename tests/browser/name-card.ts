@@ -4,10 +4,17 @@ import type { Page } from 'playwright-core';
 export async function openCard(page: Page): Promise<void> {
   const letters = () =>
     page.evaluate(() => {
-      const [name] = [...CSS.highlights.values()].flatMap((each) => [...each]);
-      const range = document.createRange();
-      range.setStart(name!.startContainer, name!.startOffset);
-      range.setEnd(name!.endContainer, name!.endOffset);
+      const names = [...CSS.highlights.values()].flatMap((each) =>
+        [...each].map((name) => {
+          const range = document.createRange();
+          range.setStart(name.startContainer, name.startOffset);
+          range.setEnd(name.endContainer, name.endOffset);
+          return range;
+        }),
+      );
+      // Lines are kept in the order they were drawn in, which a second drawing changes.
+      const [range] = names.sort((a, b) => a.compareBoundaryPoints(Range.START_TO_START, b));
+      if (!range) throw new Error('no name is underlined');
       scrollBy(0, range.getBoundingClientRect().y - innerHeight / 2);
       const { x, y, height } = range.getClientRects()[0]!;
       return { x: x + 4, y: y + height / 2 };
