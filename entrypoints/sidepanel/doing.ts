@@ -10,8 +10,8 @@ export function createDoing(state: State, asked: Ask, after: { drawSoon(): void;
   let nth = 0;
   let toldFull = false;
 
-  function say(words: string, canUndo = false) {
-    const said = { words, canUndo, nth: ++nth, fresh: true };
+  function say(words: string, undo?: string) {
+    const said = { words, ...(undo && { undo }), nth: ++nth, fresh: true };
     state.said = said;
     setTimeout(() => {
       said.fresh = false;
@@ -28,21 +28,18 @@ export function createDoing(state: State, asked: Ask, after: { drawSoon(): void;
       return acted;
     }
     const came = cameOf(acted, state.t);
-    if (came) say(came.words, came.undo !== undefined);
+    if (came) say(came.words, came.undo);
     return acted;
   }
 
   return {
-    say,
+    say: (words: string) => say(words),
     act(act: Act) {
       const sent = act.act === 'change' ? { ...act, changes: carrying(state.remembered, act.changes) } : act;
       const { tab } = state;
       return tell(asked('act', { act: sent, id: crypto.randomUUID(), ...(tab && { tab: tab.id }) }));
     },
-    async undo() {
-      const last = state.undos.at(-1);
-      return last !== undefined && (await tell(asked('undo', { key: last.key }))).ok;
-    },
+    undo: async (key: string) => (await tell(asked('undo', { key }))).ok,
     async forget() {
       const done = await asked('forget', null).then(
         () => true,

@@ -86,10 +86,10 @@ export type World = {
   act(act: Act): Promise<Acted>;
   /** Changes that need no words; what could not be kept is said. */
   change(...changes: Change[]): Promise<Acted>;
-  /** Takes back the last act of this session, or false when there is none. */
-  undo(): Promise<boolean>;
-  /** Says something to the reader (live region); `canUndo` offers to take the last act back. */
-  say(words: string, canUndo?: boolean): void;
+  /** Takes back the act whose undo has this key; false when it could not. */
+  undo(key: string): Promise<boolean>;
+  /** Says something to the reader (live region). */
+  say(words: string): void;
   go(place: PlaceName, detail?: Detail): void;
   /** What `go` was given, for the place in view. */
   detail?: Detail;

@@ -49,18 +49,17 @@ export async function keptWorld(over: Partial<World> = {}, start: Change[] = [])
         return carrying(remembered, decided.changes);
       });
       if (!outcome.ok) return outcome;
-      undos.push(outcome.undo!);
+      const undo = String(undos.push(outcome.undo!) - 1);
       await after();
       const { say } = decided;
-      if (say) world().say(translator('en')(say.key, say.values), true);
-      return { ok: true };
+      if (say) world().say(translator('en')(say.key, say.values));
+      return { ok: true, undo };
     },
     change: (...changes) => world().act({ act: 'change', changes }),
-    undo: async () => {
-      const last = undos.pop();
-      if (last) await keeper.change(last);
+    undo: async (key) => {
+      await keeper.change(undos[Number(key)]!);
       await after();
-      return Boolean(last);
+      return true;
     },
     say: (words) => said.push(words),
     go: () => undefined,
@@ -74,6 +73,8 @@ export async function keptWorld(over: Partial<World> = {}, start: Change[] = [])
     said,
     saved,
     remembered: () => remembered,
+    /** Takes the newest act back, as its words in the panel would. */
+    takeBack: () => world().undo(String(undos.length - 1)),
     onDraw: (how: (world: World) => void) => {
       draw = how;
       draw(world());

@@ -58,7 +58,7 @@ it('a good file shows what would change, is taken in, and undone', async () => {
   await press('button', 'Save everything as a file');
   const file = other.saved[0]!.content as string;
   render(null, document.body);
-  const { remembered, world, said } = await open([
+  const { remembered, said, takeBack } = await open([
     { do: 'put', thing: 'heads', value: madeHead({ id: 'ash', name: 'Ash' }) },
   ]);
   await pick(file);
@@ -72,7 +72,7 @@ it('a good file shows what would change, is taken in, and undone', async () => {
   expect(said.at(-1)).toBe('The file was imported.');
   expect(remembered().heads.map(({ name }) => name)).toEqual(['Wren']);
   await expect.poll(text).toContain('Save the copy from before the last import');
-  await act(async () => void (await world().undo()));
+  await act(async () => void (await takeBack()));
   expect(remembered().heads.map(({ name }) => name)).toEqual(['Ash']);
   expect(remembered().products).toEqual([]);
 });

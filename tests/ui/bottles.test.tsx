@@ -35,7 +35,7 @@ async function openNew() {
 const area = () => document.querySelector('textarea')!;
 
 it('is typed with the names of the dictionary, kept like one from a page, and taken back', async () => {
-  const { remembered, world } = await openNew();
+  const { remembered, takeBack } = await openNew();
   await type('Name', 'Grey Heron Gel');
   await choose('Kind', 'gel');
   await type('Ingredient list', 'Aqua, Glyceri');
@@ -56,7 +56,7 @@ it('is typed with the names of the dictionary, kept like one from a page, and ta
       labels: [{ text: 'Aqua, Glycerin, Hydrolyzed Wheat Protein,' }],
     },
   ]);
-  await act(async () => void (await world().undo()));
+  await act(async () => void (await takeBack()));
   expect(remembered().products).toEqual([]);
 });
 
@@ -112,7 +112,7 @@ async function meet(page: Met, product: object = nameless) {
 }
 
 it('met on a page under another name, it is made one on a press: the page’s name, one undo', async () => {
-  const { remembered, world, said } = await meet(met());
+  const { remembered, said, takeBack } = await meet(met());
   expect(text()).toContain('green bottle, which you typed in, has this very list.');
   await press('button', 'Yes, merge them');
   expect(said.at(-1)).toBe('Drift Cream and what you typed in are one product now.');
@@ -130,7 +130,7 @@ it('met on a page under another name, it is made one on a press: the page’s na
   expect(remembered().routines[0]!.steps[0]!.product).toBe('bottle');
   // From now on the page knows it.
   expect(document.querySelector('.card')).toBeNull();
-  await act(async () => void (await world().undo()));
+  await act(async () => void (await takeBack()));
   expect(remembered().products[0]).toMatchObject({ name: 'green bottle', sources: [] });
 });
 

@@ -90,7 +90,7 @@ export function fakeWorld(over: Partial<World> = {}): { world: World; told: Told
       const now = world.now?.() ?? world.today;
       const { changes, say } = decide(act, { remembered: world.remembered, practice: world.practice, now });
       told.changes.push(...changes);
-      if (say) world.say(world.t(say.key, say.values), true);
+      if (say) world.say(world.t(say.key, say.values));
       return { ok: true, ...(say && { say }) };
     },
     change: (...changes) => world.act({ act: 'change', changes }),

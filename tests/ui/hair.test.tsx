@@ -173,7 +173,7 @@ describe('the stretch test', () => {
 
 describe('the avoid list', () => {
   it('takes names and families, remembers reactions with their caution, and not twice', async () => {
-    const { remembered, said, world } = await open([put(madeHead({ avoid: [] }))]);
+    const { remembered, said, takeBack } = await open([put(madeHead({ avoid: [] }))]);
     await press('button', /^Add$/);
     expect(text()).toContain('Write a name or choose a family first');
     await type('Name on the label', 'Isopropyl Alcohol');
@@ -191,7 +191,7 @@ describe('the avoid list', () => {
     await press('button[aria-label="Remove Isopropyl Alcohol"]', '×');
     expect(remembered().heads[0]!.avoid).toHaveLength(1);
     expect(said.at(-1)).toContain('off the list');
-    await act(async () => void (await world().undo()));
+    await act(async () => void (await takeBack()));
     expect(remembered().heads[0]!.avoid).toHaveLength(2);
   });
 });
@@ -236,7 +236,7 @@ describe('several heads', () => {
       { do: 'put', thing: 'routines', value: madeRoutine({ head: 'ash' }) },
       { do: 'put', thing: 'log', value: madeLog({ head: 'ash' }) },
     ];
-    const { remembered, world } = await open(start);
+    const { remembered, takeBack } = await open(start);
     expect(text()).toContain('Protein suits Wren');
     await press('.heads button', 'Ash');
     expect(remembered().settings.headInUse).toBe('ash');
@@ -244,7 +244,7 @@ describe('several heads', () => {
     await press('button', 'Remove Ash');
     await press('button', 'Yes, remove');
     expect(remembered()).toMatchObject({ heads: [{ id: 'wren' }], routines: [], log: [] });
-    await act(async () => void (await world().undo()));
+    await act(async () => void (await takeBack()));
     expect(remembered().heads).toHaveLength(2);
     expect(remembered().routines).toHaveLength(1);
     expect(remembered().log).toHaveLength(1);

@@ -205,7 +205,7 @@ describe('the one change a wash day speaks for', () => {
     }),
   ];
   it('is shown with its reason before it is done, done in one press, and taken back', async () => {
-    const { remembered, world, said } = await open(start);
+    const { remembered, said, takeBack } = await open(start);
     expect(text()).toContain('The wash day felt rough or brittle. One day is little to go by');
     expect(text()).toContain(
       'Protein at every wash can make hair rough or brittle. One change to try in Sunday:',
@@ -217,7 +217,7 @@ describe('the one change a wash day speaks for', () => {
     expect(said.at(-1)).toBe('Sunday is changed. See how the next wash day feels.');
     expect(document.querySelector('#lesson')).toBeNull();
     expect(text()).toContain('Something was changed after this day.');
-    await act(async () => void (await world().undo()));
+    await act(async () => void (await takeBack()));
     await settle();
     expect(remembered().routines[0]!.steps[0]!.product).toBe('wheat');
     expect(document.querySelector('#lesson')).not.toBeNull();

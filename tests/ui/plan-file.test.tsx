@@ -91,11 +91,11 @@ describe('a plan from someone', () => {
     expect(remembered().settings.routineInUse).toBe(kept!.id);
   });
   it('is kept as it is, and taken back whole', async () => {
-    const { remembered, world } = await open([put('heads', me)]);
+    const { remembered, takeBack } = await open([put('heads', me)]);
     await pick(plan);
     await press('button', 'Keep it as it is');
     expect(remembered().routines[0]!.steps).toHaveLength(3);
-    await act(async () => void (await world().undo()));
+    await act(async () => void (await takeBack()));
     expect(remembered()).toMatchObject({ routines: [], products: [] });
   });
   it('that is none is told in a sentence', async () => {

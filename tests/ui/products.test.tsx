@@ -145,7 +145,7 @@ describe('one product', () => {
   });
 
   it('is removed with one undo for it and its steps', async () => {
-    const { remembered, world } = await open(
+    const { remembered, takeBack } = await open(
       [put(madeProduct()), { do: 'put', thing: 'routines', value: madeRoutine() }],
       { detail: { product: 'p1' } },
     );
@@ -153,7 +153,7 @@ describe('one product', () => {
     await press('button[aria-label^="Remove Tidepool"]', 'Remove');
     expect(remembered().products).toEqual([]);
     expect(remembered().routines[0]!.steps[0]).not.toHaveProperty('product');
-    await act(async () => void (await world().undo()));
+    await act(async () => void (await takeBack()));
     expect(remembered().products).toHaveLength(1);
     expect(remembered().routines[0]!.steps[0]!.product).toBe('p1');
   });

@@ -115,7 +115,7 @@ describe('findings and suggestions', () => {
     expect(document.querySelector('[data-step="s2"] .note')).toBeNull();
   });
   it('one press takes the smallest change, and it can be taken back', async () => {
-    const { remembered, now } = await open();
+    const { remembered, takeBack } = await open();
     expect(document.querySelector('#suggestions')!.textContent).toContain(
       'gel: Invented free-gel instead of Invented wheat-gel.',
     );
@@ -123,12 +123,12 @@ describe('findings and suggestions', () => {
     expect(remembered().routines[0]!.steps[2]!.product).toBe('free-gel');
     expect(text()).toContain('Nothing is too much and nothing is missing.');
     expect(document.querySelector('#suggestions')).toBeNull();
-    await act(async () => void (await now().undo()));
+    await act(async () => void (await takeBack()));
     await settle();
     expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
   });
   it('one line alone: what it would change is shown first, the changed row is marked, and it can be taken back', async () => {
-    const { remembered, now } = await open();
+    const { remembered, takeBack } = await open();
     await press('#suggestions button', 'Swap');
     expect(document.querySelector('#suggestions')!.textContent).toContain(
       'By itself this makes the day better.',
@@ -141,7 +141,7 @@ describe('findings and suggestions', () => {
     expect(remembered().routines[0]!.steps[2]!.product).toBe('free-gel');
     expect(document.querySelector('.step-row.changed')!.textContent).toContain('changed just now');
     expect(document.querySelectorAll('.step-row.changed')).toHaveLength(1);
-    await act(async () => void (await now().undo()));
+    await act(async () => void (await takeBack()));
     await settle();
     expect(remembered().routines[0]!.steps[2]!.product).toBe('wheat-gel');
   });

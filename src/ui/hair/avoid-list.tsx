@@ -56,18 +56,18 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
     const word = avoidWord(t, avoid);
     if (head.avoid.some((each) => avoidWord(t, each).toLowerCase() === word.toLowerCase()))
       return setError(t('hair.avoid.already'));
-    if (!(await carryOut(world, keepHead(world.remembered, { ...head, avoid: [...head.avoid, avoid] }))))
-      return;
+    const said = { key: 'hair.avoid.added', values: { what: word } };
+    const added = { ...head, avoid: [...head.avoid, avoid] };
+    if (!(await carryOut(world, keepHead(world.remembered, added, said)))) return;
     setName('');
     setFamily(undefined);
     setReacted(false);
     setError(undefined);
-    world.say(t('hair.avoid.added', { what: word }), true);
   };
-  const remove = async (avoid: Avoid) => {
+  const remove = (avoid: Avoid) => {
     const rest = head.avoid.filter(({ id }) => id !== avoid.id);
-    if (await carryOut(world, keepHead(world.remembered, { ...head, avoid: rest })))
-      world.say(t('hair.avoid.removed', { what: avoidWord(t, avoid) }), true);
+    const said = { key: 'hair.avoid.removed', values: { what: avoidWord(t, avoid) } };
+    void carryOut(world, keepHead(world.remembered, { ...head, avoid: rest }, said));
   };
   return (
     <Card title={t('hair.avoid')}>

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { densities, type Head, scalps, shapes, waters } from '../../core/hair/head.ts';
-import { keepHead } from '../../use/acts/heads.ts';
+import { keepHead, removeHead } from '../../use/acts/heads.ts';
 import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
@@ -85,22 +85,9 @@ export function MoreAbout({ world, head }: { world: World; head: Head }) {
   );
 }
 
-/** Removes a head with its routines and log in one change, so that one undo brings all of it back. */
 function RemoveHead({ world, head }: { world: World; head: Head }) {
-  const { t, remembered } = world;
+  const { t } = world;
   const [asking, setAsking] = useState(false);
-  const remove = async () => {
-    const { ok } = await world.change(
-      { do: 'remove', thing: 'heads', id: head.id },
-      ...remembered.routines
-        .filter((routine) => routine.head === head.id)
-        .map(({ id }) => ({ do: 'remove', thing: 'routines', id }) as const),
-      ...remembered.log
-        .filter((entry) => entry.head === head.id)
-        .map(({ id }) => ({ do: 'remove', thing: 'log', id }) as const),
-    );
-    if (ok) world.say(t('hair.removed', { name: head.name }), true);
-  };
   if (!asking)
     return (
       <div class="actions">
@@ -112,7 +99,9 @@ function RemoveHead({ world, head }: { world: World; head: Head }) {
   return (
     <div class="actions">
       <span>{t('hair.remove.sure', { name: head.name })}</span>
-      <Button onClick={remove}>{t('hair.remove.yes')}</Button>
+      <Button onClick={() => void carryOut(world, removeHead(world.remembered, head))}>
+        {t('hair.remove.yes')}
+      </Button>
       <Button onClick={() => setAsking(false)}>{t('hair.remove.no')}</Button>
     </div>
   );

@@ -34,13 +34,9 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
   const keep = async () => {
     if (!complete) return;
     const test: StretchTest = { id: world.newId(), date: world.today, ...complete };
-    const ok = await carryOut(
-      world,
-      keepHead(world.remembered, { ...head, stretch: [...head.stretch, test] }),
-    );
-    if (!ok) return;
-    setDraft(undefined);
-    world.say(t('hair.stretch.kept'), true);
+    const tested = { ...head, stretch: [...head.stretch, test] };
+    if (await carryOut(world, keepHead(world.remembered, tested, { key: 'hair.stretch.kept' })))
+      setDraft(undefined);
   };
   return (
     <Card
@@ -190,10 +186,9 @@ function History({ world, head }: { world: World; head: Head }) {
   const practice = world.practice.allowance.stretch;
   const date = new Intl.DateTimeFormat(t.lang, { dateStyle: 'medium', timeZone: 'UTC' });
   const newest = newestStretch(head);
-  const remove = async (test: StretchTest) => {
+  const remove = (test: StretchTest) => {
     const stretch = head.stretch.filter(({ id }) => id !== test.id);
-    if (await carryOut(world, keepHead(world.remembered, { ...head, stretch })))
-      world.say(t('hair.stretch.removed'), true);
+    void carryOut(world, keepHead(world.remembered, { ...head, stretch }, { key: 'hair.stretch.removed' }));
   };
   return (
     <section class="stack">

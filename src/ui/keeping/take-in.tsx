@@ -6,6 +6,7 @@ import type {
   ImportPlan,
   PanelStore,
 } from '../../store/files/panel-store.ts';
+import { carryOut } from '../carry-out.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Field } from '../parts/field.tsx';
@@ -37,10 +38,9 @@ export function TakeIn({ world, door }: { world: World; door: PanelStore }) {
     if (!file || !plan) return;
     // Planned anew: something may have been kept since the plan was shown.
     const { changes } = await door.plan(file, plan.how);
-    if (!(await world.change(...changes)).ok) return;
+    if (!(await carryOut(world, { changes, say: { key: 'keeping.import.done' } }))) return;
     setPlan(undefined);
     setFile(undefined);
-    world.say(t('keeping.import.done'), true);
   };
   return (
     <section class="stack">

@@ -1,12 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Use } from '../../core/names/entry.ts';
+import { type Brought, type Pasted, photoOf } from '../../use/pasted.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { TextField } from '../parts/field.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
-
-export type Pasted = { name: string; text: string; use?: Use };
 
 /** A list typed or pasted by the reader: from a paper label, a message, a photo read by their phone or here. */
 export function Paste(props: {
@@ -14,7 +13,7 @@ export function Paste(props: {
   onRead: (pasted: Pasted) => void;
   word?: string;
   /** Text that comes from elsewhere: it goes after what stands there. */
-  brought?: { text: string } | undefined;
+  brought?: Brought | undefined;
 }) {
   const { t } = props.world;
   const [name, setName] = useState('');
@@ -22,9 +21,13 @@ export function Paste(props: {
   const [use, setUse] = useState<Use | 'unknown'>('unknown');
   const [tried, setTried] = useState(false);
   const { brought } = props;
+  const [allBrought, setAllBrought] = useState<Brought[]>([]);
   useEffect(() => {
-    if (brought) setText((there) => (there.trim() ? `${there.trim()},\n${brought.text}` : brought.text));
+    if (!brought) return;
+    setText((there) => (there.trim() ? `${there.trim()},\n${brought.text}` : brought.text));
+    setAllBrought((all) => [...all, brought]);
   }, [brought]);
+  const photo = photoOf(allBrought, text);
   return (
     <form
       class="stack"
@@ -36,6 +39,7 @@ export function Paste(props: {
             name: name.trim() || t('panel.paste.unnamed'),
             text: text.trim(),
             ...(use !== 'unknown' && { use }),
+            ...(photo && { photo }),
           });
       }}
     >

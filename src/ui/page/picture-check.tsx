@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type NameToCheck, namesToCheck, problemOf, putRight } from '../../core/picture/check-names.ts';
+import type { Brought } from '../../use/pasted.ts';
 import { smallPhoto } from '../log/photo.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -16,7 +17,7 @@ export function PictureCheck(props: {
   world: World;
   name: string;
   read: PictureShown;
-  onTake: (text: string, photo?: string) => void;
+  onTake: (taken: Brought) => void;
   onDrop: () => void;
 }) {
   const { world, read } = props;
@@ -42,7 +43,7 @@ export function PictureCheck(props: {
   const take = async (text: string) => {
     const photo = keep ? await smallPhoto(read.file).catch(() => undefined) : undefined;
     if (keep && !photo) world.say(t('log.photo.wrong'));
-    props.onTake(text, photo);
+    props.onTake({ text, ...(photo && { photo }) });
   };
   const names = namesToCheck(reading, read);
   const doubtful = names.filter(({ doubt }) => doubt).length;

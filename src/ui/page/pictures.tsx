@@ -1,4 +1,5 @@
 import { useEffect, useId } from 'preact/hooks';
+import type { Brought } from '../../use/pasted.ts';
 import { Button } from '../parts/button.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
@@ -6,11 +7,7 @@ import { PictureCheck } from './picture-check.tsx';
 import type { PicturesInHand } from './use-pictures.ts';
 
 /** Photos of labels, chosen, dropped or pasted, and pictures of the page: read, and shown for checking. */
-export function Pictures(props: {
-  world: World;
-  inHand: PicturesInHand;
-  onTake: (text: string, photo?: string) => void;
-}) {
+export function Pictures(props: { world: World; inHand: PicturesInHand; onTake: (taken: Brought) => void }) {
   const { world, inHand } = props;
   const { t } = world;
   const { items } = inHand;
@@ -97,9 +94,9 @@ export function Pictures(props: {
             world={world}
             name={name}
             read={read}
-            onTake={(text, photo) => {
+            onTake={(taken) => {
               inHand.drop(nth);
-              props.onTake(text, photo);
+              props.onTake(taken);
             }}
             onDrop={() => inHand.drop(nth)}
           />

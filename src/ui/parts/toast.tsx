@@ -2,8 +2,8 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { World } from '../world.ts';
 import { Button } from './button.tsx';
 
-/** `fresh` within the press that it comes of, which may lead to another place. */
-export type Said = { words: string; canUndo: boolean; nth: number; fresh?: boolean };
+/** `undo` is the key of what takes back the act it tells of; `fresh` within the press, which may lead to another place. */
+export type Said = { words: string; undo?: string; nth: number; fresh?: boolean };
 
 /**
  * What `world.say` said: read aloud by screen readers, shown at the foot. One that can be taken back stays
@@ -17,12 +17,12 @@ export function Toast(props: {
   const { said, world } = props;
   const { t } = world;
   const nth = said?.nth;
-  const canUndo = said?.canUndo;
+  const undo = said?.undo;
   useEffect(() => {
-    if (nth === undefined || canUndo) return;
+    if (nth === undefined || undo) return;
     const timer = setTimeout(props.onDismiss, 8000);
     return () => clearTimeout(timer);
-  }, [nth, canUndo]);
+  }, [nth, undo]);
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // What was being used stays in view above it.
@@ -32,9 +32,9 @@ export function Toast(props: {
     const { top } = used.getBoundingClientRect();
     if (below > 0 && top < innerHeight) scrollBy(0, below + 8);
   }, [nth]);
-  const takeBack = () => {
+  const takeBack = (key: string) => {
     props.onDismiss();
-    void world.undo();
+    void world.undo(key);
   };
   return (
     <div class="toast-place" ref={place}>
@@ -43,7 +43,7 @@ export function Toast(props: {
       </div>
       {said && (
         <div class="toast-actions">
-          {said.canUndo && <Button onClick={takeBack}>{t('shell.undo')}</Button>}
+          {undo && <Button onClick={() => takeBack(undo)}>{t('shell.undo')}</Button>}
           <Button look="quiet" onClick={props.onDismiss}>
             {t('shell.dismiss')}
           </Button>

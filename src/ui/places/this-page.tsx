@@ -1,11 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { FoundText, ListRef } from '../../contract/messages.ts';
-import { type ProductFacts, usualUse } from '../../core/product/product.ts';
+import { usualUse } from '../../core/product/product.ts';
 import { hostOf } from '../../use/acts/sites.ts';
 import { metOnPage } from '../../use/judge/met-product.ts';
+import { type Brought, metPasted, type Pasted } from '../../use/pasted.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { LookUp } from '../page/look-up.tsx';
-import { Paste, type Pasted } from '../page/paste.tsx';
+import { Paste } from '../page/paste.tsx';
 import { Pictures } from '../page/pictures.tsx';
 import { ReachCard } from '../page/reach-card.tsx';
 import { usePictures } from '../page/use-pictures.ts';
@@ -22,10 +23,8 @@ const keyOf = ({ frame, id }: ListRef) => `${frame} ${id}`;
 /** The reading of the tab in view, or of a list the reader pasted. */
 export function ThisPagePlace({ world }: { world: World }) {
   const { t, page, reach, remembered } = world;
-  const [pasted, setPasted] = useState<(Pasted & Pick<ProductFacts, 'kind'>) | undefined>();
-  /** A photo of what is pasted that the reader wishes to keep with the product. */
-  const [photo, setPhoto] = useState<string | undefined>();
-  const [taken, setTaken] = useState<{ text: string } | undefined>();
+  const [pasted, setPasted] = useState<Pasted | undefined>();
+  const [taken, setTaken] = useState<Brought | undefined>();
   const inHand = usePictures(world);
   const ofPage = world.detail && 'picture' in world.detail ? world.detail.picture : undefined;
   useEffect(() => {
@@ -56,34 +55,25 @@ export function ThisPagePlace({ world }: { world: World }) {
     if (!(await reach?.[what]())) world.say(t('panel.none.not-let'));
     else if (what === 'pickList') world.say(t('panel.none.picking'));
   };
-  if (pasted)
+  if (pasted) {
+    const { name, text, photo } = pasted;
     return (
       <>
         <h2>{t('panel.paste.title')}</h2>
         <div class="actions">
-          <Button
-            onClick={() => {
-              setPasted(undefined);
-              setPhoto(undefined);
-            }}
-          >
-            {t('panel.paste.done')}
-          </Button>
+          <Button onClick={() => setPasted(undefined)}>{t('panel.paste.done')}</Button>
         </div>
         <ListReading
           key={pasted.text}
           world={world}
-          met={{ text: pasted.text, facts: pasted, ...(photo && { photo }) }}
+          met={metPasted(pasted)}
           onKind={(kind) =>
-            setPasted({
-              text: pasted.text,
-              name: pasted.name,
-              ...(kind ? { kind, use: usualUse[kind] } : {}),
-            })
+            setPasted({ name, text, ...(photo && { photo }), ...(kind && { kind, use: usualUse[kind] }) })
           }
         />
       </>
     );
+  }
   return (
     <>
       <h2>{t('shell.place.this-page')}</h2>
@@ -140,9 +130,8 @@ export function ThisPagePlace({ world }: { world: World }) {
           <Pictures
             world={world}
             inHand={inHand}
-            onTake={(text, kept) => {
-              setTaken({ text });
-              if (kept) setPhoto(kept);
+            onTake={(brought) => {
+              setTaken(brought);
               world.say(t('panel.picture.taken'));
             }}
           />

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { bringsFor } from '../../core/amounts/brings.ts';
+import type { Said } from '../../core/judge/finding.ts';
 import type { LabelText, Product } from '../../core/product/product.ts';
 import { plainLabel } from '../../core/product/same-product.ts';
 import { sumsOf } from '../describe/sums.ts';
@@ -16,8 +17,10 @@ const seen = ({ t }: World, { url, seen: when }: LabelText) =>
     ? t('products.label.seen-at', { date: dayWords(t, when), shop: shopOf(url) })
     : t('products.label.typed', { date: dayWords(t, when) });
 
+type Props = { world: World; product: Product; onKeep: (product: Product, say?: Said) => void };
+
 /** The newest label with its reading, what changed from the one before, and every earlier one. */
-export function LabelHistory(props: { world: World; product: Product; onKeep: (product: Product) => void }) {
+export function LabelHistory(props: Props) {
   const { world, product, onKeep } = props;
   const { t } = world;
   const [now, before] = product.labels;
@@ -58,7 +61,7 @@ export function LabelHistory(props: { world: World; product: Product; onKeep: (p
   );
 }
 
-function NewLabel(props: { world: World; product: Product; onKeep: (product: Product) => void }) {
+function NewLabel(props: Props) {
   const { world, product, onKeep } = props;
   const { t } = world;
   const [text, setText] = useState('');
@@ -71,8 +74,8 @@ function NewLabel(props: { world: World; product: Product; onKeep: (product: Pro
     if (product.labels[0] && plainLabel(product.labels[0].text) === plainLabel(written))
       return setError(t('products.label.same'));
     const labels = product.labels.filter((label) => plainLabel(label.text) !== plainLabel(written));
-    onKeep({ ...product, labels: [{ text: written, seen: world.now?.() ?? world.today }, ...labels] });
-    if (!first) world.say(t('products.label.added'), true);
+    const label = { text: written, seen: world.now?.() ?? world.today };
+    onKeep({ ...product, labels: [label, ...labels] }, first ? undefined : { key: 'products.label.added' });
     setText('');
   };
   return (

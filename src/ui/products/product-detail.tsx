@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { bringsFor } from '../../core/amounts/brings.ts';
+import type { Said } from '../../core/judge/finding.ts';
 import type { Use } from '../../core/names/entry.ts';
 import { type Product, productKinds, usualUse } from '../../core/product/product.ts';
 import { isSameProduct } from '../../core/product/same-product.ts';
@@ -8,6 +9,7 @@ import { dropPicture } from '../../use/acts/products.ts';
 import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
+import { carryOut } from '../carry-out.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { KeptPhoto } from '../log/photo-field.tsx';
 import { ListActions } from '../page/list-actions.tsx';
@@ -30,7 +32,11 @@ type Props = { world: World; product: Product; onClose: () => void };
 /** All that is kept of one product; kind, use and the rest can be corrected. */
 export function ProductDetail({ world, product, onClose }: Props) {
   const { t, remembered } = world;
-  const keep = (changed: Product) => void world.change({ do: 'put', thing: 'products', value: changed });
+  const keep = (changed: Product, say?: Said) =>
+    void carryOut(world, {
+      changes: [{ do: 'put', thing: 'products', value: changed }],
+      ...(say && { say }),
+    });
   const [label] = product.labels;
   const held = judgeKept(world, product);
   const remove = async () => {

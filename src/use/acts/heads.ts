@@ -21,3 +21,17 @@ export const keepHead = ({ heads }: Remembered, head: Head, say?: Said): Decided
   ],
   ...(say && { say }),
 });
+
+/** Removes a head with its routines and log in one change, so that one undo brings all of it back. */
+export const removeHead = ({ routines, log }: Remembered, { id, name }: Head): Decided => ({
+  changes: [
+    { do: 'remove', thing: 'heads', id },
+    ...routines
+      .filter((routine) => routine.head === id)
+      .map((routine) => ({ do: 'remove', thing: 'routines', id: routine.id }) as const),
+    ...log
+      .filter((entry) => entry.head === id)
+      .map((entry) => ({ do: 'remove', thing: 'log', id: entry.id }) as const),
+  ],
+  say: { key: 'hair.removed', values: { name } },
+});

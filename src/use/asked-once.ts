@@ -1,0 +1,25 @@
+type Question<T> = { by: readonly unknown[]; answer: Promise<T>; known?: { value: T } };
+
+/** Keeps the newest question with its answer: it is asked once, however many ask it, while all it goes by stays. */
+export function createAskedOnce<T>() {
+  let newest: Question<T> | undefined;
+  const find = (by: readonly unknown[]) =>
+    newest && by.length === newest.by.length && by.every((each, at) => each === newest?.by[at])
+      ? newest
+      : undefined;
+
+  return {
+    /** Its answer where that has come. */
+    known: (by: readonly unknown[]): { value: T } | undefined => find(by)?.known,
+    answer(by: readonly unknown[], ask: () => Promise<T>): Promise<T> {
+      const question: Question<T> = find(by) ?? { by, answer: ask() };
+      if (question !== newest) {
+        newest = question;
+        void question.answer.then((value) => {
+          question.known = { value };
+        });
+      }
+      return question.answer;
+    },
+  };
+}
