@@ -1,11 +1,8 @@
 import type { RememberedParts, Stamps } from '../../src/store/parts.ts';
 import { isUndoKey, undosIn } from '../../src/store/undo-stack.ts';
-import { bestLanguage, wordsFor } from '../../src/ui/words/languages.ts';
+import type { State } from '../../src/ui/panel/state.ts';
+import { wordsIn } from '../../src/ui/words/languages.ts';
 import { asOfNow } from '../../src/use/as-of-now.ts';
-import type { State } from './state.ts';
-
-/** A file of the extension itself: no network. */
-const readWords = async (url: string) => (await fetch(url)).json();
 
 /** Keeps the panel's view of what is remembered, in the reader's language, and of what can be undone. */
 export function followStore(
@@ -28,9 +25,7 @@ export function followStore(
     } catch {
       on.failed();
     }
-    const language = bestLanguage([state.remembered.settings.language, browser.i18n.getUILanguage()]);
-    if (state.t.lang !== language)
-      state.t = await wordsFor(language, (of) => readWords(browser.runtime.getURL(`/words/${of}.json`)));
+    state.t = await wordsIn(browser, state.remembered.settings);
     state.loaded = true;
     on.drawSoon();
   });

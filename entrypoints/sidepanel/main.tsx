@@ -1,6 +1,7 @@
+import type { PanelState } from '../../src/ui/panel/state.ts';
 import { rootOf } from '../../src/ui/root.tsx';
 import { loadOthers, loadPlace, Shell } from '../../src/ui/shell.tsx';
-import { livePanel, type PanelState } from './live-world.ts';
+import { livePanel } from './live-world.ts';
 
 const draw = rootOf<PanelState>(document.body, ({ world, place, said }) => (
   <Shell world={world} place={place} said={said} onDismiss={panel.dismiss} />

@@ -1,7 +1,9 @@
 import type { Reach } from '../../src/ui/world.ts';
+import { grantedBy } from '../../src/use/reach/granted.ts';
 
-const everywhere = 'https://*/*';
 const patternOf = (origin: string) => `${origin}/*`;
+const patternFor = (what: string, origin?: string) =>
+  what === 'everywhere' ? 'https://*/*' : patternOf(origin ?? 'https://*');
 
 /** What the browser lets us read, as it stands now. */
 export async function reachOf(
@@ -9,10 +11,9 @@ export async function reachOf(
   url: string | undefined,
   toTab: (name: 'read-tab' | 'pick-list' | 'closed-parts') => Promise<unknown>,
 ): Promise<Reach> {
-  const held = (await permissions.getAll()).origins ?? [];
+  const { everywhere, origins } = grantedBy((await permissions.getAll()).origins ?? []);
   const origin = url && /^https?:/.test(url) ? new URL(url).origin : undefined;
-  const all = held.some((each) => each === everywhere || each === '<all_urls>' || each === '*://*/*');
-  const one = held.filter((each) => /^https?:\/\/[^*]+\/\*$/.test(each)).map((each) => each.slice(0, -2));
+  const granted = () => origin !== undefined && permissions.contains({ origins: [patternOf(origin)] });
   const done = (asked: Promise<unknown>) =>
     asked.then(
       () => true,
@@ -20,21 +21,18 @@ export async function reachOf(
     );
   return {
     ...(origin && { origin }),
-    here: all || (origin !== undefined && (await permissions.contains({ origins: [patternOf(origin)] }))),
-    everywhere: all,
-    origins: one,
+    here: everywhere || (await granted()),
+    everywhere,
+    origins,
     // Straight from the click: nothing may be awaited before the browser is asked.
-    allow: (what) =>
-      permissions.request({
-        origins: [what === 'everywhere' ? everywhere : patternOf(origin ?? 'https://*')],
-      }),
-    withdraw: (what) =>
-      permissions.remove({ origins: [what === 'everywhere' ? everywhere : patternOf(what)] }),
+    allow: (what) => permissions.request({ origins: [patternFor(what, origin)] }),
+    withdraw: (what) => permissions.remove({ origins: [patternFor(what, what)] }),
     readNow: () => done(toTab('read-tab')),
     pickList: () => done(toTab('pick-list')),
     closedParts: () =>
-      toTab('closed-parts')
-        .then((names) => names as string[])
-        .catch(() => []),
+      toTab('closed-parts').then(
+        (names) => names as string[],
+        () => [],
+      ),
   };
 }

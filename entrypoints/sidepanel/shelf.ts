@@ -1,5 +1,5 @@
+import type { Ask } from '../../src/contract/messages.ts';
 import type { World } from '../../src/ui/world.ts';
-import type { Ask } from './asked.ts';
 
 /** The shelf of the tab in view. */
 export const shelfOf = (tab: number, asked: Ask, save: World['save']): NonNullable<World['shelf']> => ({

@@ -1,16 +1,14 @@
 import { practice } from '../../dictionary/practice.ts';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
+import type { Ask } from '../../src/contract/messages.ts';
 import { removedOf } from '../../src/store/undo-stack.ts';
+import type { Doing } from '../../src/ui/panel/doing.ts';
+import type { State } from '../../src/ui/panel/state.ts';
 import type { World } from '../../src/ui/world.ts';
 import { practiceOf, readOptionsOf } from '../../src/use/practice-of.ts';
 import type { readingCache } from '../../src/use/reading/reading-cache.ts';
 import { isoDay } from '../../src/use/today.ts';
-import type { Ask } from './asked.ts';
-import type { Doing } from './doing.ts';
-import { openStore, save } from './files.ts';
-import { picturesOf } from './pictures.ts';
-import { shelfOf } from './shelf.ts';
-import type { State } from './state.ts';
+import { throughBrowser } from './through-browser.ts';
 
 type Parts = {
   browser: typeof chrome;
@@ -24,41 +22,24 @@ type Parts = {
 };
 
 /** What the panel's places know and may do, as it is now. */
-export function worldOf({ browser, state, asked, doing, reading, go, ...parts }: Parts): World {
+export function worldOf({ browser, state, held, asked, doing, reading, go }: Parts): World {
+  const { t, remembered, page, detail, from, reach, undos } = state;
   return {
-    t: state.t,
-    practice: practiceOf(practice, state.remembered),
+    t,
+    practice: practiceOf(practice, remembered),
     sources,
     today: isoDay(new Date()),
     now: () => new Date().toISOString(),
-    remembered: state.remembered,
-    page: state.page,
+    remembered,
+    page,
     reading: (text, as) => reading(text, readOptionsOf(practice, state.remembered, as)),
-    close: (names) => asked('close', names).catch(() => names.map(() => [])),
-    lookUp: (typed) => asked('look-up', typed).catch(() => []),
-    act: doing.act,
-    change: (...changes) => doing.act({ act: 'change', changes }),
-    undo: doing.undo,
-    say: doing.say,
+    ...doing,
     go,
-    ...(state.detail && { detail: state.detail }),
-    ...(state.from && { from: state.from }),
-    save,
+    ...(detail && { detail }),
+    ...(from && { from }),
     newId: () => crypto.randomUUID(),
-    forget: doing.forget,
-    removed: removedOf(state.undos, state.remembered),
-    store: openStore,
-    ...(state.reach && { reach: state.reach }),
-    pictures: picturesOf(browser, () => state.tab?.id),
-    ...(state.tab && {
-      shelf: shelfOf(state.tab.id, asked, save),
-    }),
-    labelsMet: { count: () => asked('labels-met', null), forget: () => asked('forget-labels', null) },
-    ...(parts.held === undefined && {
-      openWide: () => {
-        const url = browser.runtime.getURL(`/sidepanel.html?tab=${state.tab?.id ?? ''}#${state.place}`);
-        void browser.tabs.create({ url });
-      },
-    }),
+    removed: removedOf(undos, remembered),
+    ...(reach && { reach }),
+    ...throughBrowser(browser, state, held, asked),
   };
 }

@@ -1,6 +1,7 @@
+import type { PanelState } from '../../src/ui/panel/state.ts';
 import { rootOf } from '../../src/ui/root.tsx';
 import { Welcome } from '../../src/ui/welcome/welcome.tsx';
-import { livePanel, type PanelState } from '../sidepanel/live-world.ts';
+import { livePanel } from '../sidepanel/live-world.ts';
 
 const draw = rootOf<PanelState>(document.body, ({ world, said }) => {
   const go: typeof world.go = (place) => location.assign(chrome.runtime.getURL(`/sidepanel.html#${place}`));

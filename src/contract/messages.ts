@@ -228,6 +228,9 @@ export async function ask<N extends MessageName>(
   return answered.value as Reply<N>;
 }
 
+/** Asks the background, wherever it is. */
+export type Ask = <N extends MessageName>(name: N, request: Request<N>) => Promise<Reply<N>>;
+
 export type Answers = {
   [N in MessageName]?: (
     request: Request<N>,

@@ -1,7 +1,5 @@
+import type { Box } from '../core/picture/join-lines.ts';
 import { fileOfDataUrl } from './data-url.ts';
-
-/** Left, top, width, height in pixels. */
-export type Box = [number, number, number, number];
 
 const ways = [
   ['image/webp', 0.8],
@@ -26,7 +24,9 @@ export async function smallPictureOf(
   boxIn: (width: number) => Box | undefined = () => undefined,
 ): Promise<string | undefined> {
   const picture = await createImageBitmap(fileOfDataUrl(data));
-  const [left, top, width, height] = boxIn(picture.width) ?? [0, 0, picture.width, picture.height];
+  const all = { left: 0, top: 0, right: picture.width, bottom: picture.height };
+  const { left, top, right, bottom } = boxIn(picture.width) ?? all;
+  const [width, height] = [right - left, bottom - top];
   const scale = Math.min(1, side / Math.max(width, height));
   const canvas = new OffscreenCanvas(
     Math.max(1, Math.round(width * scale)),

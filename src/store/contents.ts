@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import type { ReadAs } from '../core/reading/reading.ts';
 import { isApart, isThing, keyParts, settingsKey, thingKey } from './keys.ts';
 import {
-  defaultSettings,
+  nothingRemembered,
   type Reject,
   type Remembered,
   type Settings,
@@ -64,15 +64,7 @@ export function parsedKey(key: string, value: unknown, now: string): Parsed | un
 
 /** Parsed values → what is remembered, in its one order. */
 export function rememberedOf(items: Iterable<Parsed>): Remembered {
-  const remembered: Remembered = {
-    heads: [],
-    products: [],
-    routines: [],
-    log: [],
-    sites: [],
-    readAs: {},
-    settings: defaultSettings,
-  };
+  const remembered = nothingRemembered();
   const readAs = new Map<string, ReadAs[string]>(); // a name may be printed `__proto__`
   for (const item of items) {
     if (item.is === 'readAs') readAs.set(item.printed, item.name);

@@ -118,3 +118,14 @@ export const defaultSettings: Settings = {
   reach: 'press',
   welcomed: false,
 };
+
+/** What is remembered before anything is. */
+export const nothingRemembered = (): Remembered => ({
+  heads: [],
+  products: [],
+  routines: [],
+  log: [],
+  sites: [],
+  readAs: {},
+  settings: defaultSettings,
+});

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { followStore } from '../../entrypoints/sidepanel/follow-store.ts';
-import { stateAt } from '../../entrypoints/sidepanel/state.ts';
 import type { Remembered } from '../../src/store/remembered.ts';
+import { stateAt } from '../../src/ui/panel/state.ts';
 import { nothing } from '../ui/fake-world.ts';
 
 /** A browser whose store says that it changed when told to. */
@@ -21,7 +21,7 @@ const named = (Oakum: string) => ({ ...nothing, readAs: { Oakum } });
 
 it('what is asked for while it is being asked is what stands after, not before', async () => {
   const { browser, changed } = silentBrowser();
-  const state = stateAt('products');
+  const state = stateAt('products', nothing);
   let stored = named('before') as Remembered;
   const answers: (() => void)[] = [];
   const { recall } = followStore(browser, state, {

@@ -38,8 +38,13 @@ it('of the pictures in view the largest is told, or the one asked for, cut to th
   named!.getBoundingClientRect = at(5, 5, 70, 70);
   for (const each of [small, large, named]) each!.checkVisibility = () => true;
   Object.defineProperty(named, 'currentSrc', { value: 'https://shop.example/a.png' });
-  expect(arrived(pictureInView)(null)?.box).toEqual([0, 10, 200, 110]);
-  expect(arrived(pictureInView)('https://shop.example/a.png')?.box).toEqual([5, 5, 75, 75]);
+  expect(arrived(pictureInView)(null)?.box).toEqual({ left: 0, top: 10, right: 200, bottom: 110 });
+  expect(arrived(pictureInView)('https://shop.example/a.png')?.box).toEqual({
+    left: 5,
+    top: 5,
+    right: 75,
+    bottom: 75,
+  });
   expect(arrived(pictureInView)('https://shop.example/gone.png')).toBeNull();
 });
 

@@ -12,7 +12,12 @@ it.each([
   ['of two photos one after the other', [front, back], `${front.text},\n${back.text}`, 'back'],
   ['of which the second was deleted', [front, back], front.text, 'front'],
   ['of which only the first is kept', [front, { text: back.text }], `${front.text},\n${back.text}`, 'front'],
-  ['of another product, pasted over it', [front], 'Aqua, Glycerin, Cetyl Alcohol, Behentrimonium Chloride', undefined],
+  [
+    'of another product, pasted over it',
+    [front],
+    'Aqua, Glycerin, Cetyl Alcohol, Behentrimonium Chloride',
+    undefined,
+  ],
   ['that nobody wishes to keep', [{ text: front.text }], front.text, undefined],
   ['that was emptied', [front], '', undefined],
 ])('the photo goes with the label it shows: %s', (_, brought, text, photo) => {

@@ -1,6 +1,7 @@
 import { browser } from 'wxt/browser';
 import { type Seen, seenPicture } from '../../../src/page/alone/seen-picture.ts';
-import { type Box, smallPictureOf } from '../../../src/picture/small-picture.ts';
+import { inShot } from '../../../src/picture/in-shot.ts';
+import { smallPictureOf } from '../../../src/picture/small-picture.ts';
 import { mostOfPicture } from '../../../src/store/remembered.ts';
 
 const side = 96; // pixels: 48 of the panel's on a fine screen
@@ -22,11 +23,5 @@ export async function takePicture(tab: number, said: string | undefined): Promis
   const { active, windowId } = await browser.tabs.get(tab);
   if (!active) return undefined;
   const shot = await browser.tabs.captureVisibleTab(windowId, { format: 'png' });
-  return smallPictureOf(shot, side, mostOfPicture, (width) => boxOf(seen, width));
-}
-
-/** The picture's box in a shot of the view that is so many pixels wide. */
-function boxOf({ box, width }: Extract<Seen, { box: Box }>, shot: number): Box {
-  const scale = shot / width;
-  return box.map((each) => Math.round(each * scale)) as Box;
+  return smallPictureOf(shot, side, mostOfPicture, (width) => inShot(seen, width));
 }

@@ -1,5 +1,7 @@
-/** Pixels of a picture as a data URL, or where it stands in a view that is `width` wide: left, top, width, height. */
-export type Seen = { pixels: string } | { box: [number, number, number, number]; width: number };
+import type { Box } from '../../core/picture/join-lines.ts';
+
+/** Pixels of a picture as a data URL, or where it stands in a view that is `width` wide. */
+export type Seen = { pixels: string } | { box: Box; width: number };
 
 /**
  * Sent alone into the page: the product's picture, drawn small from what is loaded already. The one the page names,
@@ -47,6 +49,7 @@ export async function seenPicture(said: string | null, side: number): Promise<Se
   } catch {
     // Another site's pixels may not be read from a page; what is seen of them whole may be.
     const whole = at.left >= 0 && at.top >= 0 && at.right <= innerWidth && at.bottom <= innerHeight;
-    return whole ? { box: [at.left, at.top, at.width, at.height], width: innerWidth } : null;
+    const { left, top, right, bottom } = at;
+    return whole ? { box: { left, top, right, bottom }, width: innerWidth } : null;
   }
 }

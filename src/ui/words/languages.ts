@@ -31,6 +31,17 @@ export type LoadWords = (language: string) => Promise<Catalogue>;
 
 const known = new Map<string, Promise<Translate>>();
 
+type BrowserWords = {
+  i18n: { getUILanguage(): string };
+  runtime: { getURL(path: string): string };
+};
+
+/** Words in the reader's language: files of the extension itself, no network. */
+export const wordsIn = ({ i18n, runtime }: BrowserWords, { language }: { language?: string }) =>
+  wordsFor(bestLanguage([language, i18n.getUILanguage()]), async (of) =>
+    (await fetch(runtime.getURL(`/words/${of}.json`))).json(),
+  );
+
 /**
  * Words of a language as `bestLanguage` names it. English is always there; others are loaded when first asked
  * for and kept. A file that cannot be read leaves English.

@@ -1,8 +1,8 @@
-import type { PanelGo } from '../../src/contract/messages.ts';
-import { isPlace } from '../../src/ui/shell.tsx';
-import type { Detail, PlaceName } from '../../src/ui/world.ts';
-import { comparedMet } from '../../src/use/acts/pins.ts';
-import { metOnPage } from '../../src/use/judge/met-product.ts';
+import type { PanelGo } from '../../contract/messages.ts';
+import { comparedMet } from '../../use/acts/pins.ts';
+import { metOnPage } from '../../use/judge/met-product.ts';
+import { isPlace } from '../shell.tsx';
+import type { Detail, PlaceName } from '../world.ts';
 import type { Doing } from './doing.ts';
 import type { State } from './state.ts';
 

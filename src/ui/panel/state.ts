@@ -1,9 +1,9 @@
-import type { TabPage } from '../../src/contract/messages.ts';
-import { defaultSettings, type Remembered } from '../../src/store/remembered.ts';
-import type { Undo } from '../../src/store/undo-stack.ts';
-import type { Said } from '../../src/ui/parts/toast.tsx';
-import { english, type Translate, translator } from '../../src/ui/words/index.ts';
-import type { Detail, PlaceName, Reach } from '../../src/ui/world.ts';
+import type { TabPage } from '../../contract/messages.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import type { Undo } from '../../store/undo-stack.ts';
+import type { Said } from '../parts/toast.tsx';
+import { english, type Translate, translator } from '../words/index.ts';
+import type { Detail, PlaceName, Reach, World } from '../world.ts';
 
 /** What the panel knows at this moment; whoever changes it asks for a drawing. */
 export type State = {
@@ -22,20 +22,16 @@ export type State = {
   reach: Reach | undefined;
 };
 
-export const stateAt = (place: PlaceName): State => ({
+/** All that is drawn. */
+export type PanelState = { world: World; place: PlaceName; said: Said | undefined };
+
+/** As it begins at a place, before anything has come. */
+export const stateAt = (place: PlaceName, remembered: Remembered): State => ({
   place,
   detail: undefined,
   from: undefined,
   said: undefined,
-  remembered: {
-    heads: [],
-    products: [],
-    routines: [],
-    log: [],
-    sites: [],
-    readAs: {},
-    settings: defaultSettings,
-  },
+  remembered,
   loaded: false,
   undos: [],
   t: translator('en', english),

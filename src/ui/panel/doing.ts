@@ -1,8 +1,8 @@
-import type { Acted } from '../../src/contract/messages.ts';
-import { cameOf } from '../../src/ui/describe/came-of.ts';
-import type { Act } from '../../src/use/acts/acts.ts';
-import { carrying } from '../../src/use/acts/carry.ts';
-import type { Ask } from './asked.ts';
+import type { Acted, Ask } from '../../contract/messages.ts';
+import type { Change } from '../../store/remembered.ts';
+import type { Act } from '../../use/acts/acts.ts';
+import { carrying } from '../../use/acts/carry.ts';
+import { cameOf } from '../describe/came-of.ts';
 import type { State } from './state.ts';
 
 /** What the panel has done: the background does it, the panel says what came of it. */
@@ -32,12 +32,19 @@ export function createDoing(state: State, asked: Ask, after: { drawSoon(): void;
     return acted;
   }
 
+  function act(act: Act): Promise<Acted> {
+    const sent = act.act === 'change' ? { ...act, changes: carrying(state.remembered, act.changes) } : act;
+    const { tab } = state;
+    return tell(asked('act', { act: sent, id: crypto.randomUUID(), ...(tab && { tab: tab.id }) }));
+  }
+
   return {
     say: (words: string) => say(words),
-    act(act: Act) {
-      const sent = act.act === 'change' ? { ...act, changes: carrying(state.remembered, act.changes) } : act;
-      const { tab } = state;
-      return tell(asked('act', { act: sent, id: crypto.randomUUID(), ...(tab && { tab: tab.id }) }));
+    act,
+    change: (...changes: Change[]) => act({ act: 'change', changes }),
+    dismiss() {
+      state.said = undefined;
+      after.drawSoon();
     },
     undo: async (key: string) => (await tell(asked('undo', { key }))).ok,
     async forget() {
