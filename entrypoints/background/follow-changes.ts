@@ -1,21 +1,17 @@
-import { keyParts } from '../../src/store/keys.ts';
-import { concerns, type Stored } from '../../src/use/judge/concerns.ts';
-import { mayRead } from '../../src/use/judge/read-page.ts';
+import { type Stored, sitesIn, toldOf } from '../../src/use/judge/concerns.ts';
 import { makeMenus } from './menus.ts';
 import type { Parts } from './parts.ts';
 
 /** What is remembered may change what a strip says, where pages are read, and in which language. */
-export async function followChanges(changes: Stored, { keeper, tabPages, pages, reach, tell }: Parts) {
+export async function followChanges(changes: Stored, { keeper, tabPages, frames, reach, tell }: Parts) {
   const remembered = await keeper.remembered();
   for (const tab of await tabPages.tabs()) {
     const page = await tabPages.get(tab);
-    if (!page) continue;
-    if (!mayRead({ remembered }, page.url)) {
-      void tell(tab, 'stop').catch(() => undefined);
-      void pages.drop(tab);
-    } else if (concerns(changes, remembered, page)) void tell(tab, 'again').catch(() => undefined);
+    const told = page && toldOf(changes, remembered, page);
+    if (told) void tell(tab, told).catch(() => undefined);
+    if (told === 'stop') void frames.drop(tab);
   }
-  const sites = Object.keys(changes).filter((key) => keyParts(key)[0] === 'sites');
-  if (sites.length > 0) await reach.sync(sites.map((key) => keyParts(key)[1]));
+  const sites = sitesIn(changes);
+  if (sites.length > 0) await reach.sync(sites);
   if ('settings' in changes) void makeMenus(keeper);
 }

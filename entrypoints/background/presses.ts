@@ -1,24 +1,16 @@
 import { browser } from 'wxt/browser';
 import { ask } from '../../src/contract/messages.ts';
+import { triedAgain } from '../../src/use/tried-again.ts';
 import type { Parts } from './parts.ts';
+import { pressShelf } from './shelf/press-shelf.ts';
 import { inTab } from './tab/in-tab.ts';
 import { openPanel } from './tab/panel.ts';
 import { pickList } from './tab/pick.ts';
 
-const again = [100, 300, 1000]; // ms before it is tried once more
-
 /** Presses on toolbar, menu and keys. */
-export function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
+export function listenToPresses({ keeper, reach, tell }: Pick<Parts, 'keeper' | 'reach' | 'tell'>) {
   // The right that a press gives may reach the page a moment after the press.
-  const read = async (tab: number) => {
-    for (const ms of again)
-      try {
-        return await reach.read(tab);
-      } catch {
-        await new Promise((later) => setTimeout(later, ms));
-      }
-    return reach.read(tab);
-  };
+  const read = (tab: number) => triedAgain(() => reach.read(tab));
   browser.action.onClicked.addListener((tab) => {
     if (tab.id === undefined) return;
     void openPanel(tab.id, 'page');
@@ -38,7 +30,7 @@ export function listenToPresses({ keeper, reach, tell, shelves }: Parts) {
   browser.commands.onCommand.addListener((command, tab) => {
     const id = tab?.id;
     if (id === undefined) return;
-    if (command === 'read-shelf') return void shelves.press(id, read).catch(() => undefined);
+    if (command === 'read-shelf') return void pressShelf(id, read).catch(() => undefined);
     void tell(id, 'jump').catch(() => read(id));
   });
 }

@@ -1,5 +1,5 @@
 import type { Reach } from '../../src/ui/world.ts';
-import { grantedBy } from '../../src/use/reach/granted.ts';
+import { allowedBy } from '../../src/use/reach/allowed.ts';
 
 const patternOf = (origin: string) => `${origin}/*`;
 const patternFor = (what: string, origin?: string) =>
@@ -11,7 +11,7 @@ export async function reachOf(
   url: string | undefined,
   toTab: (name: 'read-tab' | 'pick-list' | 'closed-parts') => Promise<unknown>,
 ): Promise<Reach> {
-  const { everywhere, origins } = grantedBy((await permissions.getAll()).origins ?? []);
+  const { everywhere, origins } = allowedBy((await permissions.getAll()).origins ?? []);
   const origin = url && /^https?:/.test(url) ? new URL(url).origin : undefined;
   const granted = () => origin !== undefined && permissions.contains({ origins: [patternOf(origin)] });
   const done = (asked: Promise<unknown>) =>

@@ -5,7 +5,7 @@ import { createLookup } from '../../src/core/names/lookup.ts';
 import { createNameSearch } from '../../src/core/names/search-names.ts';
 import { readAsOf } from '../../src/core/product/read-as.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
-import { type Change, defaultSettings, type Remembered } from '../../src/store/remembered.ts';
+import { type Change, nothingRemembered, type Remembered } from '../../src/store/remembered.ts';
 import { translator } from '../../src/ui/words/index.ts';
 import type { Detail, PlaceName, World } from '../../src/ui/world.ts';
 import { decide } from '../../src/use/acts/acts.ts';
@@ -58,15 +58,7 @@ export const creamText =
   'Aqua, Cetearyl Alcohol, Glycerin, Behentrimonium Methosulfate, Hydrolyzed Wheat Protein, Hydrolyzed Silk, Phenoxyethanol, Panthenol, Parfum';
 export const gelText = 'Aqua, Glycerin, Panthenol, Phenoxyethanol, Glycerine Extra, Parfum';
 
-export const nothing: Remembered = {
-  heads: [],
-  products: [],
-  routines: [],
-  log: [],
-  sites: [],
-  readAs: {},
-  settings: defaultSettings,
-};
+export const nothing: Remembered = nothingRemembered();
 
 export type Told = { changes: Change[]; said: string[]; went: [PlaceName, Detail | undefined][] };
 

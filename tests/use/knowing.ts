@@ -3,21 +3,13 @@ import { practice } from '../../dictionary/practice.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { readAsOf } from '../../src/core/product/read-as.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
-import { type Change, defaultSettings, type Remembered, type Thing } from '../../src/store/remembered.ts';
+import { type Change, nothingRemembered, type Remembered, type Thing } from '../../src/store/remembered.ts';
 import { type Act, decide } from '../../src/use/acts/acts.ts';
 import type { Knowing } from '../../src/use/knowing.ts';
 
 export const lookup = createLookup(entries, patterns, limits);
 
-export const nothing: Remembered = {
-  heads: [],
-  products: [],
-  routines: [],
-  log: [],
-  sites: [],
-  readAs: {},
-  settings: defaultSettings,
-};
+export const nothing: Remembered = nothingRemembered();
 
 /** What the background knows when it judges, over the project's own dictionary. */
 export const knowing = (remembered: Partial<Remembered> = {}): Knowing => {

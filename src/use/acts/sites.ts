@@ -9,6 +9,12 @@ export const siteOf = (sites: readonly Site[], url: string): Site | undefined =>
   return sites.find((site) => site.origin === origin);
 };
 
+/** What our script in a page has to know of its site: whether it is paused, and where its lists are. */
+export function taughtOf(sites: readonly Site[], site: string | undefined): Pick<Site, 'paused' | 'listsAt'> {
+  const { paused = false, listsAt = [] } = siteOf(sites, site ?? '') ?? {};
+  return { paused, listsAt };
+}
+
 export const originOf = (url: string): string | undefined =>
   URL.canParse(url) ? new URL(url).origin : undefined;
 

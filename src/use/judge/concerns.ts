@@ -8,6 +8,7 @@ import { same } from '../../store/three-way.ts';
 import { originOf } from '../acts/sites.ts';
 import { headInUse, routineInUse } from '../in-use.ts';
 import { metOnPage } from './met-product.ts';
+import { mayRead } from './read-page.ts';
 
 /** What the browser tells of stored values, by key. */
 export type Stored = Record<string, { oldValue?: unknown; newValue?: unknown }>;
@@ -65,6 +66,19 @@ export function concerns(changes: Stored, remembered: Remembered, page: TabPage)
     }
   });
 }
+
+/** What our script in a tab is told after these changes: to stop, to read its page again, or nothing. */
+export function toldOf(changes: Stored, remembered: Remembered, page: TabPage): 'stop' | 'again' | undefined {
+  if (!mayRead({ remembered }, page.url)) return 'stop';
+  return concerns(changes, remembered, page) ? 'again' : undefined;
+}
+
+/** Origins of the sites of which something was taught or forgotten. */
+export const sitesIn = (changes: Stored): string[] =>
+  Object.keys(changes).flatMap((key) => {
+    const [kind, origin] = keyParts(key);
+    return kind === 'sites' ? [origin] : [];
+  });
 
 /** Whether a product is one of those on a page. */
 const isOn = (page: TabPage) => (value: unknown) => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { TabPage } from '../../../src/contract/messages.ts';
 import { defaultSettings, type Remembered } from '../../../src/store/remembered.ts';
-import { concerns, type Stored } from '../../../src/use/judge/concerns.ts';
+import { concerns, type Stored, sitesIn, toldOf } from '../../../src/use/judge/concerns.ts';
 import { madeHead, madeLog, madeProduct, madeRoutine } from '../../keeping/made.ts';
 import { nothing } from '../knowing.ts';
 
@@ -59,4 +59,22 @@ describe('a painted page is left alone', () => {
     ['the version and the journal', { store: { newValue: { version: 2 } }, journal: {} }],
     ['a value that is none of ours', { 'products:p7': { newValue: 'half' }, other: { newValue: 1 } }],
   ])('for %s', (_, changes) => expect(of(changes)).toBe(false));
+});
+
+describe('a tab is told', () => {
+  const told = (changes: Stored, sites: Remembered['sites'] = []) =>
+    toldOf(changes, { ...remembered, sites }, page);
+  const site = { origin: 'https://shop.example', paused: true, notLists: [], listsAt: [] };
+  const paused = { 'sites:https://shop.example': { newValue: site } };
+
+  it.each<[string, string | undefined, Stored, Remembered['sites']]>([
+    ['to stop where its site is paused', 'stop', paused, [site]],
+    ['to stop there by any other change too', 'stop', { 'heads:wren': { newValue: madeHead() } }, [site]],
+    ['to read again what the change concerns', 'again', { 'heads:wren': { newValue: madeHead() } }, []],
+    ['nothing of what does not concern it', undefined, { 'products:p9': { newValue: other } }, []],
+  ])('%s', (_, what, changes, sites) => expect(told(changes, sites)).toBe(what));
+
+  it('the sites that were taught something are named by their origins', () => {
+    expect(sitesIn({ ...paused, 'heads:wren': {}, settings: {} })).toEqual(['https://shop.example']);
+  });
 });

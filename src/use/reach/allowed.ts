@@ -1,7 +1,7 @@
 const everything = ['https://*/*', '<all_urls>', '*://*/*'];
 
 /** What match patterns that the reader granted come to: all sites, and single origins. */
-export const grantedBy = (patterns: readonly string[]): { everywhere: boolean; origins: string[] } => ({
+export const allowedBy = (patterns: readonly string[]): { everywhere: boolean; origins: string[] } => ({
   everywhere: patterns.some((pattern) => everything.includes(pattern)),
   origins: patterns
     .filter((pattern) => /^https?:\/\/[^*]+\/\*$/.test(pattern))

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { grantedBy } from '../../src/use/reach/granted.ts';
+import { allowedBy } from '../../src/use/reach/allowed.ts';
 
 // Match patterns as https://developer.mozilla.org/docs/Mozilla/Add-ons/WebExtensions/Match_patterns writes them.
 it.each([
@@ -10,5 +10,5 @@ it.each([
   [['https://*.shop.example/*'], false, []],
   [[], false, []],
 ])('%j is everywhere: %s, and the single origins %j', (patterns, everywhere, origins) => {
-  expect(grantedBy(patterns)).toEqual({ everywhere, origins });
+  expect(allowedBy(patterns)).toEqual({ everywhere, origins });
 });

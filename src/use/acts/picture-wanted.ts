@@ -1,0 +1,20 @@
+import type { TabPage } from '../../contract/messages.ts';
+import type { Remembered } from '../../store/remembered.ts';
+import { knownProduct } from '../judge/met-product.ts';
+import type { Act } from './acts.ts';
+
+/**
+ * Where the act keeps a product that the tab's own page shows, that has no picture yet, and the reader wants
+ * pictures: the address of the picture by the page's word, if it has one.
+ */
+export function pictureWanted(
+  act: Extract<Act, { act: 'keep' | 'add' }>,
+  remembered: Remembered,
+  page: TabPage | null,
+): { said: string | undefined } | undefined {
+  const { text, facts } = act.met;
+  const shown = page?.lists.find((list) => list.frame === 0 && list.text === text);
+  if (!shown || remembered.settings.pictures === false) return undefined;
+  if (knownProduct(remembered, act.met).kept?.picture) return undefined;
+  return { said: facts.image ?? shown.product?.image };
+}
