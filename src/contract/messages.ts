@@ -4,7 +4,6 @@ import type { NameHit } from '../core/names/search-names.ts';
 import type { ProductFacts } from '../core/product/product.ts';
 import type { Reading, ReadOptions } from '../core/reading/reading.ts';
 import type { RememberedParts, Stamps } from '../store/parts.ts';
-import type { Change, Remembered } from '../store/remembered.ts';
 import type { Act } from '../use/acts/acts.ts';
 import type { Drawing, PaintOrder, StripAction } from './paint-order.ts';
 import type { BarState, CardState, ShelfActed, ShelfDrawn, ShelfPage, ShelfRow, Unread } from './shelf.ts';
@@ -150,10 +149,7 @@ export type Messages = {
   close: { request: string[]; reply: string[][] };
   /** Views → background: names and aliases like what is typed, each with what is known of it. */
   'look-up': { request: string; reply: KnownName[] };
-  /** Views → background: changes as they are. All of one request succeed or none. */
-  change: { request: Change[]; reply: Acted };
-  remembered: { request: null; reply: Remembered };
-  /** Panel → background: the same, less the parts it has already. */
+  /** Views → background: what is remembered, less the parts the asker has already. */
   'remembered-parts': { request: Stamps; reply: RememberedParts };
   /** Panel → background: forget everything, for good. */
   forget: { request: null; reply: null };

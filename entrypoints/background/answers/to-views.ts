@@ -27,8 +27,6 @@ export const toViews = (parts: Parts): Answers => {
     },
     act: async ({ act, id, tab }) => acting.act(await withPicture(act, tab, parts), id),
     undo: ({ key }) => acting.undo(key),
-    change: (changes) => acting.act({ act: 'change', changes }, crypto.randomUUID()),
-    remembered: () => keeper.remembered(),
     'remembered-parts': async (has) => partsFor(await keeper.remembered(), has),
     forget: () => forgetAll(parts),
     'read-tab': async ({ tab }) => {

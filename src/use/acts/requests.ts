@@ -183,7 +183,6 @@ export const requests = {
   'list-is-here': { from: 'page', shape: z.object({ selector: id }) },
   act: { from: 'view', shape: z.object({ act: actSchema, id, tab: z.exactOptional(whole) }) },
   undo: { from: 'view', shape: z.object({ key: id }) },
-  change: { from: 'view', shape: changes },
   read: {
     from: 'view',
     shape: few(
@@ -199,7 +198,6 @@ export const requests = {
   },
   close: { from: 'view', shape: few(letters, 10_000) },
   'look-up': { from: 'view', shape: letters },
-  remembered: { from: 'view', shape: nothing },
   'remembered-parts': { from: 'view', shape: stamps },
   forget: { from: 'view', shape: nothing },
   'read-tab': { from: 'view', shape: one },
@@ -211,7 +209,7 @@ export const requests = {
 type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : never;
 type Flat<T> = T extends object ? { [K in keyof T]: Flat<T[K]> } : T;
 // The keeper reads changes again, in its own words.
-type Doors = Omit<typeof requests, 'act' | 'change'>;
+type Doors = Omit<typeof requests, 'act'>;
 const _held: {
   [N in keyof Doors]: Same<Flat<z.infer<Doors[N]['shape']>>, Flat<Messages[N]['request']>>;
 } = {} as { [N in keyof Doors]: true };
