@@ -37,16 +37,16 @@ it('asks again when the worker was killed, a few times and no more', async () =>
 
 it('hands on the reason of an answer that failed', async () => {
   const { made } = runtime({
-    remembered: () => {
+    'labels-met': () => {
       throw new Error('no room');
     },
   });
-  await expect(ask(made, 'remembered', null)).rejects.toThrow('no room');
+  await expect(ask(made, 'labels-met', null)).rejects.toThrow('no room');
 });
 
 it('leaves alone what is not ours: other senders, other messages, names of Object', async () => {
-  const other = runtime({ remembered: () => Promise.reject() }, 0, 'another extension');
-  await expect(ask(other.made, 'remembered', null)).rejects.toThrow('no answer');
+  const other = runtime({ 'labels-met': () => Promise.reject() }, 0, 'another extension');
+  await expect(ask(other.made, 'labels-met', null)).rejects.toThrow('no answer');
   const { made, undo } = runtime({ close: () => [] });
   expect(await made.sendMessage('hello')).toBeUndefined();
   expect(await made.sendMessage({ strandline: 'toString' })).toBeUndefined();
@@ -60,6 +60,6 @@ it('where nobody is there to answer it is not asked again', async () => {
     sent++;
     throw new Error('Could not establish connection. Receiving end does not exist.');
   };
-  await expect(ask({ sendMessage }, 'remembered', null)).rejects.toThrow('does not exist');
+  await expect(ask({ sendMessage }, 'labels-met', null)).rejects.toThrow('does not exist');
   expect(sent).toBe(1);
 });

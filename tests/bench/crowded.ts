@@ -5,7 +5,7 @@ import type { Change } from '../../src/store/remembered.ts';
 import { openShop, until } from '../browser/harness.ts';
 import { seeds } from '../browser/seeds.ts';
 import { longestTasks } from '../browser/tasks.ts';
-import { asks, look, places, seed, tabOf } from '../browser/views.ts';
+import { changeIn, look, places, seed, tabOf } from '../browser/views.ts';
 import { ms } from './measure.ts';
 
 const [products, days, aim] = [5000, 2000, 50];
@@ -43,8 +43,7 @@ export async function lines(): Promise<string[]> {
     const tab = await tabOf(shop, shown);
     await seed(panel, 'many');
     const all = [...crowd()];
-    for (let i = 0; i < all.length; i += inOneChange)
-      await asks(panel, 'change', all.slice(i, i + inOneChange));
+    for (let i = 0; i < all.length; i += inOneChange) await changeIn(panel, all.slice(i, i + inOneChange));
     const told: string[] = [];
     const measure = async (name: string, job: () => Promise<unknown>) => {
       const { ours, background } = await longestTasks(shop.context, job);
@@ -76,7 +75,7 @@ export async function lines(): Promise<string[]> {
       await rest(800);
     });
     await measure('a setting changed', async () => {
-      await asks(panel, 'change', [{ do: 'set', settings: { glyphSize: 'large' } }]);
+      await changeIn(panel, [{ do: 'set', settings: { glyphSize: 'large' } }]);
       await rest(1200);
     });
     return told;

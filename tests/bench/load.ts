@@ -35,7 +35,7 @@ async function askTarget(session: CDPSession, targetId: string, methods: string[
 /** Bytes of heap in use, garbage taken out: of the worker, and of the page at this address. */
 async function heaps(shop: Harness, url: string): Promise<{ worker: number; page: number }> {
   const session = await shop.context.browser()!.newBrowserCDPSession();
-  await shop.ask('remembered', null); // wakes the worker
+  await shop.remembered(); // wakes the worker
   const { targetInfos } = await session.send('Target.getTargets');
   const used = async (good: (type: string, at: string) => boolean) => {
     const found = targetInfos.find((one) => good(one.type, one.url));
@@ -108,7 +108,7 @@ async function manyTabs(count: number): Promise<string[]> {
     const fifth = (i: number) => took.slice((i * count) / 5, ((i + 1) * count) / 5);
     const least = [0, 1, 2, 3, 4].map((i) => Math.min(...fifth(i)).toFixed(0));
     const from = performance.now();
-    await shop.ask('change', [{ do: 'set', settings: { glyphSize: 'large' } }]);
+    await shop.change([{ do: 'set', settings: { glyphSize: 'large' } }]);
     const changed = performance.now() - from;
     return [
       `${count} tabs open, by fifths: least ms until painted ${least.join(' · ')}; heap of the worker, MB: ${workers.join(' · ')}; session storage, bytes: ${kept.join(' · ')}`,

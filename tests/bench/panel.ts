@@ -7,7 +7,7 @@ import type { LogEntry } from '../../src/core/wash-day/routine.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { type Harness, openShop, until } from '../browser/harness.ts';
 import { seeds } from '../browser/seeds.ts';
-import { asks, look, places, seed, tabOf } from '../browser/views.ts';
+import { changeIn, look, places, seed, tabOf } from '../browser/views.ts';
 import { root } from '../run/steps.ts';
 import { median, ms } from './measure.ts';
 
@@ -135,7 +135,7 @@ export async function lines(): Promise<string[]> {
     await look(shop, panel, 'page', tab);
     const quick = await changes(panel);
     await seed(panel, 'many');
-    await asks(panel, 'change', full());
+    await changeIn(panel, full());
     await look(shop, panel, 'products', tab);
     const crowded = await changes(panel);
     await look(shop, panel, 'products', tab);

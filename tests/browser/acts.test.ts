@@ -4,7 +4,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from
 import { goodOf } from '../store/goods.ts';
 import { atRest, type Harness, openShop, painted, screens, until } from './harness.ts';
 import { type AnyPage, act, unfold } from './moments.ts';
-import { asks, look, seed, tabOf } from './views.ts';
+import { changeIn, look, rememberedIn, seed, tabOf } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -54,8 +54,7 @@ async function pressNotice(words: string) {
   await page.mouse.click(at.x, at.y);
 }
 const inStrip = (words: string) => act(page as unknown as AnyPage, words);
-const kept = async () =>
-  ((await asks(panel, 'remembered')).value as { products: { name: string; kind?: string }[] }).products;
+const kept = async () => (await rememberedIn(panel)).products;
 const stripNow = async () => (await painted(page)).strip;
 const badge = async () => shop.badge(page);
 
@@ -83,7 +82,7 @@ describe('from the strip', () => {
   it('what the panel opened later shows can be undone there too', async () => {
     await inStrip('^Keep product$');
     await notice(/Undo/);
-    await asks(panel, 'change', [{ do: 'remove', thing: 'products', id: 'nobody' }]);
+    await changeIn(panel, [{ do: 'remove', thing: 'products', id: 'nobody' }]);
     await look(shop, panel, 'products');
     await expect.poll(() => panel.textContent('body')).toContain(good.name);
   });
@@ -125,7 +124,7 @@ describe('from the strip', () => {
 
 describe('in the panel', () => {
   it('a kind that is corrected there is what the strip judges by', async () => {
-    await asks(panel, 'change', [
+    await changeIn(panel, [
       {
         do: 'put',
         thing: 'heads',
@@ -158,7 +157,7 @@ describe('in the panel', () => {
     const select = panel.locator('select').first();
     await select.selectOption('cleanser');
     await until(
-      async () => (await asks(panel, 'remembered')).value as { sites: { kinds?: unknown[] }[] },
+      () => rememberedIn(panel),
       ({ sites }) => sites[0]?.kinds?.length === 1,
     );
     // The strip is read again and says what the panel says.
@@ -188,12 +187,12 @@ describe('in the panel', () => {
       await page.waitForTimeout(500);
       return quiet;
     }, Boolean);
-    await asks(panel, 'change', [
+    await changeIn(panel, [
       { do: 'set', settings: { units: 'imperial' } },
       { do: 'read-as', printed: 'Nothing Printed', name: 'Glycerin' },
     ]);
     // One that does concern it comes last, so that the first had its time.
-    await asks(panel, 'change', [{ do: 'set', settings: { glyphSize: 'large' } }]);
+    await changeIn(panel, [{ do: 'set', settings: { glyphSize: 'large' } }]);
     await until(begun, (now) => now > before);
     await page.waitForTimeout(300);
     expect(await begun()).toBe(before + 1);
@@ -209,9 +208,8 @@ describe('a script in a page, were it turned', () => {
   });
 
   it.each([
-    told('remembered'),
+    told('remembered-parts', {}),
     told('forget'),
-    told('change', [{ do: 'set', settings: { units: 'imperial' } }]),
     told('act', { act: { act: 'pause', url: 'https://other.example' }, id: 'x' }),
     told('undo', { key: 'undo:1:x' }),
     told('shelf-rows', { tab: 1 }),

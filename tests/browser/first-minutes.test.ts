@@ -113,7 +113,7 @@ it('a first product offers the usual steps around it', async () => {
   expect(await around.isChecked()).toBe(true);
   await panel.getByRole('button', { name: 'Add to routine', exact: true }).click();
   await panel.locator('#adding').waitFor({ state: 'detached' });
-  const [routine] = (await shop.ask('remembered', null)).routines;
+  const [routine] = (await shop.remembered()).routines;
   expect(routine!.steps.map(({ kind }) => kind)).toEqual(['cleanser', 'conditioner', 'leave-in', 'gel']);
   await panel.close();
 });

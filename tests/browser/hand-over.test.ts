@@ -37,7 +37,7 @@ const steps = chosen.map(
 );
 beforeAll(async () => {
   teacher = await openShop();
-  await teacher.ask('change', [
+  await teacher.change([
     { do: 'put', thing: 'heads', value: { ...robin, added: today } },
     ...chosen.map(
       (value) => ({ do: 'put', thing: 'products', value: { ...value, notes: 'a secret' } }) as const,
@@ -52,7 +52,7 @@ beforeAll(async () => {
   from = await teacher.panelPage('sidepanel.html#routine');
   await from.setViewportSize({ width: 400, height: 1200 });
   student = await openShop();
-  await student.ask('change', [{ do: 'put', thing: 'heads', value: { ...wren, added: today } }]);
+  await student.change([{ do: 'put', thing: 'heads', value: { ...wren, added: today } }]);
   to = await student.panelPage('sidepanel.html#routine');
   await to.setViewportSize({ width: 400, height: 1200 });
 }, 120_000);
@@ -62,7 +62,7 @@ afterAll(async () => {
 });
 
 const press = (panel: Page, name: string | RegExp) => panel.getByRole('button', { name }).first().click();
-const kept = (of: Harness) => of.ask('remembered', null);
+const kept = (of: Harness) => of.remembered();
 let path = '';
 
 it('is shown wash day after wash day, and handed over on one sheet and as a file', async () => {
@@ -162,7 +162,7 @@ it('is opened by somebody else, fitted to that hair, kept and taken back', async
 });
 
 it('is copied for another person, whose answers nobody asked for yet', async () => {
-  await teacher.ask('change', [{ do: 'put', thing: 'heads', value: { ...wren, added: today } }]);
+  await teacher.change([{ do: 'put', thing: 'heads', value: { ...wren, added: today } }]);
   await from.getByText('Copy to another person').click();
   await from.getByLabel('For whom').selectOption('wren');
   await until(

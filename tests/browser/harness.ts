@@ -10,6 +10,7 @@ import {
   tabPageKey,
 } from '../../src/contract/messages.ts';
 import { lines } from '../../src/contract/paint-order.ts';
+import type { Change, Remembered } from '../../src/store/remembered.ts';
 import { root } from '../run/steps.ts';
 import { serveStore } from '../store/serve.ts';
 import { type Options, openChromium } from './chromium.ts';
@@ -87,6 +88,10 @@ export async function openShop(options: Options = {}) {
     ...opened,
     store,
     ask,
+    /** What is remembered, asked for as the panel asks. */
+    remembered: async () => (await ask('remembered-parts', {})).parts as Remembered,
+    /** Changes what is kept, as a form of the panel does. */
+    change: (changes: Change[]) => ask('act', { act: { act: 'change', changes }, id: crypto.randomUUID() }),
     open,
     badge,
     /** Waits for the badge to say this; what it says in the end comes back. */

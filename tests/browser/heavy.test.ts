@@ -22,7 +22,7 @@ it.each(Object.entries(heavyPages))('%s', async (name, [, badge]) => {
   // Neither the page nor the background is held up: both answer, and another page is read meanwhile.
   const from = performance.now();
   expect(await tab.evaluate(() => 1 + 1)).toBe(2);
-  await shop.ask('remembered', null);
+  await shop.remembered();
   expect(performance.now() - from).toBeLessThan(3000);
   const other = await shop.open('/goods/gossamer-leave-in');
   expect(

@@ -50,8 +50,14 @@ describe.skipIf(!findFirefox())('Firefox', () => {
           Promise.all(
             Array.from({ length: 60 }, (_, i) =>
               browser.runtime.sendMessage({
-                strandline: 'change',
-                request: [{ do: 'read-as', printed: `${name} ${i}`, name: 'Glycerin' }],
+                strandline: 'act',
+                request: {
+                  act: {
+                    act: 'change',
+                    changes: [{ do: 'read-as', printed: `${name} ${i}`, name: 'Glycerin' }],
+                  },
+                  id: `${name} ${i}`,
+                },
               }),
             ),
           ),

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Change } from '../../src/store/remembered.ts';
 import { goods } from '../store/goods.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
-import { asks } from './views.ts';
+import { changeIn } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -66,7 +66,7 @@ async function longestTask(page: Page, job: () => Promise<void>): Promise<number
 }
 
 it('500 products scroll and search without a task above 50 ms', async () => {
-  await asks(panel, 'change', many);
+  await changeIn(panel, many);
   await panel.click('#tab-products');
   await until(
     async () => panel.locator('.product').count(),

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Harness, openShop, painted, screens, until } from './harness.ts';
 import { type AnyPage, act, unfold } from './moments.ts';
-import { asks, tabOf } from './views.ts';
+import { asks, rememberedIn, tabOf } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -201,7 +201,10 @@ describe('several writers in one browser', () => {
         const readAs = (i: number) => ({ do: 'read-as', printed: `${name} ${i}`, name: 'Glycerin' });
         await Promise.all(
           Array.from({ length: 100 }, (_, i) =>
-            chrome.runtime.sendMessage({ strandline: 'change', request: [put(i), readAs(i)] }),
+            chrome.runtime.sendMessage({
+              strandline: 'act',
+              request: { act: { act: 'change', changes: [put(i), readAs(i)] }, id: crypto.randomUUID() },
+            }),
           ),
         );
       }, who);
@@ -226,22 +229,20 @@ describe('several writers in one browser', () => {
           notes: '',
           added: '2026-01-01',
         };
-        const request = [
+        const changes = [
           { do: 'put', thing: 'products', value },
           { do: 'read-as', printed: `k${i}`, name: 'Glycerin' },
           ...(i > 0 ? [{ do: 'remove', thing: 'products', id: `k${i - 1}` }] : []),
         ];
-        outcomes.push(await chrome.runtime.sendMessage({ strandline: 'change', request }).catch(String));
+        const request = { act: { act: 'change', changes }, id: crypto.randomUUID() };
+        outcomes.push(await chrome.runtime.sendMessage({ strandline: 'act', request }).catch(String));
       }
       return outcomes.length;
     });
     await new Promise((next) => setTimeout(next, 40));
     await killNow();
     expect(await changing).toBe(60);
-    const answered = (await asks(panel, 'remembered')) as {
-      value: { products: { id: string }[]; readAs: object };
-    };
-    const { products, readAs } = answered.value;
+    const { products, readAs } = await rememberedIn(panel);
     // Put and read-as of one change come together; at most the one cut short is missing, with its removal.
     expect(products.at(-1)!.id).toBe('k59');
     for (const { id } of products) expect(readAs).toHaveProperty(id);

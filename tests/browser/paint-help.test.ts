@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { serveBarePages } from './bare-pages.ts';
 import { type Harness, openShop, painted, proteinLetters, screens, until } from './harness.ts';
 import { type AnyPage, act } from './moments.ts';
+import { asks, rememberedIn } from './views.ts';
 
 let shop: Harness;
 let bare: Awaited<ReturnType<typeof serveBarePages>>;
@@ -139,12 +140,7 @@ it('“not a list” is remembered, “pause this site” undoes everything unti
   await page.waitForTimeout(500);
   expect(proteinLetters(await painted(page))).toEqual([]);
   const panel = await shop.panelPage();
-  await panel.evaluate(async (origin) => {
-    const { value } = await chrome.runtime.sendMessage({ strandline: 'remembered', request: null });
-    const site = value.sites.find((each: { origin: string }) => each.origin === origin);
-    const change = { do: 'put', thing: 'sites', value: { ...site, paused: false } };
-    await chrome.runtime.sendMessage({ strandline: 'change', request: [change] });
-  }, new URL(page.url()).origin);
+  await asks(panel, 'act', { act: { act: 'resume', url: page.url() }, id: 'resumed' });
   await panel.close();
   expect(await shop.badgeBecomes(page, '4')).toBe('4');
   await page.close();
@@ -157,14 +153,9 @@ it('a kept product is kept once', async () => {
   await press(page, 'Keep product');
   const kept = async () => {
     const panel = await shop.panelPage();
-    const names = await panel.evaluate(async () => {
-      const { value } = await chrome.runtime.sendMessage({ strandline: 'remembered', request: null });
-      return value.products.map(
-        (each: { name: string; labels: unknown[] }) => `${each.name} ${each.labels.length}`,
-      );
-    });
+    const { products } = await rememberedIn(panel);
     await panel.close();
-    return names as string[];
+    return products.map(({ name, labels }) => `${name} ${labels.length}`);
   };
   expect(await until(kept, (names) => names.length > 0)).toEqual(['Dark 1']);
   await page.bringToFront();

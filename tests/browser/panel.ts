@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { goodOf } from '../store/goods.ts';
 import { type Harness, openShop, painted, screens, until } from './harness.ts';
-import { asks, look, places, seed, tabOf } from './views.ts';
+import { changeIn, look, places, rememberedIn, seed, tabOf } from './views.ts';
 
 let shop: Harness;
 beforeAll(async () => {
@@ -67,8 +67,7 @@ describe('beside a shop', () => {
   it('keeps a product, says so, and takes it back', async () => {
     await panel.click('text=Keep product');
     await panel.waitForSelector('.toast >> text=is kept under Products');
-    const kept = async () =>
-      ((await asks(panel, 'remembered')).value as { products: { name: string }[] }).products.length;
+    const kept = async () => (await rememberedIn(panel)).products.length;
     expect(await kept()).toBe(1);
     await panel.click('.toast-actions >> text=Undo');
     await panel.waitForSelector('.toast >> text=Undone.');
@@ -98,7 +97,7 @@ describe('beside a shop', () => {
   it('describes a head and has the answer at once, in every open panel', async () => {
     const other = await shop.panelPage();
     await look(shop, other, 'page', await tabOf(shop, shown));
-    await asks(panel, 'change', [
+    await changeIn(panel, [
       {
         do: 'put',
         thing: 'heads',
@@ -183,7 +182,7 @@ describe('beside a shop', () => {
     await panel.check('text=Yes, I want that');
     await panel.click('button >> text=Delete everything');
     await panel.waitForSelector('.toast >> text=Everything is deleted');
-    const { value } = await asks(panel, 'remembered');
+    const value = await rememberedIn(panel);
     expect(value).toMatchObject({ heads: [], products: [], routines: [], log: [], sites: [], readAs: {} });
     expect(await panel.evaluate(() => chrome.storage.local.get(null))).toEqual({});
     expect(await panel.evaluate(() => localStorage.length)).toBe(0);

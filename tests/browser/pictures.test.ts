@@ -2,10 +2,9 @@
 // that is asked.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
-import type { Remembered } from '../../src/store/remembered.ts';
 import { type Drawn, drawnLabel, readInPanel, scoreRead, type Way } from './drawn-labels.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
-import { asks, keptPictures, look, tabOf } from './views.ts';
+import { asks, keptPictures, look, rememberedIn, tabOf } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -64,7 +63,7 @@ it('is shown beside its names, the doubtful first, and goes on like a pasted tex
   await expect.poll(() => panel.locator('.unknown-name').count()).toBe(0);
   expect([...new Set(asked)].filter((each) => !/^(?:chrome-extension|blob|data):$/.test(each))).toEqual([]);
   expect(broken).toEqual([]);
-  const { value } = await asks(panel, 'remembered');
+  const value = await rememberedIn(panel);
   expect(value).toMatchObject({ products: [], log: [] });
   const kept = await panel.evaluate(async () =>
     JSON.stringify([await chrome.storage.local.get(null), await chrome.storage.session.get(null)]),
@@ -87,7 +86,7 @@ it('keeps the photo where that is asked, with the product, and takes it along wh
   await panel.waitForSelector('.sums');
   expect(await keptPictures(panel)).toEqual([]);
   await panel.click('button >> text="Keep product"');
-  const products = async () => ((await asks(panel, 'remembered')).value as Remembered).products;
+  const products = async () => (await rememberedIn(panel)).products;
   const [kept] = await until(products, (all) => all.length > 0);
   const [[key, data] = ['', '']] = await until(
     () => keptPictures(panel),

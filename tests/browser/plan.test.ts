@@ -14,7 +14,7 @@ beforeAll(async () => {
     .filter(({ kind }) => kind !== 'gel')
     .slice(0, 16)
     .map(productOf);
-  await shop.ask('change', [
+  await shop.change([
     { do: 'put', thing: 'heads', value: { ...robin, added: today } },
     ...owned.map((value) => ({ do: 'put', thing: 'products', value: { ...value, owned: true } }) as const),
     {
@@ -29,7 +29,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-const steps = async () => (await shop.ask('remembered', null)).routines.find(({ id }) => id === 'day')!.steps;
+const steps = async () => (await shop.remembered()).routines.find(({ id }) => id === 'day')!.steps;
 const press = (name: string | RegExp) => panel.getByRole('button', { name }).first().click();
 
 it('is offered in plans that differ, taken with one press, and taken back', async () => {
@@ -65,7 +65,7 @@ it('keeps within the limits that were set', async () => {
 
 it('what it lacks is looked for: kept in a list, and a filter on the shelf', async () => {
   const wish = { kind: 'gel', protein: 'free', moisture: false, lifts: false } as const;
-  await shop.ask('change', [{ do: 'set', settings: { wishes: [wish] } }]);
+  await shop.change([{ do: 'set', settings: { wishes: [wish] } }]);
   await until(
     async () => panel.locator('#wishes').textContent(),
     (words) => /gel/.test(words ?? ''),
@@ -80,7 +80,7 @@ it('what it lacks is looked for: kept in a list, and a filter on the shelf', asy
     );
   await until(bar, (words) => /of 24/.test(words));
   await shop.ask('press-shelf', { tab: await shop.tabOf(page) }); // says first what a press does
-  await shop.ask('change', [{ do: 'set', settings: { shelfTold: true } }]);
+  await shop.change([{ do: 'set', settings: { shelfTold: true } }]);
   await page.reload();
   await until(bar, (words) => /of 24/.test(words));
   await shop.ask('press-shelf', { tab: await shop.tabOf(page) });

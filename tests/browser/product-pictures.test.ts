@@ -1,10 +1,9 @@
 // A product kept from a page brings a small picture of it along: drawn from pixels that are there, no request made.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { Remembered } from '../../src/store/remembered.ts';
 import { type Harness, openShop, screens, until } from './harness.ts';
 import { type AnyPage, act } from './moments.ts';
-import { asks, keptPictures, seed } from './views.ts';
+import { asks, keptPictures, rememberedIn, seed } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -15,7 +14,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-const products = async () => ((await asks(panel, 'remembered')).value as Remembered).products;
+const products = async () => (await rememberedIn(panel)).products;
 const pictures = () => keptPictures(panel);
 
 async function keepFrom(path: string): Promise<Page> {

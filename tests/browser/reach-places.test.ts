@@ -6,7 +6,7 @@ import { violations } from './axe.ts';
 import { unfit } from './fits.ts';
 import { type Harness, openShop } from './harness.ts';
 import { opened } from './opened.ts';
-import { asks, look, panelBesideProduct, seed } from './views.ts';
+import { changeIn, look, panelBesideProduct, seed } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -28,7 +28,7 @@ const languages = [
 ] as const;
 
 async function speak(language: string) {
-  await asks(panel, 'change', [{ do: 'set', settings: { language } }]);
+  await changeIn(panel, [{ do: 'set', settings: { language } }]);
   await panel.waitForFunction((wanted) => document.documentElement.lang === wanted, language);
 }
 // Every language in two or three of the places, every place in two languages, one of each scheme; in English all of

@@ -24,7 +24,7 @@ const says = (text: string | RegExp) =>
   until(words, (now) => (typeof text === 'string' ? now.includes(text) : text.test(now)));
 const press = (name: string | RegExp) => panel.getByRole('button', { name }).first().click();
 const place = (name: string) => panel.getByRole('tab', { name }).click();
-const remembered = () => shop.ask('remembered', null);
+const remembered = () => shop.remembered();
 
 /** A plain PNG, as large as a photo (PNG specification, third edition: signature, IHDR, IDAT, IEND). */
 function greyPng(width: number, height: number): Buffer {
@@ -266,8 +266,7 @@ it('of a thousand wash days only those near the view are drawn', async () => {
   const day = (n: number) => new Date(Date.parse('2026-11-01') - n * 86_400_000).toISOString().slice(0, 10);
   const { photo: _, ...plain } = entry!;
   for (let from = 0; from < 1000; from += 250)
-    await shop.ask(
-      'change',
+    await shop.change(
       Array.from({ length: 250 }, (_, n) => ({
         do: 'put' as const,
         thing: 'log' as const,

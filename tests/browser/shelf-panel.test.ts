@@ -103,7 +103,7 @@ it.each(['light', 'dark'] as const)('axe finds nothing in it (%s)', async (color
 });
 
 it('a wash day brings filters for each of its steps that something here fits', async () => {
-  await shop.ask('change', seeds.many);
+  await shop.change(seeds.many);
   await page.bringToFront();
   const filters = /fits my wash day \(\d+\).*fits my wash day as my [^()]+\(\d+\)/;
   const words = await until(bar, (now) => filters.test(now), 30_000);

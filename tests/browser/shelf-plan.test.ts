@@ -11,7 +11,7 @@ let page: Page;
 const driven = () => page as unknown as Driven;
 beforeAll(async () => {
   shop = await openShop();
-  await shop.ask('change', seeds.many);
+  await shop.change(seeds.many);
   page = await shop.open('/rack?n=8');
   await page.setViewportSize({ width: 1280, height: 2400 });
   await shelfBarSays(driven(), /0 of 8/);
@@ -33,7 +33,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-const remembered = () => shop.ask('remembered', null);
+const remembered = () => shop.remembered();
 const pinned = async () => ((await remembered()).settings.pinned ?? []).length;
 
 const isOpen = () =>

@@ -35,7 +35,7 @@ describe('Chromium, as shipped', () => {
   let shop: Harness;
   beforeAll(async () => {
     shop = await openShop({ build: 'shipped' });
-    await shop.ask('remembered', null); // the background has begun
+    await shop.remembered(); // the background has begun
   });
   afterAll(() => shop.close());
 
@@ -173,7 +173,7 @@ describe('Chromium, acts', () => {
     return page;
   };
   const kept = async () => {
-    const { products, sites } = await shop.ask('remembered', null);
+    const { products, sites } = await shop.remembered();
     return { products: products.length, sites: sites.length };
   };
   const any = (page: Page) => page as unknown as AnyPage;

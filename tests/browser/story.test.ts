@@ -24,7 +24,7 @@ beforeAll(async () => {
 }, part);
 afterAll(() => shop.close());
 
-const kept = () => shop.ask('remembered', null);
+const kept = () => shop.remembered();
 const words = (selector = 'body') =>
   panel.evaluate(
     (of) => [...document.querySelectorAll(of)].map((each) => each.textContent).join(' '),
@@ -264,7 +264,7 @@ it(
   async () => {
     const { heads, routines } = await kept();
     const mine = heads[0]!;
-    await shop.ask('change', [
+    await shop.change([
       { do: 'put', thing: 'heads', value: { ...mine, name: 'Wren' } },
       {
         do: 'put',
@@ -330,7 +330,7 @@ it(
     try {
       const theirs = await student.panelPage('sidepanel.html#hair');
       await theirs.setViewportSize({ width: 400, height: 1200 });
-      const has = () => student.ask('remembered', null);
+      const has = () => student.remembered();
       expect(await has()).toMatchObject({ heads: [], products: [], routines: [] });
       await theirs.waitForSelector('.question');
       for (const answer of ['Fine', 'High', 'None of these'])

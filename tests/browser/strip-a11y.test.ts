@@ -6,7 +6,7 @@ import { violationsOfOurs } from './axe.ts';
 import { type Harness, openShop, screens } from './harness.ts';
 import { openCard } from './name-card.ts';
 import { robin } from './seeds.ts';
-import { asks, seed } from './views.ts';
+import { changeIn, seed } from './views.ts';
 
 let shop: Harness;
 let panel: Page;
@@ -50,7 +50,7 @@ describe.each([
   ['ar-XB', 'dark'],
 ] as const)('%s, %s', (language, colorScheme) => {
   beforeAll(async () => {
-    await asks(panel, 'change', [{ do: 'set', settings: { language } }]);
+    await changeIn(panel, [{ do: 'set', settings: { language } }]);
     await page.emulateMedia({ colorScheme });
     await page.bringToFront();
   });

@@ -46,7 +46,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-const remembered = () => shop.ask('remembered', null);
+const remembered = () => shop.remembered();
 
 it('asks for the name first, and leaves the answers with whom they were for', async () => {
   await look(shop, panel, 'hair');

@@ -72,7 +72,7 @@ it('where pages may be read, the new version takes over from the strip of the ol
   await act(page, '^Keep product$');
   expect(
     await until(
-      async () => (await shop.ask('remembered', null)).products.length,
+      async () => (await shop.remembered()).products.length,
       (kept) => kept > 0,
     ),
   ).toBe(1);

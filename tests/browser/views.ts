@@ -1,6 +1,6 @@
 // The panel's views in the built extension, in any state: for the gallery, the accessibility checks and the bench.
 import type { Page } from 'playwright-core';
-import type { Change } from '../../src/store/remembered.ts';
+import type { Change, Remembered } from '../../src/store/remembered.ts';
 import type { PlaceName } from '../../src/ui/world.ts';
 import { type Harness, until } from './harness.ts';
 import { type SeedName, seeds } from './seeds.ts';
@@ -14,12 +14,20 @@ export const asks = (page: Page, name: string, request: unknown = null) =>
     { strandline: name, request },
   );
 
+/** What is remembered, asked for as the panel asks. */
+export const rememberedIn = async (page: Page): Promise<Remembered> =>
+  ((await asks(page, 'remembered-parts', {})).value as { parts: Remembered }).parts;
+
+/** Changes what is kept, as a form of the panel does. */
+export const changeIn = (page: Page, changes: readonly Change[]) =>
+  asks(page, 'act', { act: { act: 'change', changes }, id: crypto.randomUUID() });
+
 /** Forgets everything and brings the store to a state, through the one writer. Throws where that is refused. */
 export async function seed(page: Page, state: SeedName, more: Change[] = []) {
   await asks(page, 'forget');
   const changes = [...seeds[state], ...more];
   if (changes.length === 0) return;
-  const answered = await asks(page, 'change', changes);
+  const answered = await changeIn(page, changes);
   const outcome = answered.value as { ok: boolean; reason?: string } | undefined;
   if (!outcome?.ok) throw new Error(`seed ${state}: ${JSON.stringify(answered)}`);
 }

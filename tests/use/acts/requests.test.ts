@@ -30,8 +30,7 @@ describe('a script in a page', () => {
     ]);
   });
   it.each<[MessageName, unknown]>([
-    ['remembered', null],
-    ['change', [put]],
+    ['remembered-parts', { heads: 'a 1' }],
     ['forget', null],
     ['act', { act: { act: 'remove', product: 'p1' }, id: 'x' }],
     ['undo', { key: 'undo:1:x' }],
