@@ -1,5 +1,5 @@
 // Who may ask the background for what: a script in a page may have its page read and act on its own product.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { MessageName } from '../../../src/contract/messages.ts';
@@ -122,9 +122,9 @@ describe('refused whoever asks', () => {
 });
 
 it('every message the background answers has its door', () => {
-  const answers = ['to-pages.ts', 'to-views.ts'].map((file) =>
-    readFileSync(join(import.meta.dirname, '../../../entrypoints/background/answers', file), 'utf8'),
-  );
+  const folder = join(import.meta.dirname, '../../../entrypoints/background/answers');
+  const files = readdirSync(folder).filter((file) => file.startsWith('to-'));
+  const answers = files.map((file) => readFileSync(join(folder, file), 'utf8'));
   const names = [...answers.join('\n').matchAll(/^(?: {2}| {4})'?([a-z-]+)'?: ?(?:async )?\(/gm)].map(
     ([, name]) => name,
   );
