@@ -225,6 +225,7 @@ describe.each(heads.map((head) => [head.name, head] as const))('%s', (_, head) =
     } satisfies Remembered['products'][number];
     const world = worldOf({ ...first, products: [product] }, page);
     await act(() => render(<RoutinePlace world={world} />, document.body));
+    await expect.poll(() => document.querySelector('.print-sheet')).not.toBeNull();
     const sheet = document.querySelector('.print-sheet')!;
     const words = (within: Element) => within.textContent!.replace(/\s+/g, ' ');
     const printed = [...sheet.querySelectorAll('.finding')].map((each) => [each.className, words(each)]);

@@ -116,21 +116,25 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
         findings={reading || empty ? [] : day.findings}
         changed={changed}
       />
-      {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
       <InTurn late={late}>
-        {!empty && !reading && (
-          <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
-        )}
+        {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
         <InTurn late={late}>
-          <LessonCard world={world} routine={routine.id} onChanged={setChanged} />
+          {!empty && !reading && (
+            <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
+          )}
           <InTurn late={late}>
-            {!reading && remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
+            <LessonCard world={world} routine={routine.id} onChanged={setChanged} />
+            <InTurn late={late}>
+              {!reading && remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
+            </InTurn>
           </InTurn>
         </InTurn>
       </InTurn>
-      <WishesCard world={world} />
-      {!empty && !reading && <RunCard world={world} input={input} />}
-      {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
+      <InTurn late={late}>
+        <WishesCard world={world} />
+        {!empty && !reading && <RunCard world={world} input={input} />}
+        {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
+      </InTurn>
       <div class="actions">
         {routine.steps.length > 0 && (
           <Button onClick={() => world.go('log', { begin: 'entry' })}>{t('routine.log-it')}</Button>

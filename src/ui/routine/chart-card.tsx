@@ -7,6 +7,7 @@ import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
+import { InTurn } from '../parts/in-turn.tsx';
 import type { World } from '../world.ts';
 import { takesOf } from './plan/takes.ts';
 import { fileName, pngOf, productNames, routineCsv } from './sheet/exports.ts';
@@ -80,7 +81,9 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
         </div>
       </Disclosure>
       <HandOver world={world} routine={routine} day={day} paper={sheet} />
-      <PrintSheet world={world} routine={routine} day={day} sheet={sheet} />
+      <InTurn late>
+        <PrintSheet world={world} routine={routine} day={day} sheet={sheet} />
+      </InTurn>
     </Card>
   );
 }
