@@ -1,6 +1,7 @@
 // How pages are read that were written before the finder was looked at. Kinds of the half kept aside are only counted,
 // never printed one by one.
 import { Window } from 'happy-dom';
+import * as apart from '../page/apart/make.ts';
 import * as later from '../page/later/make.ts';
 import * as other from '../page/other/make.ts';
 import { type Score, scoredPage } from '../page/other/score.ts';
@@ -58,7 +59,11 @@ export function printOtherCoverage(
 /** The set in languages and shapes that no other draws. */
 export const printLaterCoverage = (): void => printOtherCoverage(later, 'later shops');
 
+/** The set that was written last, before anything of the finder was opened. */
+export const printApartCoverage = (): void => printOtherCoverage(apart, 'shops apart');
+
 if (import.meta.main) {
   printOtherCoverage();
   printLaterCoverage();
+  printApartCoverage();
 }

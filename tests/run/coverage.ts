@@ -3,7 +3,7 @@
 import '../../src/page/begin-ours.ts';
 import { printFreshCoverage } from './coverage-fresh.ts';
 import { printDressed, printMending, printNameCoverage } from './coverage-names.ts';
-import { printLaterCoverage, printOtherCoverage } from './coverage-other.ts';
+import { printApartCoverage, printLaterCoverage, printOtherCoverage } from './coverage-other.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printPictures } from './coverage-pictures.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
@@ -21,5 +21,6 @@ else {
   printFreshCoverage();
   printOtherCoverage();
   printLaterCoverage();
+  printApartCoverage();
   await printPictures();
 }
