@@ -11,7 +11,7 @@ import type { Finder } from './finder.ts';
 import { isKnownKind, isNameKind } from './names/kinds.ts';
 import type { Item, Step, Stop } from './names/step.ts';
 import type { Page } from './text/lines.ts';
-import { blockAt, upFrom } from './text/page-text.ts';
+import { around, blockAt, upFrom } from './text/page-text.ts';
 
 const mostName = 100; // letters of a name that is explained
 const mostRows = 200;
@@ -63,10 +63,13 @@ function rowsBelow(page: Page, heading: number, last: number, finder: Finder): I
   for (let i = heading + 1; i <= last && names.length < mostRows; i++) {
     const { from, to } = lines[i]!;
     if (!low.slice(from, to).trim()) continue;
-    const own = rowOf(page, i);
-    if (own && own.element === row) continue;
-    if (blockAt(stream, from)?.tag === 'dd' && kind === 'dl') continue;
+    const pair = rowOf(page, i);
+    if (pair && pair.element === row) continue;
+    const block = blockAt(stream, from);
+    if (block?.tag === 'dd' && kind === 'dl') continue;
+    if (kind === 'card' && block && around(stream, block) === row) continue;
     const dash = told.exec(low.slice(from, Math.min(to, from + mostName)));
+    const own = pair ?? (dash ? undefined : cardOf(page, i));
     const built = own?.kind ?? (dash ? 'line' : undefined);
     if (!built || (kind && built !== kind)) break;
     kind = built;
@@ -98,6 +101,18 @@ function rowOf({ stream, lines }: Page, line: number): { kind: string; element: 
   return undefined;
 }
 
+/** A box that holds a name and, in a block beside it, what it does. */
+function cardOf({ stream, low, lines }: Page, line: number): { kind: string; element: unknown } | undefined {
+  let next = line + 1;
+  while (lines[next] && !low.slice(lines[next]!.from, lines[next]!.to).trim()) next++;
+  const [own, other] = [line, next].map((at) => lines[at] && blockAt(stream, lines[at].from));
+  if (!own || !other || own === other) return undefined;
+  const box = around(stream, own);
+  return box && box === around(stream, other) ? { kind: 'card', element: box } : undefined;
+}
+
+const sized = /\d\s?(?:ml|cl|fl|oz|g)(?!\p{L})/u; // a page's name with a size is a product's
+
 /** Whether the names of the rows are those of one product: by law they go by amount, so most begin with water. */
 function reads({ stream }: Page, names: Item[], { words }: Finder, about: string): boolean {
   const n = names.length;
@@ -112,6 +127,6 @@ function reads({ stream }: Page, names: Item[], { words }: Finder, about: string
   if (sorted || linked.length > 0 || words.elsewise.test(about)) return false;
   return (
     names.slice(0, 3).some(({ kind }) => kind === 'water') ||
-    (n >= fewestExplainedDry && words.cosmetic.test(about))
+    (n >= fewestExplainedDry && (words.cosmetic.test(about) || sized.test(about)))
   );
 }

@@ -8,6 +8,7 @@ import { beginsAnew, joins, wrapped } from './joins.ts';
 import { wordsOf } from './names/headings.ts';
 import type { Item, Step, Stop } from './names/step.ts';
 import { stepsOf } from './names/steps.ts';
+import { isTitled, labelsAList, type Pending, titleIn } from './sets.ts';
 import { type Page, pageOf } from './text/lines.ts';
 import { around, blockAt, upFrom } from './text/page-text.ts';
 import { placesToLook } from './text/places-to-look.ts';
@@ -60,6 +61,9 @@ function* runsOf(
   let outer: Stop | undefined; // the last heading on a line of its own: an inline stop speaks for its own line
   let kit: Stop | undefined; // the last plain heading: a label near it or near its list names one product of it
   let panels: { lead: Stop | undefined; around: unknown } | undefined; // what headed a list in one of several panels
+  let title: Item | undefined; // the last run that is one unknown name alone on its line
+  let proven = false; // a label that a word for ingredients stands in had its list
+  const pending: Pending[] = []; // what other such labels lead to
   let muted = -1; // line whose rest is not looked at
   const flush = () => {
     if (run.length > 0) {
@@ -67,11 +71,21 @@ function* runsOf(
       if (around && around === panels?.around && isSpent(lead))
         lead = panels?.lead && { ...panels.lead, line: run[0]!.line };
       const { line } = run[0]!;
-      if (isSpent(lead) && kit && line - kit.line < reach && labelsAList(page, run[0]!, finder))
-        lead = { ...kit, line, words: wordsOf(page.text.slice(run[0]!.from, run[0]!.to), finder) };
+      if (isSpent(lead) && kit && line - kit.line < reach) {
+        const own = labelsAList(page, run[0]!, finder)
+          ? run[0]
+          : isTitled(page, title, run, found.at(-1))
+            ? title
+            : undefined;
+        if (own) lead = { ...kit, line, words: wordsOf(page.text.slice(own.from, own.to), finder) };
+      }
+      title = titleIn(page, run, finder);
+      const labelled = lead?.heads && lead.stop === 'label' ? lead : undefined;
       const judged = judge(page, run, lead, finder, setting.about);
       if (judged) setting.each?.(judged, page);
+      if (judged && !judged.isList && labelled) pending.push({ run, lead: labelled, at: found.length });
       if (judged?.isList) {
+        if (labelled) proven = true;
         found.push(judged);
         if (around) panels = { lead, around };
         lead = lead && { ...lead, stop: 'label', words: '' };
@@ -111,20 +125,16 @@ function* runsOf(
     }
   }
   flush();
+  // "Ingredients of the gel: … Ingredients of the mask: …": where one is a list, so are those headed like it
+  for (const { run: names, lead: label, at } of proven ? pending.toReversed() : []) {
+    const judged = judge(page, names, { ...label, stop: 'heading' }, finder, setting.about);
+    if (judged) setting.each?.(judged, page);
+    if (judged?.isList) found.splice(at, 0, judged);
+  }
 }
 
 /** Whether a heading has had its list. */
 const isSpent = (lead: Stop | undefined) => lead?.stop === 'label' && lead.words === '';
-
-/** "LOT 2026:" on a line of its own, after another list: what headed that one heads the next. */
-function labelsAList({ low, lines }: Page, { name, from, to, line, kind }: Item, { words }: Finder): boolean {
-  return (
-    kind === 'other' &&
-    /[:：]$/.test(name) &&
-    low.slice(lines[line]!.from, lines[line]!.to).trim() === low.slice(from, to) &&
-    ![words.denial, words.teaser, words.ends, words.prose].some((test) => test.test(name))
-  );
-}
 
 /** What holds the panels of tabs, for a place in one of them. */
 function panelsAround(stream: PageText, at: number): unknown {

@@ -971,4 +971,79 @@ Parfum</pre>`,
     '<h3>Ingrediente</h3><p>Apă, ulei de cocos, unt de shea, glicerină, ceară de albine, ulei de jojoba, parfum</p>',
     ['Apă, ulei de cocos, unt de shea, glicerină, ceară de albine, ulei de jojoba, parfum'],
   ],
+  [
+    'double slashes between names',
+    '<h5>Ingrediënten</h5><p>Aqua // Cetearyl Alcohol // Behentrimonium Chloride // Parfum // Linalool</p>',
+    ['Aqua // Cetearyl Alcohol // Behentrimonium Chloride // Parfum // Linalool'],
+  ],
+  [
+    'the others beside an active one, in Italian',
+    '<p>Principio attivo: Piroctone Olamine 1 %</p><p>Altri ingredienti: Cetearyl Alcohol, Panthenol, Linalool, Limonene, Parfum, Citric Acid</p>',
+    ['Cetearyl Alcohol, Panthenol, Linalool, Limonene, Parfum, Citric Acid'],
+  ],
+  [
+    'a question, and the formula for an answer',
+    '<h4>Wat zit er in dit product?</h4><p>Cetearyl Alcohol, Panthenol, Glycerin, Parfum, Citric Acid</p><h4>Bu ürünün içinde ne var?</h4><p>Dimethicone, Limonene, Coumarin, Citral, Sodium Chloride</p>',
+    [
+      'Cetearyl Alcohol, Panthenol, Glycerin, Parfum, Citric Acid',
+      'Dimethicone, Limonene, Coumarin, Citral, Sodium Chloride',
+    ],
+  ],
+  [
+    'a bold question in the line of its answer',
+    '<p><b>What’s in it</b> Water, Panthenol, Glycerin, Limonene, Citric Acid</p>',
+    ['Water, Panthenol, Glycerin, Limonene, Citric Acid'],
+  ],
+  [
+    'a remark on the ingredients behind the last one',
+    '<p>Ingrediënten: Aqua, Cetearyl Alcohol, Parfum, Panthenol. Ingrediënten kunnen wijzigen; kijk op de verpakking.</p>',
+    ['Aqua, Cetearyl Alcohol, Parfum, Panthenol.'],
+  ],
+  [
+    'numbered lines, the last of them unknown',
+    '<h4>INCI</h4><p>1) Aqua<br>2) Cetearyl Alcohol<br>3) Panthenol<br>4) Oblong Strand Filtrate</p>',
+    ['1) Aqua 2) Cetearyl Alcohol 3) Panthenol 4) Oblong Strand Filtrate'],
+  ],
+  [
+    'a set under bold names, the second list without water',
+    `<h3>Ingredients</h3><p><strong>Wash</strong><br>${long}</p><p><strong>Styling Jelly</strong><br>Pullulan, Castor Oil, Sodium Hydroxide, PEG-8, Hyaluronic Acid</p>`,
+    [
+      [long, 'Wash'],
+      ['Pullulan, Castor Oil, Sodium Hydroxide, PEG-8, Hyaluronic Acid', 'Styling Jelly'],
+    ],
+  ],
+  [
+    'allergens under a title of their own are an excerpt',
+    '<h3>Ingredients</h3><p>Aqua, Cetearyl Alcohol, Parfum, Linalool, Limonene, Citral, Geraniol, Coumarin</p><p><strong>Scent</strong><br>Linalool, Limonene, Citral, Geraniol, Coumarin</p>',
+    ['Aqua, Cetearyl Alcohol, Parfum, Linalool, Limonene, Citral, Geraniol, Coumarin'],
+  ],
+  [
+    'the same heading over each list of a set, one without water',
+    `<div>Skład Mgiełka:<br>Diisostearyl Malate, Sodium Hyaluronate, Pentylene Glycol, Lecithin, Sodium Hydroxide<br><br>Skład Szampon:<br>${long}</div>`,
+    [
+      ['Diisostearyl Malate, Sodium Hyaluronate, Pentylene Glycol, Lecithin, Sodium Hydroxide', 'Mgiełka'],
+      [long, 'Szampon'],
+    ],
+  ],
+  [
+    'a card for each name, with its task',
+    `<h2>Ingredients</h2><div>${['Aqua', 'Cetearyl Alcohol', 'Parfum', 'Panthenol', 'Citric Acid', 'Limonene']
+      .map((name) => `<div><img alt="" src="i.svg"><div>${name}</div><div>Softener</div></div>`)
+      .join('')}</div>`,
+    ['Aqua\nCetearyl Alcohol\nParfum\nPanthenol\nCitric Acid\nLimonene'],
+  ],
+  [
+    'cards of what a shop is proud of',
+    `<h2>Ingredients</h2><div>${[
+      'Argan Oil',
+      'Shea Butter',
+      'Jojoba Oil',
+      'Panthenol',
+      'Keratin',
+      'Aloe Vera Gel',
+    ]
+      .map((name) => `<div><div>${name}</div><div>We press it ourselves.</div></div>`)
+      .join('')}</div>`,
+    [],
+  ],
 ];

@@ -85,6 +85,7 @@ export function levelLetters(text: string): string {
       .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
       .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
       .replace(/ · /g, ' • ')
+      .replace(/(?<= )\/\/(?= )/g, `•${blank}`)
       // Rare signs of footnotes, by a name or before their legend.
       .replace(
         /(?<!\p{Script=Greek})(?:[§¤^]|[ΨΩ](?!\p{Script=Greek}))(?!\s*(?:[,;]|$))|(?<=[\p{L}\d)])[§¤^ΨΩ#](?=\s*(?:[,;.]|$))/gu,

@@ -40,7 +40,7 @@ export function formSays(
     say('longList');
   if (!headed && areWholeLines(page, names))
     say(!stop && !lines && share(names) >= nothingElse ? 'nothingElse' : 'wholeLines');
-  if (inSentence(page, names, run, finder)) say('inSentence');
+  if (inSentence(page, names, run, finder, headed)) say('inSentence');
   const told = names.filter(
     ({ kind, after }) => !isNameKind(kind) && (after === 'dash' || after === 'stop'),
   ).length;
@@ -80,11 +80,17 @@ function alternates(names: Item[]): boolean {
 }
 
 /** Running text leads to the names, or goes on right behind them, in one sentence. */
-function inSentence({ text, low, lines }: Page, names: Item[], run: Item[], { words }: Finder): boolean {
+function inSentence(
+  { text, low, lines }: Page,
+  names: Item[],
+  run: Item[],
+  { words }: Finder,
+  headed: boolean,
+): boolean {
   const [first, last] = [names[0]!, run.at(-1)!];
   const before = low
     .slice(Math.max(lines[first.line]!.from, first.from - 120), first.from)
-    .replace(/^[\s\S]*[.:!?\])】]\s?/, '');
+    .replace(headed ? /^[\s\S]*[.:!?\])】\v]\s?/ : /^[\s\S]*[.:!?\])】]\s?/, '');
   const after = low.slice(last.to, Math.min(lines[last.line]!.to, last.to + 60));
   const short = names.length < fewestUnheaded;
   return (

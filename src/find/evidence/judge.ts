@@ -50,7 +50,7 @@ export function judge(
 }
 
 /** Unknown names on lines of their own around a list are the shop's, not the list's. */
-function withoutStrangers({ stream }: Page, run: Item[], lead: Stop | undefined): Item[] {
+function withoutStrangers({ stream, text }: Page, run: Item[], lead: Stop | undefined): Item[] {
   let names = run;
   const unknown = (i: number) => names[i]!.kind === 'other' || names[i]!.kind === 'foreign';
   const strange = (i: number) =>
@@ -70,9 +70,12 @@ function withoutStrangers({ stream }: Page, run: Item[], lead: Stop | undefined)
       (unknown(0) && names[1]!.after === 'dash' && names[0]!.after !== 'mark'))
   )
     names = names.slice(1);
+  const numbered = ({ from }: Item) =>
+    /(?:^|\n)\s*\d{1,3}[.)]\s+$/.test(text.slice(Math.max(0, from - 8), from));
   while (
     names.length > 1 &&
     unknown(names.length - 1) &&
+    !numbered(names.at(-1)!) &&
     (names.at(-1)!.after === 'stop' || (strange(names.length - 1) && !inItems))
   )
     names = names.slice(0, -1);

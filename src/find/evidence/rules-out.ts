@@ -1,4 +1,5 @@
 import type { Finder } from '../finder.ts';
+import { isKnownKind } from '../names/kinds.ts';
 import type { Item, Stop } from '../names/step.ts';
 import type { Page } from '../text/lines.ts';
 import { areWholeLines } from './form-says.ts';
@@ -13,6 +14,7 @@ import {
   fewestTelling,
   fewestUnheaded,
   knownShare,
+  linesBelow,
   mostOwn,
 } from './thresholds.ts';
 
@@ -35,6 +37,7 @@ export function whyNot(
     const pressed = finder.words.single.ends(name.replace(/\([^)]*\)|[*†.]/g, '').trim());
     if (!headed || !pressed || (kind !== 'plant' && kind !== 'own') || !areWholeLines(page, names))
       return 'one name';
+    if (isOneOfSeveral(page, names[0]!, finder)) return 'one of several names that are told about';
   }
   if (n <= allKnown && known < 1) return 'few names, not all known';
   if (n <= allKnown && otherGoodsBeside(page, names, finder)) return 'few names among those of other goods';
@@ -50,6 +53,12 @@ export function whyNot(
 }
 
 const lettersOf = ({ low }: Page, names: Item[]) => low.slice(names[0]!.from, names.at(-1)!.to);
+
+/** Whether another name stands alone on one of the next lines, behind what is told of this one. */
+function isOneOfSeveral({ low, lines }: Page, { line }: Item, { kindOf }: Finder): boolean {
+  const next = lines.slice(line + 1, line + 1 + linesBelow).map(({ from, to }) => low.slice(from, to).trim());
+  return next.some((words) => words.length < besideLetters && isKnownKind(kindOf(words)));
+}
 
 /** Whether the same lines print what only other goods hold, right before or behind the names. */
 function otherGoodsBeside({ low, lines }: Page, names: Item[], { words }: Finder): boolean {

@@ -86,6 +86,9 @@ export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: 
   )
     return [stop('end')];
   const count = name.split(/\s+/).length;
+  // "…, Parfum. Ingredients may change": a sentence about the list
+  if (cut.after === 'stop' && kind === 'other' && count > 1 && finder.headings(name)[0]?.index === 0)
+    return [stop('end')];
   // "Curl Milk", an inline edge, "Aqua": the name begins behind the edge
   const edge = name.lastIndexOf('\v');
   if (edge > 0 && cut.after !== 'mark' && !isNameKind(kind) && isKnownKind(kindOf(name.slice(edge + 1))))

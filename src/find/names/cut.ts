@@ -57,6 +57,8 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
     else if (letter === '.' && endsName(text, low, begin, i, to)) cut(i, i + 1, 'stop');
     else if (dashes.includes(letter) && isBlank(text[i - 1]) && isBlank(text[i + 1]))
       cut(i, i + 1, letter === '/' || letter === '+' || letter === '*' ? 'mark' : 'dash');
+    else if (letter === '/' && text[i + 1] === '/' && isBlank(text[i - 1]) && isBlank(text[i + 2]))
+      cut(i, i + 2, 'mark');
   }
   cut(to, to, 'mark');
   return cuts;

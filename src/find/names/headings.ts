@@ -6,7 +6,7 @@ import { isNameKind } from './kinds.ts';
 import type { Stop } from './step.ts';
 
 /** A heading in a line, from its first letter to where what it heads begins. */
-export type Placed = Pick<Stop, 'stop' | 'words' | 'inline'> & {
+export type Placed = Pick<Stop, 'stop' | 'words' | 'inline' | 'heads'> & {
   from: number;
   to: number;
   /** Whether what stands before it in the line may be names. */
@@ -46,6 +46,7 @@ export function headingStops(page: Page, { from, to }: Line, finder: Finder): Pl
       ...kindOf(said, clause, words, finder),
       words,
       inline: !tail.alone,
+      heads: true,
       before: /\S[,;.]\s/.test(before),
       from: from + index,
       to: from + end,
@@ -93,15 +94,15 @@ function tailOf(
   const bare = whole.length < shortLine && !/\p{L}/u.test(wordsOf(whole, finder));
   const short =
     bare || (whole.length < shortLine && !/[.,;]/.test(before) && !/[,;、・•·|]|[:：]\s*\S/.test(rest));
-  const alone =
-    short &&
-    (weak
-      ? /^[^\p{L}]*$/u.test(before + rest)
-      : !/(?:\s\S+){3}/.test(rest) || finder.words.denial.test(whole));
+  const alone = short && (weak ? bare : !/(?:\s\S+){3}/.test(rest) || finder.words.denial.test(whole));
   if (alone) return { mark: rest, alone };
   // "Ingredients: …"
   const colon = /^[\s)\]]*(?:[:：=>.]|[-–—]\s)[\s:：.*•–-]*/.exec(rest);
-  if (colon && !(weak && /\p{L}/u.test(clauseOf(before)))) return { mark: colon[0], alone };
+  if (colon && !(weak && /\p{L}/u.test(wordsOf(clauseOf(before), finder)))) return { mark: colon[0], alone };
+  // "<b>What's in it</b> Aqua, …"
+  const box = /^[^\p{L}\p{N}]*$/u.test(before) ? /^\s?\v\s?/.exec(rest) : null;
+  if (weak && box && namesFollow(page, around.at + box[0].length, around.end, finder))
+    return { mark: box[0], alone };
   if (weak) return undefined;
   // "Ingredients of the shampoo: …"
   const said = finder.words.prose.test(before)

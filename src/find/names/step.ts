@@ -10,4 +10,6 @@ export type Stop = {
   /** What a heading or label says beyond being one: "Shampoo ingredients:" → "Shampoo". */
   words: string;
   inline: boolean;
+  /** A label that a word for ingredients stands in: "Shampoo ingredients:", not "Shampoo:". */
+  heads?: boolean;
 };

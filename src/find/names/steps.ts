@@ -52,4 +52,10 @@ function asNames({ low }: Page, { from, to, after }: Cut, line: number, found: S
   return items.length > 0 ? items : [{ from, to, line, name: low.slice(from, to), kind: 'other', after }];
 }
 
-const stopOf = ({ stop, words, inline }: Placed, line: number): Stop => ({ stop, line, words, inline });
+const stopOf = ({ stop, words, inline, heads = false }: Placed, line: number): Stop => ({
+  stop,
+  line,
+  words,
+  inline,
+  heads,
+});
