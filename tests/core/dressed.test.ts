@@ -3,6 +3,7 @@
 import { expect, it } from 'vitest';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
+import { copiedLabels } from './copied-labels.ts';
 import { dressedLabels } from './dressed-labels.ts';
 import { readWhole, scoredLabel } from './score-dressed.ts';
 import { wornLabels } from './worn-labels.ts';
@@ -31,3 +32,12 @@ it.each(['first', 'second'] as const)(
     expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(0.75);
   },
 );
+
+it.each(['looked at', 'kept aside'] as const)('labels as shops copy them, %s: most of them whole', (half) => {
+  const rows = copiedLabels(names, 300, 505, half).map((label) => scoredLabel(label, lookup));
+  const sum = (of: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + of(row), 0);
+  const all = sum((row) => row.names.length);
+  expect(sum(({ wrong }) => wrong.length) / all).toBeLessThan(0.003);
+  expect(sum(({ right }) => right) / all).toBeGreaterThan(0.88);
+  expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(0.5);
+});

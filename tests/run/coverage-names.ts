@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
+import { copiedLabels } from '../core/copied-labels.ts';
 import { damagedNames, damages } from '../core/damaged-names.ts';
 import { type Dressed, dressedLabels } from '../core/dressed-labels.ts';
 import { scored } from '../core/score-damaged.ts';
@@ -146,6 +147,11 @@ export function printDressed(): void {
     ['second', 202],
   ] as const)
     printWhole('worn labels of another hand', wording, wornLabels(names, 1000, seed, wording));
+  for (const [half, seed] of [
+    ['looked at', 301],
+    ['kept aside', 302],
+  ] as const)
+    printWhole('labels as shops copy them', half, copiedLabels(names, 1000, seed, half));
   for (const [half, seed, count] of [
     ['looked at', 18, 60],
     ['kept aside', 19, 60],
