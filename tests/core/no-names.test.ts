@@ -40,6 +40,18 @@ const tails = `
 . 0% parabens, 0% silicones
 . † derived from coconut
 . ◊ Fair trade
+. Rev. 04/23
+. PR-118203
+ 08/2026
+. Ver más
+. Mehr anzeigen
+. Copy to clipboard
+. Non testato su animali
+. If irritation occurs, discontinue use
+. *procedente de aceites esenciales
+. °luonnonmukaisesti viljelty
+. ¹ din agricultură ecologică
+. *βιολογικής καλλιέργειας
 . Silicone free, colour safe, suitable for vegans
 . Parfümfrei
 . pflegt das Haar, ohne zu beschweren

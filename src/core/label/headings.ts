@@ -2,13 +2,18 @@
 export type Heading = 'list' | 'active' | 'inactive' | 'key' | 'contains' | 'tail' | 'not-in' | 'note';
 
 const ingredients =
-  'ingredients?|inci|ingr[eé]dients?|inhaltsstoffe|bestandteile|zusammensetzung|composition|ingredientes?|ingredienti|composizione|composi[cç][aã]o|composici[oó]n|sk[lł]adniki|sk[lł]ad|ingredi[eë]nten|samenstelling|ingredienser|sastojci|slo[zž]en[ií]|состав|ингредиенты|съставки|全成分|成分|配料|전성분|성분';
+  'ingredients?|inci|ingr[eé]dients?|inhaltsstoffe|bestandteile|zusammensetzung|composition|ingredientes?|ingredienti|composizione|composi[cç][aã]o|composici[oó]n|sk[lł]adniki|sk[lł]ad|ingredi[eë]nten|samenstelling|ingredienser|sammansättning|innehåll|indhold(?:sstoffer)?|ainesosat|koostis(?:osad)?|összetev[őo]k|összetétel|compozi[țţt]ie|ingrediente|zlo[zž]en(?:ie|í)|sestavine|sudėtis|sastāvs|συστατικ[άα]|içindekiler|sastojci|slo[zž]en[ií]|состав|ингредиенты|съставки|全成分|成分|配料|전성분|성분';
 const mayContain =
-  '(?:may|might|can)(?: also)? contain|peut contenir|kann enthalten|puede contener|pu[oò] contenere|pode conter|mo[zż]e zawiera[cć]|kan bevatten|может содержать|\\+\\s*\\/\\s*[-–−]|±';
+  '(?:may|might|can)(?: also)? contain|peut contenir|kann enthalten|kann spuren enthalten(?: von)?(?=\\s*:)|puede contener|pu[oò] contenere|pode conter|mo[zż]e zawiera[cć]|kan bevatten|может содержать|\\+\\s*\\/\\s*[-–−]|±';
 const notIn =
   "free (?:from|of)|(?:formulated|made|crafted|created|blended) without|without|(?:does|do) not contain|doesn['’]?t contain|contains? no(?:ne)?|no added|never (?:any|contains?)|not in (?:it|this)|we (?:never|don['’]t) use|sans|ohne|frei von|sin|libre de|senza|sem|livre de|bez|zonder|vrij van|what['’]s not in (?:it|this)|not made with|excludes?|zero";
 const notes =
   "directions?(?: for use)?|how to(?: use| apply)?|to use|usage|use|warnings?|cautions?|storage|distributed(?: by)?|manufactured(?: by| for)?|made in|produced by|benefits?|description|note|please note|disclaimer|precautions?|mode d['’]emploi|conseils? d['’]utilisation|anwendung|hinweis|modo de (?:uso|empleo)|modo d['’]uso|application|instructions?|shelf life|expiry|net(?: wt| weight| content)?|size|weight|volume|price|about|details?|features?|claims?|our promise|why we love it|good to know|suitable for|hair type|scent|fragrance notes|certifications?|packaging|recycling|questions?|address|website|tel|phone";
+
+// "Contains less than 2% of:", "< 1 %:", "1% or less of the following:"; what goes on is the list.
+const little =
+  "(?:contains? |contient |enth[aä]lt |contiene |cont[eé]m )?(?:(?:less than|below|under|up to|at most|no more than|moins de|menos d[eo]|weniger als|unter|meno del?l?[’']?|inferior(?:e)? al?|inférieure? à|poniżej|mindre än|mindre end|minder dan|[<≤])\\s*\\d{1,2}(?:[.,]\\d)?\\s*%|\\d{1,2}(?:[.,]\\d)?\\s*% (?:or|and) less)(?:[^:,;]{0,40})";
+const littleStart = new RegExp(`^${little}:\\s*`, 'iu');
 
 const whole = (words: string) => new RegExp(`^(?:${words})$`, 'iu');
 const start = (words: string) => new RegExp(`^(?:${words})(?![\\p{L}\\d-])`, 'iu');
@@ -38,6 +43,7 @@ export function headingOf(words: string): Heading | undefined {
   if (!text || text.length > longestHeading) return undefined;
   for (const [kind, test] of kinds)
     if (test.test(text)) {
+      if (kind === 'key' && /\b(?:full|complete|whole)\b/i.test(text)) return 'list';
       const bare = text.split(/\s+/).length <= 2;
       if (needsIngredients.includes(kind) && !ingredientWord.test(text) && !bare) continue;
       return kind;
@@ -45,7 +51,7 @@ export function headingOf(words: string): Heading | undefined {
   return undefined;
 }
 
-const tailStart = new RegExp(`^[\\s:]*(?:${mayContain})[\\s:]*`, 'iu');
+const tailStart = new RegExp(`^[\\s:]*(?:${mayContain})(?:\\s*[/(]\\s*(?:${mayContain})\\)?)*[\\s:)]*`, 'iu');
 const notInStart = new RegExp(`^(?:(?:100 ?% )?(?:${notIn}))\\s`, 'iu');
 const listStart = new RegExp(
   `^(?:(?:full |complete |product |other |inactive |active )*(?:${ingredients})(?:\\s*/\\s*(?:${ingredients}))*(?: list)?)(?![\\p{L}-])[\\s.–—-]*`,
@@ -55,9 +61,15 @@ const listStart = new RegExp(
 const listLine = new RegExp(`^(?:[\\p{L}'’&][\\p{L}'’&-]*\\s+){1,4}(?:${ingredients})\\s*$`, 'iu');
 const notAList = /^ingredients? (?:lists? )?(?:may|are|is|can|listed|subject|from|of|that|which|we|in)\b/i;
 
+/** Letters of a heading over what there is little of: the list goes on after it. */
+export const littleIn = (text: string): number => littleStart.exec(text)?.[0].length ?? 0;
+
 export const startsTail = (text: string) => tailStart.test(text);
 
-const tailWithin = new RegExp(`^(?:[([]\\s*)?(?:${mayContain})[^:,]{0,20}:`, 'iu');
+const tailWithin = new RegExp(
+  `^(?:[([]\\s*)?(?:${mayContain})(?:\\s*[/(]\\s*(?:${mayContain})\\)?)*[^:,]{0,20}:`,
+  'iu',
+);
 
 /** "… Tocopherol May contain: CI 77891": what may be in it, without a stop before it. */
 export const opensTail = (text: string) => tailWithin.test(text);
@@ -66,6 +78,8 @@ export const opensTail = (text: string) => tailWithin.test(text);
 export function leadingHeading(text: string): { kind: Heading; length: number } | undefined {
   const tail = tailStart.exec(text);
   if (tail) return { kind: 'tail', length: tail[0].length };
+  const less = littleIn(text);
+  if (less) return { kind: 'contains', length: less };
   const without = notInStart.exec(text);
   if (without) return { kind: 'not-in', length: without[0].length };
   if (notAList.test(text)) return undefined;

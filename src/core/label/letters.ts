@@ -1,3 +1,5 @@
+import { rightlyEncoded } from './encodings.ts';
+
 // What stands in for letters that carry nothing, so that every offset stays true: removed again from names.
 export const blank = '\u2060';
 
@@ -64,13 +66,13 @@ const same: Record<string, string> = {
  * exotic punctuation, bullets, odd spaces and invisible letters. Same length as `text`: offsets carry over.
  */
 export function levelLetters(text: string): string {
-  let letters = text;
+  let letters = rightlyEncoded(text, blank);
   if (letters.includes('&'))
     letters = letters.replace(/&(?:#\d{1,6}|#x[0-9a-f]{1,5}|[a-z]{2,8});/gi, (entity) =>
       padded(entityOf(entity.slice(1, -1)) ?? entity, entity.length),
     );
   if (letters.includes('<'))
-    letters = letters.replace(/<\/?([a-z][a-z0-9]*)[^<>\n]{0,200}>/gi, (tag, name: string) =>
+    letters = letters.replace(/<\u2060*\/?([a-z][a-z0-9]*)[^<>\n]{0,200}>/gi, (tag, name: string) =>
       /^(?:br|p|li|ul|ol|div|tr|td|table|h\d)$/i.test(name)
         ? `\n${' '.repeat(tag.length - 1)}`
         : blank.repeat(tag.length),
@@ -78,9 +80,12 @@ export function levelLetters(text: string): string {
   // Drug facts printed in one line: their headings open lines of their own.
   if (/\binactive ingredients?\b/i.test(letters))
     letters = letters.replace(/ (?=(?:in)?active ingredients?\b|purposes?\b)/gi, '\n');
+  const barIsLetter = readAsBars(letters);
   return (
     letters
-      .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) => same[sign]!)
+      .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) =>
+        sign === '|' && barIsLetter ? sign : same[sign]!,
+      )
       .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]|(?<!\S)[①-⑳㉑-㉟]/g, '•')
       .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
       .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
@@ -100,6 +105,12 @@ export function levelLetters(text: string): string {
   );
 }
 
+/** Bars within words of a list with commas are an l that was read so. */
+function readAsBars(letters: string): boolean {
+  if (!letters.includes('|') || (letters.match(/,/g)?.length ?? 0) < 3) return false;
+  return !/(?<!\p{L})\||\|(?![\p{L},.;)])/u.test(letters);
+}
+
 function entityOf(name: string): string | undefined {
   if (name.startsWith('#')) {
     const code = /^#x/i.test(name) ? Number.parseInt(name.slice(2), 16) : Number.parseInt(name.slice(1), 10);
@@ -114,4 +125,4 @@ function entityOf(name: string): string | undefined {
 }
 
 const padded = (letter: string, length: number) =>
-  letter.padEnd(length, /[\p{L}\p{M}]/u.test(letter) ? blank : ' ').slice(0, length);
+  letter.padEnd(length, /[\p{L}\p{M}<>]/u.test(letter) ? blank : ' ').slice(0, length);

@@ -6,6 +6,8 @@ import type { LabelPart } from './split-label.ts';
 
 type Part = Omit<LabelPart, 'list' | 'tail'>;
 
+const holds =
+  /^(?:contains?|containing|with|includ(?:es|ing)|incl\.?|enthält|mit|contient|avec|contiene|con|contém|com|zawiera|bevat):?\s+(?=\p{L})/iu;
 const longestName = 300; // letters: a longer piece is cut and looked up no further
 
 /** The names in one piece of the label: usually one; more where "and" joins them or brackets list them. */
@@ -22,6 +24,7 @@ function partAt(
   from: number,
   to: number,
   { isLegend, isProse }: Remarks,
+  within = false,
 ): Part | undefined {
   let end = from + lengthBeforeCode(letters.slice(from, Math.min(to, from + longestName)));
   const bounds = end < Math.min(to, from + longestName) ? end : to;
@@ -34,6 +37,9 @@ function partAt(
   else if (isProse(whole)) return undefined;
   let start =
     from + /^(?:[\s*†‡°◊¹²³⁴⁵"“”'\u2060]|\+(?=[\s+\p{L}]))*/u.exec(letters.slice(from, end))![0].length;
+  // "Parfum* … *contains Limonene": behind a mark and in a bracket what it holds is listed.
+  if (within || /[*†‡°◊¹²³⁴⁵]/.test(letters.slice(from, start)))
+    start += holds.exec(letters.slice(start, end))?.[0].length ?? 0;
   // Brackets whose other end the label forgot.
   while (/[([{]/.test(letters[start]!) && !/[)\]}]/.test(letters.slice(start, end))) start++;
   while (/[)\]}]/.test(letters[end - 1]!) && !/[([{]/.test(letters.slice(start, end))) end--;
@@ -64,7 +70,8 @@ function printedShare(name: string): number | undefined {
 /** "A and B", "A & B": two names, unless the sign stands in a name (D & C Red 33). */
 function conjuncts(letters: string, from: number, to: number, { isProse }: Remarks): [number, number][] {
   const piece = letters.slice(from, Math.min(to, from + longestName));
-  if (to - from > longestName || !/\s(?:and|und|et|&)\s/i.test(piece) || isProse(piece)) return [[from, to]];
+  if (to - from > longestName || !/\s(?:and|und|et|&|\+)\s/i.test(piece) || isProse(piece))
+    return [[from, to]];
   const cuts: [number, number][] = [];
   let depth = 0;
   let start = 0;
@@ -72,7 +79,7 @@ function conjuncts(letters: string, from: number, to: number, { isProse }: Remar
     if ('([{'.includes(piece[i]!)) depth++;
     else if (')]}'.includes(piece[i]!)) depth = Math.max(0, depth - 1);
     else if (piece[i] === ' ' && depth === 0) {
-      const sign = /^\s(?:and|und|et|&)\s+/i.exec(piece.slice(i, i + 8));
+      const sign = /^\s(?:and|und|et|&|\+)\s+/i.exec(piece.slice(i, i + 8));
       const [left, right] = [piece.slice(start, i), sign ? piece.slice(i + sign[0].length) : ''];
       if (!sign || !/\p{L}{3}/u.test(left) || !/\p{L}{3}/u.test(right)) continue;
       cuts.push([from + start, from + i]);
@@ -102,7 +109,7 @@ function listed(text: string, letters: string, part: Part, remarks: Remarks): Pa
       i === name.length - 1 || (depth === 0 && letter === ',' && !/\d,\d/.test(name.slice(i - 1, i + 2)));
     if (')]}'.includes(letter)) depth--;
     if (!ends) continue;
-    const inner = partAt(text, letters, part.from + start, part.from + i, remarks);
+    const inner = partAt(text, letters, part.from + start, part.from + i, remarks, true);
     if (inner) parts.push({ ...inner, within: part.from });
     start = i + 1;
   }

@@ -38,7 +38,10 @@ export function cutPieces(letters: string, { isLegend, isSentence }: Remarks): P
       const inside = letters.slice(i + 1, Math.min(end, i + 40));
       const joins = /^\s*(?:and|&|und|et|y)\s*$/i.test(letters.slice(i + 1, Math.min(end, i + 8)));
       if (joins) cut(i, end + 1 - i, ',');
-      else if (startsTail(inside) || isListOfItsOwn(letters, start, i, end)) {
+      else if (
+        (startsTail(inside) && !startsTail(letters.slice(start, i).trimStart())) ||
+        isListOfItsOwn(letters, start, i, end)
+      ) {
         cut(i, 1, ',');
         open = end;
         continue;
@@ -128,18 +131,42 @@ function lineBreak(letters: string, at: number, isSentence: Remarks['isSentence'
   if (startsHeading(next) || /^(?:[*†‡•+]|[-–] |\d{1,2}[.)] )/.test(next)) return '\n';
   if (/[,;•/&(-]$/.test(line) || /^[,;)]/.test(next)) return '';
   if (/[.:!?]$/.test(line)) return '\n';
-  if (/^[\p{Ll}(]/u.test(next)) return '';
+  // "Curl jelly⏎aqua, glycerin": a title, and a list in small letters.
+  if (/^[\p{Ll}(]/u.test(next) && !/^ph\W/i.test(next))
+    return next.includes(',') && !line.includes(',') && isSentence(line) ? '\n' : '';
   // "Tocopherol⏎Dermatologically tested", ". Conditioner⏎Aqua, …": no name goes on over this break.
   if (isSentence(next) || isSentence(line.split(/[,;.•]/).at(-1)!)) return '\n';
   const [had, has] = [line.includes(','), next.includes(',')];
-  if (had && has) return '';
+  if ((had && has) || isWrapped(letters, at, line, next)) return '';
   if (had) return line.length >= 40 && next.split(' ').length <= 3 ? '' : '\n';
   const before = letters.slice(Math.max(0, from - 30), from).trimEnd();
   return has && before.endsWith(',') ? '' : '\n';
 }
 
+const aroundWrap = 4; // lines on either side that tell how wide a column is
+const widest = 120; // letters of a line in a column
+const narrowest = 12;
+const fewestCommas = 0.4; // of its lines
+
+/** Whether the column was full here: the next word would not have gone into it, and its lines are a list with commas. */
+function isWrapped(letters: string, at: number, line: string, next: string): boolean {
+  const before = letters
+    .slice(Math.max(0, at - aroundWrap * widest), at)
+    .split('\n')
+    .slice(-aroundWrap);
+  const after = letters
+    .slice(at + 1, at + aroundWrap * widest)
+    .split('\n')
+    .slice(0, aroundWrap);
+  const lines = [...before, ...after].map((one) => one.replaceAll(blank, '').trim()).filter(Boolean);
+  const width = Math.max(...lines.slice(lines.length > 3 ? 1 : 0).map(({ length }) => length));
+  if (width > widest || line.length < narrowest) return false;
+  if (lines.filter((one) => one.includes(',')).length < lines.length * fewestCommas) return false;
+  return line.length + 1 + next.split(' ', 1)[0]!.length >= width;
+}
+
 const shortened =
-  /(?:^|[\s(/.])(?:no|nr|ci|c\.i|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr)$/i;
+  /(?:^|[\s(/.])(?:no|nr|art\.-nr|rev|ref|ver|ci|c\.i|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr)$/i;
 
 /** A full stop that ends a name or a sentence, rather than an abbreviation or a number. */
 function endsName(letters: string, at: number): boolean {

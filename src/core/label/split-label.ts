@@ -1,4 +1,4 @@
-import { type Heading, headingOf, leadingHeading } from './headings.ts';
+import { type Heading, headingOf, leadingHeading, littleIn } from './headings.ts';
 import { blank, levelLetters } from './letters.ts';
 import { withoutRepeats } from './lists.ts';
 import type { Remarks } from './no-names/remarks.ts';
@@ -112,6 +112,8 @@ function skipLead(letters: string, { from, to }: Pick<Piece, 'from' | 'to'>): nu
 
 function headingAt(letters: string, { from, to, after }: Piece, remarks: Remarks) {
   const text = letters.slice(from, Math.min(to, from + 160));
+  const little = littleIn(text);
+  if (little) return { kind: 'contains' as const, length: little };
   const colon = /^([^:([]{2,80}(?:\([^()]{0,40}\)[^:([]{0,20})?):(?!\d|\/\/)/.exec(text);
   if (colon) {
     const kind = headingOf(colon[1]!.replaceAll(blank, ''));
@@ -123,7 +125,7 @@ function headingAt(letters: string, { from, to, after }: Piece, remarks: Remarks
     // "Glycerin: humectant, …": a name and what it does.
     if (remarks.isRemark(rest.split(/[,;.\n]/, 1)[0]!)) return undefined;
     const alone = from + colon[0].length >= to || !rest.slice(0, to - from - colon[0].length).trim();
-    if (after !== ',' && (alone || opensList(rest, remarks)))
+    if (after !== ',' && (alone || opensList(rest, remarks) || leadingHeading(rest.trimStart())))
       return { kind: 'sub-head' as const, length: colon[0].length };
   }
   // "Hair Mask - Aqua, …": a title of a kit.

@@ -13,7 +13,7 @@ import type {
   Thresholds,
   Use,
 } from './entry.ts';
-import { besidePolymer, nameForms, wholeForms } from './name-forms.ts';
+import { besidePolymer, latinForms, nameForms, wholeForms } from './name-forms.ts';
 import { createClose, type Name } from './near/close-spellings.ts';
 import { createMend } from './near/mend.ts';
 import type { Words } from './near/near-words.ts';
@@ -149,6 +149,11 @@ export function createLookup(
       const bare = byKey(keyOf(normalName(form)));
       if (bare) return bare;
     }
+    // "Argan Kernel Extract (Argania spinosa)": by its Latin name it is filed, by the plain one a rule takes it.
+    for (const form of latinForms(raw)) {
+      const latin = byKey(keyOf(normalName(form)));
+      if (latin) return latin;
+    }
     for (const form of forms) {
       const answer = named(normalName(form), form);
       if (answer) return answer;
@@ -161,7 +166,7 @@ export function createLookup(
     const entry = byKey(keyOf(normal));
     if (entry) return entry;
     const rule = ruleOf(normal);
-    return rule && { found: { how: 'pattern', name: printed }, fact: rule };
+    return rule && { found: { how: 'pattern', name: withoutRemarks(printed) }, fact: rule };
   };
   const byKey = (key: string): WithFact | undefined => {
     const hit = filed.get(key);
@@ -226,6 +231,12 @@ export function createLookup(
     },
   };
 }
+
+/** A remark in square or curly brackets is no part of the name. */
+const withoutRemarks = (printed: string) =>
+  printed.includes('[') || printed.includes('{')
+    ? printed.replace(/\s*(?:\[[^[\]]*\]|\{[^{}]*\})/g, '').trim() || printed
+    : printed;
 
 type Built = { match: RegExp; not: RegExp | undefined };
 

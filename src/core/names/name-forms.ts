@@ -1,7 +1,7 @@
 /** What one printed name may be read as, best first: whole, without its brackets, its pieces, what its brackets say. */
 
 const percent =
-  /[([{]?\s*(?:[<>≤≥~±]\s*)?(?<![a-z]-\d{0,3})(?<!\d)\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)\s*[)\]}]?/gi;
+  /[([{]?\s*(?:[<>≤≥~±]\s*)?(?<![a-z]-\d{0,3})(?<!\d)\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)(?:\s*\(?(?:w\/w|w\/v|v\/v|m\/m|p\/p)\b)?\s*[)\]}]?/gi;
 // Words shops put before or after a name that say how it was grown or made, not what it is.
 const qualifiers =
   /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|(?:mono|di|tri|tetra|penta|hexa|hepta|deca|hemi)hydrate|thermal|(?:allergen|phthalate|paraben|gluten|cruelty)[- ]free|ifra|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
@@ -14,7 +14,8 @@ const qualified = new RegExp(
 const origin =
   /\s+(?:\(?(?:derived |obtained |sourced |made |extracted )?from|derived|aus|issue? de|source:)\s.*$/i;
 
-const slash = /\s*[/|\\]\s*/;
+// A bar within a word is an l that was read so.
+const slash = /\s*(?:[/\\]|(?<!\p{L})\||\|(?=\s))\s*/u;
 
 // Two letters, also with a full stop between them ("C.I."), or one that is a word by itself (水).
 const isWord = /\p{L}[\p{L}.]|[\p{Script=Han}\p{Script=Hangul}]/u;
@@ -23,6 +24,16 @@ const isWord = /\p{L}[\p{L}.]|[\p{Script=Han}\p{Script=Hangul}]/u;
 export function wholeForms(printed: string): string[] {
   const whole = tidy(printed);
   return [...new Set([whole, tidy(withoutBrackets(whole, []))])].filter((form) => isWord.test(form));
+}
+
+/** "Argan Kernel Extract (Argania spinosa)", "Aloe Vera (Aloe barbadensis) Leaf Water": the part of the plant after its Latin name. */
+export function latinForms(printed: string): string[] {
+  const [, before = '', latin, after = ''] =
+    /^([^([\])]{3,60})[([]([a-z]{3,} [a-z. ]{3,40})[)\]]([^([\])]{0,40})$/i.exec(printed) ?? [];
+  if (!latin) return [];
+  if (after.trim()) return [`${latin} ${after.trim()}`];
+  const words = before.trim().split(/\s+/);
+  return words.slice(1).map((_, i) => `${latin} ${words.slice(i + 1).join(' ')}`);
 }
 
 /** Up to a dozen forms of a printed name. Linear in the name's length; names over 300 letters have one form. */

@@ -32,7 +32,10 @@ const spellings: [RegExp, string][] = [
   [/\baluminium\b/g, 'aluminum'],
   [/\bfibre/g, 'fiber'],
   [/is(ed|ation)\b/g, 'iz$1'],
-  [/\b(extract|oil|protein|peptide|butter|powder|ferment|glyceride|lipid|ceramide|tocopherol)s\b/g, '$1'],
+  [
+    /\b(extract|oil|protein|peptide|butter|powder|ferment|glyceride|lipid|ceramide|tocopherol|glycol)s\b/g,
+    '$1',
+  ],
   [/\bamino acid\b/g, 'amino acids'],
   [/\bext\b(?!\.? *(?:d ?&|violet))\.?/g, 'extract'],
   [/\bhydrochloride\b/g, 'hcl'],

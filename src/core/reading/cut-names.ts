@@ -7,7 +7,7 @@ const mostByRule = 2; // pieces that a rule of the grammar alone may join
 const between = /^[\s,;•·|*.–—-]{1,8}$/u;
 const chainBefore = /(?:^|[,;•\n]\s*)(c\d{1,2}-\d{1,2})(\s*[,;•\n]\s*)$/i;
 // Not the first of two locants: "SD Alcohol 39-B, 1,2-Hexanediol".
-const numberAfter = /^\s*[,;•|\n]\s*(-\s?)?(\d{1,3})(?=\s*(?:[;•|\n.]|,(?!\s?\d)|$))/;
+const numberAfter = /^\s*[,;•|\n]\s*(-\s?)?(\d{1,3})(?=\s*(?:[;•|\n]|\.(?!\s+\S)|,(?!\s?\d)|$))/;
 
 /** Neighbours that only together are a name, joined: "Butylene, Glycol", "Polyquaternium,-11". */
 export function joinedCuts(

@@ -1,4 +1,5 @@
 import type { Found, Lookup } from '../names/lookup.ts';
+import { distance } from '../names/near/near-words.ts';
 import type { Spoken } from './find-parts.ts';
 import { withoutLeftovers, withoutRemarks } from './leftovers.ts';
 import { partedNames } from './run-together.ts';
@@ -63,9 +64,15 @@ const mended = (found: Found, printed: string, damage: 'run-together' | 'leftove
 function grownApart({ part }: Spoken, lookup: Lookup): Spoken[] | undefined {
   const words = plainWords(part.raw);
   const at = words.findIndex((word) => !lookup.remarks.isGrown(word));
-  if (at > 0 && lookup.words().beside(words[at - 1]!, words[at]!)) return undefined;
   const bare = withoutRemarks(part.raw, lookup, lookup.remarks.isGrownOrMuch);
-  return bare && [{ part, found: bare }];
+  if (!bare || bare.how === 'none') return undefined;
+  if (
+    at > 0 &&
+    lookup.words().beside(words[at - 1]!, words[at]!) &&
+    lookup.named(bare.name).how === 'pattern'
+  )
+    return undefined;
+  return [{ part, found: bare }];
 }
 
 /** A rule takes any species: where a word is none of the dictionary's and a letter or two make a name of it, it is that. */
@@ -76,14 +83,29 @@ function respelled(each: Spoken, lookup: Lookup): Spoken[] | undefined {
   const found = lookup.mend(name);
   if (found.how !== 'mended') return undefined;
   if (lookup.named(found.name).how === 'pattern' && !stands(found.name, lookup)) return undefined;
-  // Of what a rule takes, sesamidopropyl is not soyamidopropyl: a word keeps its beginning.
-  if (beginningsOf(found.name) !== beginningsOf(name)) return undefined;
+  // Of what a rule takes, sesamidopropyl is not soyamidopropyl: a word keeps its beginning, or all but a letter.
+  if (beginningsOf(found.name) !== beginningsOf(name) && !isALetterOff(found.name, name)) return undefined;
   const kinds = [found, each.found].map((one) => lookup.known(one).protein?.kind);
   return kinds[0] === kinds[1] ? [{ part, found: { ...found, printed: part.raw } }] : undefined;
+}
+
+/** Whether each word begins with the same letter and is at most one letter off. */
+function isALetterOff(one: string, other: string): boolean {
+  const [a, b] = [plainWords(one), plainWords(other)];
+  return a.length === b.length && a.every((word, i) => word[0] === b[i]![0] && distance(word, b[i]!, 1) <= 1);
 }
 
 /** The first letters of each word, with one letter for those that readers of pictures take for one another. */
 const beginningsOf = (text: string) =>
   plainWords(text)
-    .map((word) => word.replace(/[l1]/g, 'i').replace(/0/g, 'o').slice(0, sameLetters))
+    .map((word) =>
+      word
+        .replace(/^fen/, 'phen')
+        .replace(/rn/g, 'm')
+        .replace(/vv/g, 'w')
+        .replace(/ii/g, 'u')
+        .replace(/[l1]/g, 'i')
+        .replace(/0/g, 'o')
+        .slice(0, sameLetters),
+    )
     .join(' ');

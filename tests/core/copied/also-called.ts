@@ -34,7 +34,7 @@ export const instead: Record<string, string> = {
   NIACINAMIDE: 'Vitamin B3; Niacinamide (Vitamin B3)|Nicotinamide; Vitamin B3 (Niacinamide)',
   'ASCORBIC ACID': 'Vitamin C; Ascorbic Acid (Vitamin C)|L-Ascorbic Acid; Vitamin C (Ascorbic Acid)',
   BIOTIN: 'Biotin (Vitamin H); Vitamin B7|Vitamin H; Biotin (B7)',
-  'SODIUM CHLORIDE': 'Sea Salt; Salt; Sodium Chloride (Salt)|Table Salt; Sodium Chloride (Sea Salt); Natriumchlorid',
+  'SODIUM CHLORIDE': 'Salt; Sodium Chloride (Salt)|Table Salt; Natriumchlorid',
   'CITRIC ACID': 'Acide citrique; Citric Acid (E330)|Zitronensäure; Ácido cítrico; Citronsyra',
   'SODIUM BICARBONATE': 'Baking Soda; Bicarbonate of Soda|Sodium Hydrogen Carbonate; Sodium Bicarbonate (Baking Soda)',
   'SODIUM LAURYL SULFATE': 'Sodium Lauryl Sulphate; Sodium Lauryl Sulfate (SLS)|SLS; Sodium Laurylsulfate; Sodium Lauril Sulfate',

@@ -76,7 +76,7 @@ export const onLabels: Record<string, Way> = {
     const at = Math.floor(making.printed.length / 2);
     const after = ofHalf(tools, [': ', '\n'], [' – ', ':\n']);
     const [one, two] = [said(tools, words.kits), said(tools, words.kits)].map((kit) => kit.replace(/:$/, ''));
-    making.head = `${one}${after}`;
+    making.head = `${one}${after}${making.head}`;
     making.printed.splice(at, 2, `${making.printed[at]}${ofHalf(tools, ['\n', '.\n\n'], [' // ', '. '])}${two}${after}${making.printed[at + 1]}`);
   },
   'other signs between': (making, tools) => { making.sign = ofHalf(tools, ['; ', ' • ', '\n', ' - ', ' ,', '\t'], [' · ', ' | ', ' – ', ',\n', ' * ', '、', ' ; ', '.  ']); },

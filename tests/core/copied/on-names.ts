@@ -40,7 +40,7 @@ const confused: [string, string][] = [
 const british: [RegExp, string][] = [
   [/sulf/i, 'sulph'], [/\bAluminum/i, 'Aluminium'], [/Hydrolyzed/i, 'Hydrolysed'], [/Extract$/i, 'Extracts'], [/ Oil$/i, ' Oils'],
   [/Protein$/i, 'Proteins'], [/Amino Acids$/i, 'Aminoacids'], [/Glycol$/i, 'Glycols'], [/Glycerin$/i, 'Glycerine'], [/Chloride$/i, 'Chlorid'],
-  [/ Acid$/i, 'acid'], [/Cetyl/i, 'Cethyl'], [/Panthenol/i, 'Pantenol'], [/ph(?=en)/i, 'f'], [/Methyl/i, 'Metyl'],
+  [/ Acid$/i, 'acid'], [/\bCetyl/i, 'Cethyl'], [/Panthenol/i, 'Pantenol'], [/ph(?=en)/i, 'f'], [/Methyl/i, 'Metyl'],
 ]; // biome-ignore format: pairs read best side by side
 
 /** Ways that change single names. */

@@ -4,6 +4,8 @@ import { wordSet } from './word-set.ts';
 // "Contains egg": a caution about allergens, in a few words.
 const contains =
   /^\W*(?:may )?(?:contains?|traces? of|enthält|kann .{0,20}enthalten|contient|contiene|contém|zawiera|bevat)\b.{0,60}$/iu;
+// "Hair oil 50 ml": a title of a kit.
+const sized = /^\W*\p{L}[^,;\d]{2,40}\s\d{2,4}\s?ml\W*$/iu;
 const measure =
   /^[(<>~≈±]*\d+(?:[.,]\d+)?(?:mg|g|kg|ml|l|oz|ppm|iu|mcg|µg|%|m)?(?:\/(?:g|ml|kg|l|oz|100g))?[).]*$/iu;
 const sign =
@@ -12,6 +14,7 @@ const sign =
 const isMeasure = (token: string) =>
   sign.test(token) ||
   (measure.test(token) && /\p{L}|%/u.test(token)) ||
+  /^\(?q\.?s\.?\)?$/i.test(token) ||
   /^(?:mg|ml|g|iu|ppm|percent)\.?(?:\/(?:g|ml|kg|l|100\s?g))?$/i.test(token);
 
 const wordsOf = (text: string) => text.split(/[\s,;:/|•·()[\]"“”!.*†‡°©◊]+/).filter(Boolean);
@@ -36,7 +39,10 @@ export function noNames(words: RemarkWords) {
     /** Whether a text that is no name holds nothing but such words: no mention, and nothing to ask. */
     isNoName(text: string): boolean {
       const spoken = spokenIn(text);
-      return spoken.length > 0 && spoken.every((word) => anything(word) || measure.test(word));
+      return (
+        sized.test(text) ||
+        (spoken.length > 0 && spoken.every((word) => anything(word) || measure.test(word)))
+      );
     },
 
     /** A word beside a name that says how it was grown or made. */
@@ -53,6 +59,7 @@ export function noNames(words: RemarkWords) {
       const spoken = spokenIn(text);
       return (
         (contains.test(text) && spoken.length <= 6) ||
+        sized.test(text) ||
         (spoken.some((word) => telling(word) && !remark(word)) &&
           spoken.every((word) => telling(word) || smallWord(word) || measure.test(word)))
       );

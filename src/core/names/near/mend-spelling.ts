@@ -1,6 +1,6 @@
 import { isChemicalWord } from './chemical-words.ts';
 import { endsOtherwise } from './close-spellings.ts';
-import type { Words } from './near-words.ts';
+import { distance, type Words } from './near-words.ts';
 
 /** One way to read a word that is none: what it would be, and how many letters were off; a rival is too far off. */
 type Choice = { text: string; off: number; rival?: boolean };
@@ -27,6 +27,10 @@ export function respelled<T>(
   const count = tokens.filter((token) => /[a-z]{2}/.test(token)).length;
   let doubtful = 0;
   const choices = tokens.map((token): Choice[] => {
+    if (isCutShort(token, words)) {
+      doubtful++;
+      return [{ text: `${token}e`, off: 1 }];
+    }
     if (!/[a-z]/.test(token) || words.has(token)) return [{ text: token, off: 0 }];
     if (token.length < 4 && !/\d/.test(token)) return [{ text: token, off: 0 }];
     if (/^c?\d+$/.test(token)) return [{ text: token, off: 0 }];
@@ -47,6 +51,10 @@ export function respelled<T>(
   return found.toSorted((a, b) => Number(a.rival) - Number(b.rival) || a.off - b.off);
 }
 
+/** "Chlorid", "Sorbat": as German and its neighbours end them. */
+const isCutShort = (token: string, words: Words) =>
+  /..(?:id|at)$/.test(token) && !words.isOwn(token) && words.isOwn(`${token}e`);
+
 /** Letters a word may be off: one, two in long words. */
 const allowedOff = (word: string) => (word.length >= 9 ? 2 : 1);
 
@@ -55,7 +63,10 @@ function choicesAlone(token: string, words: Words): Choice[] {
   if (token.length < shortestAlone) return [];
   return choicesFor(token, words).map((choice) => ({
     ...choice,
-    rival: choice.rival || choice.text[0] !== token[0] || (choice.off > 1 && token.length < longAlone),
+    rival:
+      choice.rival ||
+      (choice.text[0] !== token[0] && !/^(?:8|fen)/.test(token)) ||
+      (choice.off > 1 && token.length < longAlone),
   }));
 }
 
@@ -69,17 +80,35 @@ function choicesFor(token: string, words: Words): Choice[] {
     const kept = found.get(text);
     if (!kept || (kept.rival && !rival)) found.set(text, { text, off, rival });
   };
-  for (const text of asRead(token)) if (words.has(text) || /^c?\d+$/.test(text)) add(text, 1);
+  const read = [...new Set(asRead(token))].filter((text) => words.has(text) || /^c?\d+$/.test(text));
+  for (const text of read) add(text, 1);
   if (!/\d/.test(token))
+    // What was misread for certain leaves no room for words two letters off.
     for (const { word, off } of words.near(token, 2))
-      if (word.length >= 4 && !/\d/.test(word))
+      if (word.length >= 4 && !/\d/.test(word) && (read.length !== 1 || off < 2))
         add(word, off, off > allowedOff(token) || isAnother(token, word, off));
   for (let at = 3; at <= token.length - 3; at++) {
     const [left, right] = [token.slice(0, at), token.slice(at)];
     if (words.has(left) && words.has(right)) add(`${left} ${right}`, 1);
   }
-  return [...found.values()].sort((a, b) => a.off - b.off);
+  return withoutVariants([...found.values()], token, words).sort((a, b) => a.off - b.off);
 }
+
+/** Without the words that labels alone print, where a word of INCI names a letter or two from them is as near. */
+const withoutVariants = (choices: Choice[], token: string, words: Words) =>
+  choices.filter(
+    ({ text, off }) =>
+      text === token ||
+      words.isOwn(text) ||
+      !choices.some(
+        (other) =>
+          other.text !== token &&
+          !other.rival &&
+          other.off <= off &&
+          words.isOwn(other.text) &&
+          distance(other.text, text, 2) <= 2,
+      ),
+  );
 
 /** The token with one letter less where it stands twice: a slip of the hand that makes no other word. */
 const undoubled = (token: string) => [
@@ -112,6 +141,19 @@ const misread: [RegExp, string][] = [
   [/ii/g, 'u'],
   [/ii/g, 'n'],
   [/ii/g, 'i'],
+  [/ri/g, 'n'],
+  [/rm/g, 'nn'],
+  [/c/g, 'e'],
+  [/c/g, 'o'],
+  [/f/g, 't'],
+  [/v/g, 'y'],
+  [/b/g, 'h'],
+  [/h/g, 'b'],
+  [/8/g, 'b'],
+  // As languages that print no h after it spell it.
+  [/metyl/g, 'methyl'],
+  [/etyl/g, 'ethyl'],
+  [/^fen/g, 'phen'],
 ];
 
 /** The token with one misread pair of letters put right; digits among letters, letters among digits. */

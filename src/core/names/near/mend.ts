@@ -17,7 +17,7 @@ export function createMend(
   patterns: readonly Pattern[],
   named: (normal: string) => WithFact | undefined,
 ) {
-  const words = once(() => createWords(wordsIn(names(), patterns)));
+  const words = once(() => createWords(wordsIn(names(), patterns), ownWords(names(), patterns)));
   const met = onceEach<Found>(mostRemembered);
   return {
     words,
@@ -32,6 +32,7 @@ const none: Found = { how: 'none', close: [] };
 const reread = (raw: string) =>
   raw
     .replace(/^Cl(?=[ -]?\d{5}\b)/, 'CI')
+    .replace(/(?<=\p{L})\|(?=\p{L}|$)/gu, 'l')
     .replace(/(?<=\b[A-Z]C)I\b/g, 'l') // chlorine in a formula
     .replace(/(?<=\p{Ll})[I1](?=\p{Ll}|\b)/gu, 'l')
     .replace(/(?<=\p{L})0(?=\p{L})|\b0(?=\p{L}{2})/gu, 'o');
@@ -45,10 +46,12 @@ const respaced = (raw: string) =>
 
 function mended(raw: string, words: Words, named: (normal: string) => WithFact | undefined): Found {
   const spaced = respaced(raw);
-  const clear = reread(spaced);
-  const is = clear === raw ? undefined : named(normalName(clear));
-  if (is) return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
-  const forms = wholeForms(spaced).map(normalName);
+  for (const clear of [reread(raw), reread(spaced)]) {
+    const is = clear === raw ? undefined : named(normalName(clear));
+    if (is && (is.found.how !== 'pattern' || clear !== reread(raw)))
+      return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
+  }
+  const forms = [...new Set([spaced, reread(raw)].flatMap(wholeForms).map(normalName))];
   for (const form of forms) {
     const readings = respelled(form, words, named).map((reading) => ({
       ...reading,
@@ -62,7 +65,8 @@ function mended(raw: string, words: Words, named: (normal: string) => WithFact |
         ({ is, usual, off }) =>
           (is.fact === nearest.is.fact && nameOf(is) === nameOf(nearest.is)) ||
           // What only a rule takes, of words never met together, is no other reading of an INCI name.
-          (!usual && (off > nearest.off || nearest.is.found.how === 'exact')),
+          (!usual && (off > nearest.off || nearest.is.found.how === 'exact')) ||
+          (is.found.how === 'pattern' && off > nearest.off && nearest.is.found.how === 'exact'),
       );
     if (!sure) return none;
     return { how: 'mended', name: nameOf(nearest.is), printed: raw, damage: 'spelling' };
@@ -88,6 +92,12 @@ function isUsual(mended: string, printed: string, words: Words): boolean {
     if (was.has(word)) return words.has(word) || /^\d+$/.test(word);
     return (i > 0 && words.beside(is[i - 1]!, word)) || (i + 1 < is.length && words.beside(word, is[i + 1]!));
   });
+}
+
+/** The words of INCI names and of the examples of the grammar. */
+function* ownWords(names: readonly Name[], patterns: readonly Pattern[]): Generator<string[]> {
+  for (const { normal, name } of names) if (normal === normalName(name)) yield wordsOf(normal);
+  for (const { examples } of patterns) for (const example of examples) yield wordsOf(normalName(example));
 }
 
 /** The words of every name, alias, and example; and each word of a rule of the grammar, alone. */

@@ -3,6 +3,8 @@ import { onceEach } from '../once-each.ts';
 /** Words of the dictionary, and which of them lie a letter or two from a word that is none of them. */
 export type Words = {
   has(word: string): boolean;
+  /** Whether a word stands in an INCI name or an example of the grammar, not only in what labels print for one. */
+  isOwn(word: string): boolean;
   /** Whether two words stand side by side in some name. */
   beside(before: string, after: string): boolean;
   /** Words at most `most` letters off, with how far; the word itself is not asked for. */
@@ -10,8 +12,13 @@ export type Words = {
 };
 
 /** From names as lists of words; words of one list stand side by side. */
-export function createWords(names: Iterable<readonly string[]>): Words {
+export function createWords(
+  names: Iterable<readonly string[]>,
+  own: Iterable<readonly string[]> = [],
+): Words {
   const known = new Set<string>();
+  const inNames = new Set<string>();
+  for (const name of own) for (const word of name) inNames.add(word);
   const pairs = new Set<string>();
   for (const name of names)
     for (const [i, word] of name.entries()) {
@@ -36,6 +43,7 @@ export function createWords(names: Iterable<readonly string[]>): Words {
   }
   return {
     has: (word) => known.has(word),
+    isOwn: (word) => inNames.has(word),
     beside: (before, after) => pairs.has(`${before} ${after}`),
     near: (word, most) => met(`${most} ${word}`, () => look(word, most)),
   };
