@@ -1,25 +1,19 @@
-import { browser } from 'wxt/browser';
-import { type Ask, ask } from '../../src/contract/messages.ts';
+import type { Ask } from '../../src/contract/messages.ts';
 import { ours } from '../../src/page/ours.ts';
 import { native } from '../../src/page/read/dom.ts';
 import type { ReaderWorld } from '../../src/page/read/reader.ts';
+import { seekShelf } from '../../src/page/read/shelf-gate.ts';
 import type { ReaderContext } from './context.ts';
 import { newId, siteHere } from './here.ts';
 
-/** Asks the background; where an update left this script without one, all of ours goes. */
-export const askAsLongAs =
-  (ctx: ReaderContext): Ask =>
-  (name, request) =>
-    ask(browser.runtime, name, request).catch((problem: unknown) => {
-      if (ctx.isInvalid) ctx.abort();
-      throw problem;
-    });
-
-/** What the reader has from the background. */
-export const throughBackground = (
+/** What the reader has from outside: this document, and the background's answers. */
+export const readerWorld = (
   ctx: ReaderContext,
   asked: Ask,
-): Omit<ReaderWorld, 'window' | 'signal' | 'stirred'> => ({
+  bringShelf: () => Promise<void>,
+): ReaderWorld => ({
+  window,
+  signal: ctx.signal,
   read: (texts, clues) =>
     asked('page-lists', {
       url: location.href,
@@ -42,4 +36,7 @@ export const throughBackground = (
       rule: (selectors) => void asked('line-rules', { seed: ours.seed, selectors }).catch(() => undefined),
     }),
   isHere: () => ctx.isValid,
+  ...(window === window.top && {
+    stirred: seekShelf(ctx.signal, () => void bringShelf().catch(() => undefined)),
+  }),
 });
