@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import preact from '@preact/preset-vite';
 import type {} from '@wxt-dev/auto-icons';
 import { minify } from 'terser';
@@ -111,6 +111,21 @@ const printReader = [
   '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz',
 ];
 
+/** What the browser itself says of us, in each language there are words for. */
+async function locales() {
+  const { english } = await import('./src/ui/words/index.ts');
+  const { browserWords } = await import('./src/ui/describe/browser-words.ts');
+  const folder = `${import.meta.dirname}/src/assets/words`;
+  const others = readdirSync(folder).map((file) => ({
+    language: file.replace('.json', ''),
+    words: JSON.parse(readFileSync(`${folder}/${file}`, 'utf8')),
+  }));
+  return [{ language: 'en', words: english }, ...others].map(({ language, words }) => ({
+    contents: browserWords(words),
+    relativeDest: `_locales/${language.replace('-', '_')}/messages.json`,
+  }));
+}
+
 /**
  * Two build modes. The shipped one asks for nothing beyond the permissions below and reads a page on a
  * press or where the reader allowed it; `--mode localhost` reads pages on localhost by itself, for the
@@ -124,7 +139,7 @@ export default defineConfig({
   autoIcons: { baseIconPath: 'src/assets/icon.svg', sizes: [16, 32, 48, 96, 128] },
   targetBrowsers: ['chrome', 'firefox'],
   hooks: {
-    'build:publicAssets': (_, files) => {
+    'build:publicAssets': async (_, files) => {
       for (const file of printReader) {
         const absoluteSrc = `${import.meta.dirname}/node_modules/${file}`;
         const relativeDest = `print-reader/${file.split('/').at(-1)}`;
@@ -132,6 +147,7 @@ export default defineConfig({
           files.push({ contents: ownFilesOnly(readFileSync(absoluteSrc, 'utf8')), relativeDest });
         else files.push({ absoluteSrc, relativeDest });
       }
+      files.push(...(await locales()));
     },
   },
   vite: ({ mode, command }) => ({
@@ -153,8 +169,8 @@ export default defineConfig({
   }),
   manifest: ({ mode, browser }) => ({
     name: 'Strandline',
-    description:
-      'Reads ingredient lists where they are printed, sees protein and moisture, and helps plan a balanced wash day. All on your machine.',
+    default_locale: 'en',
+    description: '__MSG_about__',
     permissions: ['storage', 'activeTab', 'scripting', 'contextMenus'],
     ...(mode === 'localhost'
       ? { host_permissions: ['http://localhost/*'] }
@@ -162,18 +178,18 @@ export default defineConfig({
     commands: {
       'jump-to-strip': {
         suggested_key: { default: 'Alt+Shift+S' },
-        description: 'Jump to the strip by the ingredient list',
+        description: '__MSG_jumpToStrip__',
       },
       // Alt+Shift+R is Chromium's own: it would be left unassigned, without a word.
       'read-shelf': {
         suggested_key: { default: 'Alt+Shift+E' },
-        description: 'Read this shelf: asks this shop for its products’ pages',
+        description: '__MSG_readShelf__',
       },
     },
     content_security_policy: { extension_pages: pagesMay },
     // What is kept from a private window would be seen outside it.
     incognito: 'not_allowed',
-    action: { default_title: 'Strandline: read this page' },
+    action: { default_title: '__MSG_button__' },
     ...(browser === 'firefox'
       ? {
           browser_specific_settings: {

@@ -10,5 +10,6 @@ const draw = rootOf<PanelState>(document.body, ({ world, said }) => {
 const page = livePanel(chrome, (state) => {
   document.documentElement.lang = state.world.t.lang;
   document.documentElement.dir = state.world.t.dir;
+  document.title = state.world.t('welcome.title');
   draw(state);
 });

@@ -1,5 +1,5 @@
 // Both manifests as they ship, word for word: what is asked, allowed and forbidden is decided here and nowhere else.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { weights } from '../bench/weight.ts';
@@ -11,8 +11,8 @@ const manifest = (build: string) =>
 const both = {
   manifest_version: 3,
   name: 'Strandline',
-  description:
-    'Reads ingredient lists where they are printed, sees protein and moisture, and helps plan a balanced wash day. All on your machine.',
+  default_locale: 'en',
+  description: '__MSG_about__',
   version: '0.1.0',
   icons: {
     16: 'icons/16.png',
@@ -30,14 +30,14 @@ const both = {
   commands: {
     'jump-to-strip': {
       suggested_key: { default: 'Alt+Shift+S' },
-      description: 'Jump to the strip by the ingredient list',
+      description: '__MSG_jumpToStrip__',
     },
     'read-shelf': {
       suggested_key: { default: 'Alt+Shift+E' },
-      description: 'Read this shelf: asks this shop for its products’ pages',
+      description: '__MSG_readShelf__',
     },
   },
-  action: { default_title: 'Strandline: read this page' },
+  action: { default_title: '__MSG_button__' },
 };
 
 it('Chromium', () => {
@@ -64,6 +64,19 @@ it('Firefox', () => {
     },
     sidebar_action: { default_panel: 'sidepanel.html', default_title: 'Strandline' },
   });
+});
+
+it('what the browser says of it stands in each language, short enough for the stores', () => {
+  const asked = JSON.stringify(both).match(/(?<=__MSG_)\w+(?=__)/g)!;
+  const folder = join(root, '.output', 'chrome-mv3', '_locales');
+  const languages = readdirSync(folder);
+  expect(languages.toSorted()).toEqual(['de', 'en', 'es', 'fr', 'pt_BR']);
+  for (const language of languages) {
+    const said = JSON.parse(readFileSync(join(folder, language, 'messages.json'), 'utf8'));
+    expect(Object.keys(said).toSorted()).toEqual(asked.toSorted());
+    // The Chrome Web Store takes no description of more than 132 letters.
+    expect(said.about.message.length).toBeLessThanOrEqual(132);
+  }
 });
 
 it('what a page has to load keeps its weight: 15 kB with a list, half of it before one', () => {

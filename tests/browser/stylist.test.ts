@@ -87,7 +87,7 @@ it('the person in use stands in the strip, and another is one press away', async
   expect(strip).toMatch(/(Fits|Not for) Émile/);
   const beside = await shop.panelFor(page);
   await beside.locator('#whom').waitFor();
-  await act(page as unknown as AnyPage, '^Another person…$');
+  await act(page as unknown as AnyPage, '^For whom…$');
   // The menu of people has the focus: the next key or press chooses.
   await beside.bringToFront();
   await until(
