@@ -196,6 +196,20 @@ describe('the smallest change that settles a wash day', () => {
   });
 });
 
+it('tells on the way what share of the days it may look at it has looked at', () => {
+  const told = Array.from({ length: 40 }, (_, index) => {
+    const shares: number[] = [];
+    const found = suggest(randomDay(index + 1, 5, 12), (share) => shares.push(share));
+    return { shares, tried: found.answer === 'settled' ? 0 : found.tried };
+  });
+  for (const { shares, tried } of told) {
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    expect(shares.every((share) => share > 0 && share <= 1)).toBe(true);
+    if (tried > 100) expect(shares.length).toBeGreaterThan(0);
+  }
+  expect(told.filter(({ tried }) => tried > 100).length).toBeGreaterThan(3);
+});
+
 describe('against brute force over every set of changes', () => {
   it.each(Array.from({ length: 60 }, (_, index) => index + 1))('wash day %i', (seed) => {
     const input = randomDay(seed, 3 + (seed % 2), 5);

@@ -15,14 +15,21 @@ export type FoundMoves = {
 
 /** Days looked at after the first find before it ranks what it has. */
 const lookAround = 400;
+/** Days between two words on how many were looked at. */
+const toldEvery = 50;
 
 /**
  * Fewest changes that leave no clash, by iterative deepening. Some change of any solution must alter what the
  * clashing rule sees, so at each day one clash is chosen and only changes that may help with it are followed;
  * clashes that no one change can help with together each need their own, which bounds what is still needed.
- * After `patience` days it gives up and says so.
+ * After `patience` days it gives up and says so. `onTried` is told on the way how many were looked at.
  */
-export function searchFewest(day: Day, options: readonly Option[], patience: number): FoundMoves {
+export function searchFewest(
+  day: Day,
+  options: readonly Option[],
+  patience: number,
+  onTried?: (tried: number) => void,
+): FoundMoves {
   const ask = asker(reach(day, options));
   const helping = helper(day, options);
   const spots = options.map(touches);
@@ -38,6 +45,7 @@ export function searchFewest(day: Day, options: readonly Option[], patience: num
       if (seen.has(key) || tried >= until) return;
       seen.add(key);
       tried++;
+      if (tried % toldEvery === 0) onTried?.(tried);
       const now = withOptions(
         day,
         chosen.map((at) => options[at]!),

@@ -38,17 +38,21 @@ export type SuggestInput = WashDayInput & { candidates: readonly Candidate[]; mo
 
 /** Days looked at before the search gives up: about a fifth of a second. */
 const patience = 7_000;
+const patienceForWishes = patience / 3;
 
 /**
  * The fewest swaps, additions, omissions or wider spacings that settle every clash, ranked: what leaves fewest
  * questions first, then products on hand before considered ones, swaps before additions before omissions.
  * Exact: every set of changes of the smallest size is found, up to products that no rule can tell apart, which
- * are named as alternatives. Where nothing settles it, `wanted` says which kind of product would.
+ * are named as alternatives. Where nothing settles it, `wanted` says which kind of product would. `onTheWay` is
+ * told what share of the days that may be looked at have been.
  */
-export function suggest(input: SuggestInput): Suggestions {
+export function suggest(input: SuggestInput, onTheWay?: (share: number) => void): Suggestions {
   const day = dayOf(input);
   const choices = choicesOf(input, day);
-  const found = searchFewest(day, optionsOf(day, choices), patience);
+  const looked = (before: number) => (tried: number) =>
+    onTheWay?.((before + tried) / (patience + patienceForWishes));
+  const found = searchFewest(day, optionsOf(day, choices), patience, looked(0));
   const { tried, complete, upTo } = found;
   if (found.solutions[0]?.length === 0) return { answer: 'settled' };
   const rank = (solutions: Option[][]) => ranked(solutions, day, input.most ?? 5);
@@ -57,7 +61,8 @@ export function suggest(input: SuggestInput): Suggestions {
   const wished = wishes(input.practice.washDay).map(
     (wish): Choice => ({ step: wishedStep(wish, input.practice), fill: { wish } }),
   );
-  const wanted = searchFewest(day, optionsOf(day, [...choices, ...wished]), patience / 3);
+  const withWishes = optionsOf(day, [...choices, ...wished]);
+  const wanted = searchFewest(day, withWishes, patienceForWishes, looked(tried));
   return { answer: 'none', complete, upTo, wanted: rank(wanted.solutions), tried: tried + wanted.tried };
 }
 

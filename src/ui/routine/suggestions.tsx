@@ -34,14 +34,16 @@ export function SuggestionsCard(props: {
   const [answered, setAnswered] = useState<
     { to: string; of: readonly Candidate[]; answer: Answer } | undefined
   >();
+  const [share, setShare] = useState<number | undefined>();
   const clashes = day.findings.some(speaksAgainst);
   const candidates = clashes ? candidatesOf(world, considered) : none;
   const asked = JSON.stringify([input.routine, input.allowance, day.findings]);
   useEffect(() => {
-    if (clashes)
-      void askSuggest({ ...input, candidates }).then((answer) =>
-        setAnswered({ to: asked, of: candidates, answer }),
-      );
+    if (!clashes) return;
+    setShare(undefined);
+    void askSuggest({ ...input, candidates }, 'suggest', (told) => setShare(told.share)).then((answer) =>
+      setAnswered({ to: asked, of: candidates, answer }),
+    );
   }, [asked, candidates]);
   // One to what was asked before is none: it would change a routine that stands no more.
   const answer = answered?.to === asked && answered.of === candidates ? answered.answer : undefined;
@@ -54,7 +56,7 @@ export function SuggestionsCard(props: {
         {!answer && (
           <label class="stack hint">
             {t('routine.suggest.looking')}
-            <progress />
+            <progress value={share} />
           </label>
         )}
         {answer?.answer === 'found' && (

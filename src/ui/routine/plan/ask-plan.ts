@@ -35,7 +35,8 @@ function askWorker<T>(asker: Asker, asked: PlanAsked, here: () => T, onTheWay?: 
 export const askSuggest = (
   input: SuggestInput,
   asker: 'suggest' | 'fitted' = 'suggest',
-): Promise<Suggestions> => askWorker(asker, { ask: 'suggest', input }, () => suggest(input));
+  onTheWay?: OnTheWay<Suggestions>,
+): Promise<Suggestions> => askWorker(asker, { ask: 'suggest', input }, () => suggest(input), onTheWay);
 
 export const askBuild = (input: BuildInput, onTheWay: OnTheWay<Built>): Promise<Built> =>
   askWorker('build', { ask: 'build', input }, () => buildDay(input), onTheWay);

@@ -28,10 +28,21 @@ function build(input: BuildInput): Built {
   }
 }
 
+/** Tells how far a search is, not more often than can be seen. */
+function tellShare(): (share: number) => void {
+  let toldAt = performance.now();
+  return (share) => {
+    const now = performance.now();
+    if (now - toldAt < toldEvery) return;
+    tell({ share });
+    toldAt = now;
+  };
+}
+
 function answer(asked: PlanAsked) {
   switch (asked.ask) {
     case 'suggest':
-      return suggest(asked.input);
+      return suggest(asked.input, tellShare());
     case 'build':
       return build(asked.input);
     case 'lesson':
