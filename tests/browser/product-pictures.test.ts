@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type Harness, openShop, screens, until } from './harness.ts';
 import { type AnyPage, act } from './moments.ts';
+import { pressOurs, shelfBarSays } from './shelf-bar.ts';
 import { asks, keptPictures, rememberedIn, seed } from './views.ts';
 
 let shop: Harness;
@@ -75,6 +76,45 @@ it('keeps what the page shows, small, shows it in its row, and takes it along wh
   expect(await until(pictures, (all) => all.length > 0)).toEqual([[key, data]]);
   await asks(panel, 'forget');
   expect(await pictures()).toEqual([]);
+  await page.close();
+});
+
+it('keeps from a shelf the picture of that card', async () => {
+  await seed(panel, 'empty');
+  const page = await shop.open('/rack?n=6');
+  await shelfBarSays(page as never, /0 of 6/);
+  await pressOurs(page as never, '^Unfold$');
+  await pressOurs(page as never, '^Read this shelf');
+  await shelfBarSays(page as never, /[345] of them read(?!.*Reading)/);
+  const mark = page.locator('.mark.read').nth(1);
+  await mark.hover({ position: { x: 6, y: 6 } });
+  await page.locator('.shelf-card:popover-open').waitFor();
+  const before = shop.store.asked.length;
+  await pressOurs(page as never, '^Keep$');
+  const [kept] = await until(products, (all) => all.length > 0);
+  expect(shop.store.asked.slice(before)).toEqual([]);
+  expect(kept!.picture).toBeDefined();
+  const [[, data] = ['', '']] = await pictures();
+  // Whose colours are nearest to the small picture's: of all pictures on the page, that of its own card.
+  const nearest = await page.evaluate(async (small) => {
+    const colours = (image: CanvasImageSource) => {
+      const pen = new OffscreenCanvas(8, 10).getContext('2d')!;
+      pen.fillStyle = '#fff';
+      pen.fillRect(0, 0, 8, 10);
+      pen.drawImage(image, 0, 0, 8, 10);
+      return [...pen.getImageData(0, 0, 8, 10).data];
+    };
+    const kept = new Image();
+    kept.src = small;
+    await kept.decode();
+    const own = colours(kept);
+    const apart = (image: HTMLImageElement) =>
+      colours(image).reduce((sum, value, i) => sum + Math.abs(value - own[i]!), 0);
+    const all = [...document.querySelectorAll<HTMLImageElement>('main img')];
+    const best = all.sort((a, b) => apart(a) - apart(b))[0]!;
+    return best.closest('li, article, a')!.textContent;
+  }, data);
+  expect(nearest).toContain(kept!.name);
   await page.close();
 });
 

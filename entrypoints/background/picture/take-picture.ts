@@ -9,13 +9,16 @@ const side = 96; // pixels: 48 of the panel's on a fine screen
 /**
  * The picture of the product a tab shows, small, as a data URL: the pixels that the page has loaded already, or where
  * they are another site's, what the tab shows of them, if the browser lets us see that. No request is made.
- * @param said address of the picture by the page's own word
+ * @param of address of the picture by the page's own word; or of the product's page, where it stands on a shelf
  */
-export async function takePicture(tab: number, said: string | undefined): Promise<string | undefined> {
+export async function takePicture(
+  tab: number,
+  of: { said?: string | undefined; card?: string },
+): Promise<string | undefined> {
   const [told] = await browser.scripting.executeScript({
     target: { tabId: tab, frameIds: [0] },
     func: seenPicture,
-    args: [said ?? null, side],
+    args: [of.said ?? null, side, of.card ?? null],
   });
   const seen = told?.result as Seen | null | undefined;
   if (!seen) return undefined;

@@ -10,13 +10,14 @@ export async function withPicture(
   act: Act,
   tab: number | undefined,
   { keeper, tabPages }: Pick<Parts, 'keeper' | 'tabPages'>,
+  card?: string,
 ): Promise<Act> {
   if (tab === undefined || (act.act !== 'keep' && act.act !== 'add')) return act;
   const [remembered, page] = await Promise.all([keeper.remembered(), tabPages.get(tab)]);
-  const wanted = pictureWanted(act, remembered, page);
+  const wanted = pictureWanted(act, remembered, page, card);
   if (!wanted) return act;
   const picture = await Promise.race([
-    takePicture(tab, wanted.said).catch(() => undefined),
+    takePicture(tab, wanted).catch(() => undefined),
     new Promise<undefined>((late) => setTimeout(late, patience)),
   ]);
   return picture ? { ...act, picture } : act;

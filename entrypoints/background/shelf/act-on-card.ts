@@ -4,10 +4,14 @@ import type { ShelfActed } from '../../../src/contract/shelf.ts';
 import type { Keeper } from '../../../src/store/keeper.ts';
 import { drawAct } from '../../../src/ui/describe/draw-shelf.ts';
 import type { Acting } from '../../../src/use/acts/acting.ts';
+import type { Act } from '../../../src/use/acts/acts.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
 import { shelfAct } from '../../../src/use/shelf/act.ts';
 import type { MetLabels } from '../../../src/use/shelf/met-labels.ts';
 import { wordsOf } from '../words.ts';
+
+/** The act with the picture that the card shows. */
+export type WithPicture = (act: Act) => Promise<Act>;
 
 /** What the reader chose on a card of the site that asks, done, and what to say of it there. */
 export async function actOnCard(
@@ -16,6 +20,7 @@ export async function actOnCard(
   keeper: Keeper,
   met: MetLabels,
   acting: Acting,
+  withPicture: WithPicture,
 ): Promise<ShelfActed> {
   if (originOf(address) !== site) return { said: [] };
   if (act === 'open') {
@@ -27,5 +32,6 @@ export async function actOnCard(
   if (act.startsWith('undo:')) return { said: drawAct(await acting.undo(act.slice('undo:'.length)), t) };
   const asked = shelfAct({ remembered }, (await met.of([address], remembered)).get(address), act, id);
   if (!asked) return { said: [] };
-  return { said: 'reason' in asked ? [t(asked.reason)] : drawAct(await acting.act(asked, id), t) };
+  if ('reason' in asked) return { said: [t(asked.reason)] };
+  return { said: drawAct(await acting.act(await withPicture(asked), id), t) };
 }

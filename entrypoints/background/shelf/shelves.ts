@@ -9,7 +9,7 @@ import type { Readings } from '../../../src/use/reading/readings.ts';
 import { createKnownCards } from '../../../src/use/shelf/known-cards.ts';
 import { createMetLabels } from '../../../src/use/shelf/met-labels.ts';
 import { withKind } from '../knowing/kinds.ts';
-import { actOnCard } from './act-on-card.ts';
+import { actOnCard, type WithPicture } from './act-on-card.ts';
 import { drawShelf } from './draw-shelf.ts';
 import { cardsIn } from './press-shelf.ts';
 
@@ -25,7 +25,8 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
     cache,
     met,
     draw: (asked: Messages['shelf']['request'], site: Site) => drawShelf(asked, site, keeper, knownCards),
-    act: (asked: Messages['shelf-act']['request'], site: Site) => actOnCard(asked, site, keeper, met, acting),
+    act: (asked: Messages['shelf-act']['request'], site: Site, withPicture: WithPicture) =>
+      actOnCard(asked, site, keeper, met, acting, withPicture),
     /** The shelf a tab shows, product by product; null where it shows none. */
     async rows(tab: number) {
       const cards = await cardsIn(tab);

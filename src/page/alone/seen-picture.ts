@@ -5,9 +5,14 @@ export type Seen = { pixels: string } | { box: Box; width: number };
 
 /**
  * Sent alone into the page: the product's picture, drawn small from what is loaded already. The one the page names,
- * else the largest that leads nowhere else. It changes nothing there.
+ * else the largest that leads nowhere else; of a product on a shelf, the one that stands with its link and with no
+ * other picture. It changes nothing there.
  */
-export async function seenPicture(said: string | null, side: number): Promise<Seen | null> {
+export async function seenPicture(
+  said: string | null,
+  side: number,
+  card: string | null = null,
+): Promise<Seen | null> {
   const narrowest = 48;
   const fileOf = (address: string) => address.split(/[?#]/)[0]!.split('/').pop();
   const leadsAway = (image: HTMLImageElement) => {
@@ -28,7 +33,32 @@ export async function seenPicture(said: string | null, side: number): Promise<Se
     images
       .filter(({ image }) => !leadsAway(image) && !image.closest('header, nav, footer, aside'))
       .sort((a, b) => b.at.width * b.at.height - a.at.width * a.at.height)[0];
-  const chosen = named ?? largest();
+  const wanted = card ? new URL(card) : undefined;
+  const pathOf = ({ pathname }: URL) => pathname.replace(/\/$/, '');
+  const lastOf = (path: string) => path.slice(path.lastIndexOf('/'));
+  // A card's address is the product's own, without what a shop adds on the way there: a category, where one came from.
+  const leadsToCard = (link: Element) => {
+    if (!wanted || !(link as HTMLAnchorElement).href) return false;
+    const to = new URL((link as HTMLAnchorElement).href, location.href);
+    const [path, own] = [pathOf(to), pathOf(wanted)];
+    return (
+      to.host === wanted.host &&
+      (path === own || (lastOf(own).length > 5 && lastOf(path) === lastOf(own))) &&
+      [...wanted.searchParams].every(([name, value]) => to.searchParams.get(name) === value)
+    );
+  };
+  const isOfCard = (image: HTMLImageElement) => {
+    for (
+      let around: Element | null = image.closest('a[href]') ?? image;
+      around;
+      around = around.parentElement
+    ) {
+      if (images.some((other) => other.image !== image && around!.contains(other.image))) return false;
+      if ([around, ...around.querySelectorAll('a[href]')].some(leadsToCard)) return true;
+    }
+    return false;
+  };
+  const chosen = card ? images.find(({ image }) => isOfCard(image)) : (named ?? largest());
   if (!chosen) return null;
   const { image, at } = chosen;
   const scale = Math.min(1, side / Math.max(image.naturalWidth, image.naturalHeight));

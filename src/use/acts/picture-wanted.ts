@@ -5,16 +5,18 @@ import type { Act } from './acts.ts';
 
 /**
  * Where the act keeps a product that the tab's own page shows, that has no picture yet, and the reader wants
- * pictures: the address of the picture by the page's word, if it has one.
+ * pictures: the address of the picture by the page's word, if it has one; of a product on a shelf, its own address.
+ * @param card address of the product's page, where the tab shows it on a shelf
  */
 export function pictureWanted(
   act: Extract<Act, { act: 'keep' | 'add' }>,
   remembered: Remembered,
   page: TabPage | null,
-): { said: string | undefined } | undefined {
+  card?: string,
+): { said: string | undefined } | { card: string } | undefined {
   const { text, facts } = act.met;
   const shown = page?.lists.find((list) => list.frame === 0 && list.text === text);
-  if (!shown || remembered.settings.pictures === false) return undefined;
+  if ((!shown && !card) || remembered.settings.pictures === false) return undefined;
   if (knownProduct(remembered, act.met).kept?.picture) return undefined;
-  return { said: facts.image ?? shown.product?.image };
+  return card ? { card } : { said: facts.image ?? shown?.product?.image };
 }

@@ -35,3 +35,9 @@ it.each([
   const { maker: __, ...bare } = all.products[0] ?? kept;
   expect(pictureWanted(act, { ...all, products: all.products.length ? [bare] : [] }, tab)).toBeUndefined();
 });
+
+it('a product of a card on a shelf is kept with the picture of that card', () => {
+  const card = 'https://shop.example/gel';
+  expect(pictureWanted(keep(), nothing, null, card)).toEqual({ card });
+  expect(pictureWanted(keep(), remembered([], false), null, card)).toBeUndefined();
+});
