@@ -46,7 +46,12 @@ it('a bad file is told line by line and changes nothing', async () => {
   await press('button', 'Save everything as a file');
   const before = remembered();
   await pick((saved[0]!.content as string).replace('"coarse"', '"thick"'));
-  expect(text()).toContain('This file cannot be imported. Nothing was changed.');
+  const field = document.querySelector('input[type=file]')!;
+  expect(field.getAttribute('aria-invalid')).toBe('true');
+  const told = field.getAttribute('aria-describedby')!.split(' ');
+  expect(told.map((id) => document.getElementById(id)!.textContent)).toContain(
+    'This file cannot be imported. Nothing was changed.',
+  );
   expect(text()).toMatch(/Line \d+, column \d+ heads\[1\].thickness: This is none of the words/);
   expect(remembered()).toEqual(before);
   await pick('{');

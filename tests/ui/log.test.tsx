@@ -48,6 +48,20 @@ const pick = async (name: string) => {
 };
 
 describe('logging a wash day', () => {
+  it('tells at its field that a file is no picture', async () => {
+    await open();
+    await press('button', 'Log a wash day');
+    const field = document.querySelector<HTMLInputElement>('input[type=file]')!;
+    expect(field.getAttribute('aria-invalid')).toBe('false');
+    Object.defineProperty(field, 'files', { value: [new File(['none'], 'none.png')] });
+    await act(() => void field.dispatchEvent(new Event('change', { bubbles: true })));
+    await settle();
+    expect(field.getAttribute('aria-invalid')).toBe('true');
+    const told = field.getAttribute('aria-describedby')!.split(' ');
+    expect(told.map((id) => document.getElementById(id)!.textContent)).toContain(
+      'That file is no picture that can be read here.',
+    );
+  });
   it('freezes the routine as it was done, with names and labels', async () => {
     const { remembered } = await open();
     await press('button', 'Log a wash day');

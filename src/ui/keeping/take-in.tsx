@@ -44,7 +44,11 @@ export function TakeIn({ world, door }: { world: World; door: PanelStore }) {
   };
   return (
     <section class="stack">
-      <Field label={t('keeping.import')} hint={t('keeping.import.hint')}>
+      <Field
+        label={t('keeping.import')}
+        hint={t('keeping.import.hint')}
+        error={issues.length > 0 ? t('keeping.import.bad') : undefined}
+      >
         {(ids) => (
           <input
             {...ids}
@@ -85,7 +89,6 @@ export function TakeIn({ world, door }: { world: World; door: PanelStore }) {
 function Issues({ t, issues }: { t: Translate; issues: FileIssue[] }) {
   return (
     <div class="note care" role="alert">
-      <p>{t('keeping.import.bad')}</p>
       <ul class="plain-list issues">
         {issues.slice(0, issuesShown).map(({ line, column, path, said }) => (
           <li key={`${line}:${column}:${path}:${said.key}`}>

@@ -1,5 +1,6 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../parts/button.tsx';
+import { Field } from '../parts/field.tsx';
 import type { World } from '../world.ts';
 import { smallPhoto } from './photo.ts';
 
@@ -28,7 +29,6 @@ export function PhotoField(props: {
 }) {
   const { world, kept, photo, onChange } = props;
   const { t } = world;
-  const id = useId();
   const [wrong, setWrong] = useState(false);
   const read = async (file: File | undefined) => {
     if (!file) return;
@@ -41,27 +41,25 @@ export function PhotoField(props: {
   };
   const there = photo || (kept && photo !== null);
   return (
-    <div class="field">
-      <label for={id} class="field-head">
-        {t('log.photo')}
-      </label>
-      {photo && <img class="log-photo" src={photo} alt={t('log.photo.alt')} />}
-      {!photo && there && <KeptPhoto world={world} photo={kept!} alt={t('log.photo.alt')} />}
-      <input
-        id={id}
-        type="file"
-        accept="image/*"
-        aria-describedby={`${id}-hint`}
-        onChange={(event) => void read(event.currentTarget.files?.[0])}
-      />
-      <span class="hint" id={`${id}-hint`}>
-        {t('log.photo.hint')}
-      </span>
-      {wrong && (
-        <span class="error" role="alert">
-          {t('log.photo.wrong')}
-        </span>
-      )}
+    <div class="stack">
+      <Field
+        label={t('log.photo')}
+        hint={t('log.photo.hint')}
+        error={wrong ? t('log.photo.wrong') : undefined}
+      >
+        {(ids) => (
+          <>
+            {photo && <img class="log-photo" src={photo} alt={t('log.photo.alt')} />}
+            {!photo && there && <KeptPhoto world={world} photo={kept!} alt={t('log.photo.alt')} />}
+            <input
+              {...ids}
+              type="file"
+              accept="image/*"
+              onChange={(event) => void read(event.currentTarget.files?.[0])}
+            />
+          </>
+        )}
+      </Field>
       {there && (
         <div class="actions">
           <Button look="quiet" onClick={() => onChange(kept ? null : undefined)}>
