@@ -5,13 +5,21 @@ import type { Harness } from '../browser/harness.ts';
 import { openCard } from '../browser/name-card.ts';
 import { seed } from '../browser/views.ts';
 
-const settings = [
+type Setting = {
+  name: string;
+  language: string;
+  scheme: 'light' | 'dark';
+  width: number;
+  /** How the shop shows its goods: `hostile=dark` is a dark shop. */
+  as?: string;
+};
+const settings: readonly Setting[] = [
   { name: 'light', language: 'en', scheme: 'light', width: 1200 },
-  { name: 'dark', language: 'en', scheme: 'dark', width: 1200 },
+  { name: 'dark', language: 'en', scheme: 'dark', width: 1200, as: '?as=open&hostile=dark' },
   { name: 'german', language: 'de', scheme: 'light', width: 1200 },
   { name: 'rtl', language: 'ar-XB', scheme: 'light', width: 1200 },
   { name: 'narrow', language: 'en', scheme: 'light', width: 320 },
-] as const;
+];
 
 const folding = '.strip [data-does=fold]';
 /** The strip stands, and is open or folded as asked. */
@@ -27,9 +35,9 @@ type Shoot = (page: Page, name: string, about: string, width: number) => Promise
 
 /** Takes them, of all surfaces or of those named. `panel` is a page of the extension. */
 export async function shootPages(shop: Harness, panel: Page, shoot: Shoot) {
-  for (const { name, language, scheme, width } of settings) {
+  for (const { name, language, scheme, width, as = '' } of settings) {
     await seed(panel, 'many', [{ do: 'set', settings: { language } }]);
-    const page = await shop.open('/goods/heavy-weather-mask');
+    const page = await shop.open(`/goods/heavy-weather-mask${as}`);
     await page.emulateMedia({ colorScheme: scheme });
     await page.setViewportSize({ width, height: 800 });
     await strip(page, true);
