@@ -46,7 +46,7 @@ export function Row(props: {
       <path d={`M0 ${y}H${pictureWide(wide)}`} class="rule" />
       {row.nth && <Box x={1} y={y + 6} over={row.nth.over} filled />}
       <text x={indent} y={y + 16} class="name">
-        {row.kind}
+        {row.kind.charAt(0).toLocaleUpperCase(t.lang) + row.kind.slice(1)}
       </text>
       <text x={indent} y={y + 30} class="product">
         {short(row.product, wide ? 24 : 42)}

@@ -5,6 +5,7 @@ import type { Met } from '../../use/knowing.ts';
 import { money } from '../describe/money.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';
+import { Columns } from '../parts/columns.tsx';
 import { Note } from '../parts/note.tsx';
 import { Pending } from '../parts/pending.tsx';
 import { Select } from '../parts/select.tsx';
@@ -52,27 +53,37 @@ export function ListReading(props: {
       </Note>
     );
   return (
-    <>
-      <Card over={factsLine(facts, t)} title={facts.name}>
-        <Verdict world={world} judged={judged} checks={checks} notForHair={notForHair}>
-          <p class="sums">{sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}</p>
-        </Verdict>
-        <Select
-          inline
-          label={t('panel.kind')}
-          empty={t('panel.kind.unknown')}
-          options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
-          value={kind}
-          onChange={correct}
-          hint={use && t(`panel.use.${use}`)}
-        />
-        <ListActions world={world} met={{ ...met, facts: told }} />
-      </Card>
-      {kept && <MetAgain world={world} kept={kept} text={text} facts={told} />}
-      {!kept && <SameBottle world={world} met={{ text, facts: told }} />}
-      <MentionList world={world} reading={reading} decides={checks[0]?.decides ?? []} />
-      <UnknownNames world={world} reading={reading} />
-      <Cautions world={world} />
-    </>
+    <Columns
+      start={
+        <>
+          <Card over={factsLine(facts, t)} title={facts.name}>
+            <Verdict world={world} judged={judged} checks={checks} notForHair={notForHair}>
+              <p class="sums">
+                {sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))}
+              </p>
+            </Verdict>
+            <Select
+              inline
+              label={t('panel.kind')}
+              empty={t('panel.kind.unknown')}
+              options={productKinds.map((value) => ({ value, label: t(`routine.kind.${value}`) }))}
+              value={kind}
+              onChange={correct}
+              hint={use && t(`panel.use.${use}`)}
+            />
+            <ListActions world={world} met={{ ...met, facts: told }} />
+          </Card>
+          {kept && <MetAgain world={world} kept={kept} text={text} facts={told} />}
+          {!kept && <SameBottle world={world} met={{ text, facts: told }} />}
+        </>
+      }
+      end={
+        <>
+          <MentionList world={world} reading={reading} decides={checks[0]?.decides ?? []} />
+          <UnknownNames world={world} reading={reading} />
+          <Cautions world={world} />
+        </>
+      }
+    />
   );
 }

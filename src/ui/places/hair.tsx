@@ -17,6 +17,7 @@ import { StretchTestCard } from '../hair/stretch-test.tsx';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Columns } from '../parts/columns.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { PersonSheetCard } from '../people/person-sheet.tsx';
 import type { World } from '../world.ts';
@@ -50,19 +51,29 @@ export function HairPlace({ world }: { world: World }) {
     <>
       <h2>{remembered.heads.length > 1 ? head.name : t('shell.place.hair')}</h2>
       <HeadPicker world={world} />
-      <Questions key={head.id} head={head} t={t} onAnswer={keep} />
-      {(allowance.level || head.damage) && (
-        <AllowanceCard
-          t={t}
-          head={head}
-          allowance={allowance}
-          practice={world.practice.allowance}
-          onChange={keep}
-        />
-      )}
-      {allowance.level && <MatrixCard world={world} head={head} allowance={allowance} />}
-      {allowance.level && <StretchTestCard key={`${head.id}-stretch`} world={world} head={head} />}
-      <AvoidList key={`${head.id}-avoid`} world={world} head={head} />
+      <Columns
+        start={
+          <>
+            <Questions key={head.id} head={head} t={t} onAnswer={keep} />
+            {(allowance.level || head.damage) && (
+              <AllowanceCard
+                t={t}
+                head={head}
+                allowance={allowance}
+                practice={world.practice.allowance}
+                onChange={keep}
+              />
+            )}
+            {allowance.level && <MatrixCard world={world} head={head} allowance={allowance} />}
+          </>
+        }
+        end={
+          <>
+            {allowance.level && <StretchTestCard key={`${head.id}-stretch`} world={world} head={head} />}
+            <AvoidList key={`${head.id}-avoid`} world={world} head={head} />
+          </>
+        }
+      />
       <MoreAbout key={`${head.id}-more`} world={world} head={head} />
       <PersonSheetCard key={`${head.id}-sheet`} world={world} head={head} />
       <RemovedLately world={world} thing="heads" />

@@ -6,6 +6,7 @@ import { stillReading, washDayInput } from '../../use/judge/wash-day-input.ts';
 import { carryOut } from '../carry-out.ts';
 import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { Button } from '../parts/button.tsx';
+import { Columns } from '../parts/columns.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { InTurn } from '../parts/in-turn.tsx';
 import { NoHead } from '../parts/no-head.tsx';
@@ -100,46 +101,60 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
       <h2>{routine.name}</h2>
       <RoutinePicker world={world} head={head} routine={routine} routines={routines} />
       <Adding key={JSON.stringify(world.detail)} world={world} routine={routine} />
-      {reading ? (
-        <p class="hint" role="status">
-          {t('routine.reading')}
-        </p>
-      ) : empty ? (
-        <p>{t('routine.fill')}</p>
-      ) : (
-        <DaySummary world={world} routine={routine} day={day} />
-      )}
-      <StepList
-        world={world}
-        routine={routine}
-        input={input}
-        findings={reading || empty ? [] : day.findings}
-        changed={changed}
-      />
-      <InTurn late={late}>
-        {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
-        <InTurn late={late}>
-          {!empty && !reading && (
-            <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
-          )}
-          <InTurn late={late}>
-            <LessonCard world={world} routine={routine.id} onChanged={setChanged} />
+      <Columns
+        start={
+          <>
+            {reading ? (
+              <p class="hint" role="status">
+                {t('routine.reading')}
+              </p>
+            ) : empty ? (
+              <p>{t('routine.fill')}</p>
+            ) : (
+              <DaySummary world={world} routine={routine} day={day} />
+            )}
+            <StepList
+              world={world}
+              routine={routine}
+              input={input}
+              findings={reading || empty ? [] : day.findings}
+              changed={changed}
+            />
             <InTurn late={late}>
-              {!reading && remembered.products.length > 0 && <BuildCard world={world} routine={routine} />}
+              {!empty && !reading && <ChartCard world={world} routine={routine} day={day} />}
             </InTurn>
-          </InTurn>
-        </InTurn>
-      </InTurn>
-      <InTurn late={late}>
-        <WishesCard world={world} />
-        {!empty && !reading && <RunCard world={world} input={input} />}
-        {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
-      </InTurn>
-      <div class="actions">
-        {routine.steps.length > 0 && (
-          <Button onClick={() => world.go('log', { begin: 'entry' })}>{t('routine.log-it')}</Button>
-        )}
-      </div>
+          </>
+        }
+        end={
+          <>
+            <InTurn late={late}>
+              <InTurn late={late}>
+                {!empty && !reading && (
+                  <SuggestionsCard world={world} input={input} day={day} onChanged={setChanged} />
+                )}
+                <InTurn late={late}>
+                  <LessonCard world={world} routine={routine.id} onChanged={setChanged} />
+                  <InTurn late={late}>
+                    {!reading && remembered.products.length > 0 && (
+                      <BuildCard world={world} routine={routine} />
+                    )}
+                  </InTurn>
+                </InTurn>
+              </InTurn>
+            </InTurn>
+            <InTurn late={late}>
+              <WishesCard world={world} />
+              {!empty && !reading && <RunCard world={world} input={input} />}
+              {routine.steps.length > 0 && <CalendarCard world={world} input={input} />}
+            </InTurn>
+            <div class="actions">
+              {routine.steps.length > 0 && (
+                <Button onClick={() => world.go('log', { begin: 'entry' })}>{t('routine.log-it')}</Button>
+              )}
+            </div>
+          </>
+        }
+      />
       <AboutRoutine world={world} head={head} routine={routine} routines={routines} />
       <RemovedLately world={world} thing="routines" />
       <p class="hint">{t('routine.caution')}</p>

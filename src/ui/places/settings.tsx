@@ -1,5 +1,6 @@
 import { Backup } from '../keeping/backup.tsx';
 import { Cautions } from '../page/cautions.tsx';
+import { Columns } from '../parts/columns.tsx';
 import { Amounts } from '../settings/amounts.tsx';
 import { Forget } from '../settings/forget.tsx';
 import { LabelsMet } from '../settings/labels-met.tsx';
@@ -15,16 +16,26 @@ export function SettingsPlace({ world }: { world: World }) {
   return (
     <>
       <h2>{t('shell.place.settings')}</h2>
-      <ReadingSites world={world} />
-      <Looks world={world} />
-      <ProductPictures world={world} />
-      <Amounts world={world} />
-      <ReadNames world={world} />
-      <LabelsMet world={world} />
-      <Privacy world={world} />
-      <Cautions world={world} />
-      <Backup world={world} />
-      <Forget world={world} />
+      <Columns
+        start={
+          <>
+            <ReadingSites world={world} />
+            <Looks world={world} />
+            <ProductPictures world={world} />
+            <Amounts world={world} />
+            <ReadNames world={world} />
+            <LabelsMet world={world} />
+          </>
+        }
+        end={
+          <>
+            <Privacy world={world} />
+            <Cautions world={world} />
+            <Backup world={world} />
+            <Forget world={world} />
+          </>
+        }
+      />
     </>
   );
 }
