@@ -62,6 +62,26 @@ describe('other sizes', () => {
   beforeAll(async () => {
     await seed(panel, 'many', [{ do: 'set', settings: { language: 'de' } }]);
   });
+  it.each(['page', 'routine', 'hair', 'settings'] as const)(
+    '%s: two columns on a whole page with everything in its place, one beside a shop',
+    async (place) => {
+      const corners = () =>
+        panel.evaluate(() =>
+          [...document.querySelectorAll('.columns > div')].map((column) => {
+            const { left, top } = column.firstElementChild!.getBoundingClientRect();
+            return [Math.round(left), Math.round(top)] as const;
+          }),
+        );
+      await panel.setViewportSize({ width: 1100, height: 800 });
+      await look(shop, panel, place, tab);
+      const [first, second] = await corners();
+      expect(second![0]).toBeGreaterThan(first![0] + 400);
+      expect(second![1]).toBe(first![1]);
+      expect(await fits()).toEqual([]);
+      await panel.setViewportSize({ width: 640, height: 800 });
+      await expect.poll(async () => new Set((await corners()).map(([left]) => left)).size).toBe(1);
+    },
+  );
   it.each(opened)('$name, at 200 % of 320 px and on a whole page', async ({ place, open }) => {
     await panel.setViewportSize({ width: 640, height: 400 });
     await look(shop, panel, place, tab);
