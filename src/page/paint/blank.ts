@@ -22,6 +22,18 @@ export const isInView = ({ left, top, right, bottom }: DOMRect) =>
 
 let until = 0; // when the page gets its turn
 
+/** Where the page's turn is due, one: we go on right after it has drawn itself, when its layout is clean. */
+export const breathe = () =>
+  performance.now() > until &&
+  new Promise<void>((next) =>
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        until = performance.now() + slice;
+        next();
+      }),
+    ),
+  );
+
 /**
  * The worst that a place covers, as far as a grid of points can tell; looks no further once it is as bad as
  * `enough`. What is `ours` is taken out of the way meanwhile. Looks half a frame at a time, as asking what
@@ -39,12 +51,12 @@ export async function coverOf(
   let worst = blank;
   ours.style.pointerEvents = 'none';
   for (const [x, y] of pointsIn(place, word, line)) {
-    if (performance.now() > until) {
+    const due = breathe();
+    if (due) {
       ours.style.pointerEvents = '';
-      await afterFrame();
+      await due;
       if (off()) return needed;
       ours.style.pointerEvents = 'none';
-      until = performance.now() + slice;
     }
     const what = coverAt(x, y, list);
     worst = Math.max(worst, what && at && isIn(at, x, y, 0) ? needed : what);
@@ -53,9 +65,6 @@ export async function coverOf(
   ours.style.pointerEvents = '';
   return worst;
 }
-
-/** A task right after the page has drawn itself: its layout is clean, so that asking for it costs little. */
-const afterFrame = () => new Promise<void>((next) => requestAnimationFrame(() => setTimeout(next)));
 
 function coverAt(x: number, y: number, list: Element | undefined): number {
   const hit = doc.elementFromPoint(x, y);

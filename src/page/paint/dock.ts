@@ -1,9 +1,9 @@
 import type { Drawing, StripAction } from '../../contract/paint-order.ts';
-import { blank, coverOf, isInView, letters, needed } from './blank.ts';
+import { blank, breathe, coverOf, isInView, letters, needed } from './blank.ts';
 import { doc } from './doc.ts';
 import { whenDragged } from './drag.ts';
 import { fill, put } from './draw.ts';
-import { isShown } from './letter-boxes.ts';
+import { boxOf, isShown } from './letter-boxes.ts';
 import type { PaintedList } from './painted-list.ts';
 import {
   bottomEnd,
@@ -11,12 +11,13 @@ import {
   type Form,
   isCorner,
   placeAt,
+  pointsIn,
   type Size,
   type Spot,
   viewWidth,
 } from './places.ts';
 import { mayBeOverdrawn } from './top-layer.ts';
-import { fixedIn } from './visibility.ts';
+import { fixedAt } from './visibility.ts';
 
 /** How the reader left the strip: kept while the page stays, whatever is painted anew. */
 export type Docking = {
@@ -91,7 +92,7 @@ export function dock(
   const placeFor = (list: Docked, spot: Spot) => placeAt(sizeOf(list, spot.form), list.box(), spot);
 
   /** Places to try, best first: open before folded, by the list before a corner, the reader's corner first. */
-  function* candidates(list: Docked, again: Spot | undefined): Generator<Spot> {
+  async function* candidates(list: Docked, again: Spot | undefined): AsyncGenerator<Spot> {
     const { folded, corner } = docking;
     const besides = !list.cropped && seenOf(list) > 0;
     // One that had to leave an open place folds, so that it does not walk from corner to corner.
@@ -107,12 +108,17 @@ export function dock(
   }
 
   /** A corner, nearer to the middle where the page keeps something in it. */
-  const clearOfBars = (list: Docked, spot: Spot): Spot => {
+  const clearOfBars = async (list: Docked, spot: Spot): Promise<Spot> => {
     for (let bars = 0; isCorner(spot.where) && bars < 4; bars++) {
+      await breathe();
       const place = placeFor(list, spot);
-      const bar = fixedIn(place, list.element);
+      let bar: Element | null | undefined;
+      for (const [x, y] of pointsIn(place)) {
+        await breathe();
+        bar ??= fixedAt(x, y, list.element);
+      }
       if (!bar) break;
-      spot = { ...spot, lift: spot.lift + place.bottom - bar.top + 6 };
+      spot = { ...spot, lift: spot.lift + place.bottom - boxOf(bar).top + 6 };
     }
     return spot;
   };
@@ -128,7 +134,7 @@ export function dock(
     const byHand = docking.folded === false;
     let found: Spot | undefined;
     let least = needed + 1;
-    for (const spot of candidates(list, again)) {
+    for await (const spot of candidates(list, again)) {
       const enough = byHand || spot.form === 'slim' ? least : letters;
       const cover = await coverOf(placeFor(list, spot), strip, list.element, off, enough);
       if (off()) break;
@@ -172,7 +178,7 @@ export function dock(
   const stands = (spot: Spot): boolean => {
     if (isCorner(spot.where)) return true;
     const at = placeFor(current, spot);
-    return isInView(at) && !fixedIn(at, current.element);
+    return isInView(at) && ![...pointsIn(at)].some(([x, y]) => fixedAt(x, y, current.element));
   };
 
   const place = (spot: Spot) => {
@@ -203,13 +209,13 @@ export function dock(
       turn(filled?.form === 'open');
       strip.querySelector<HTMLElement>('[aria-expanded]')?.focus();
     },
-    move() {
+    async move() {
       delete docking.dragged;
       docking.corner = bottomEnd + bottomStart - docking.corner;
       docking.folded = false;
       filled = undefined;
       for (const list of painted)
-        list.spot = clearOfBars(list, { where: docking.corner, form: 'open', lift: 0 });
+        list.spot = await clearOfBars(list, { where: docking.corner, form: 'open', lift: 0 });
       update();
     },
     next() {

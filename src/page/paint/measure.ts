@@ -19,8 +19,8 @@ export function measure(points: StaticRangeInit): Measured {
   if (!last || !holder) return {};
   const style = getComputedStyle(holder);
   if (style.writingMode !== 'horizontal-tb') return { last };
-  const size = Number.parseFloat(style.fontSize);
-  const pitch = Number.parseFloat(style.lineHeight) || size * 1.2;
+  const size = parseFloat(style.fontSize);
+  const pitch = parseFloat(style.lineHeight) || size * 1.2;
   const tail = (endContainer as Text).data.slice(Math.max(0, endOffset - 6), endOffset);
   // Firefox leaves `font` empty where its parts do not fit in one.
   brush.font = style.font || `${size}px ${style.fontFamily}`;
@@ -45,7 +45,7 @@ export function measure(points: StaticRangeInit): Measured {
 
 /** Blank width after the name, `most` at most: to the first letter on its line that is neither blank nor comma. */
 function roomAfter(node: Text, from: number, last: DOMRect, forward: 1 | -1, most: number): number {
-  const walker = doc.createTreeWalker(node.getRootNode(), NodeFilter.SHOW_TEXT);
+  const walker = doc.createTreeWalker(node.getRootNode(), 4); // text
   walker.currentNode = node;
   for (let text: Text | null = node; text; text = walker.nextNode() as Text | null) {
     const start = text === node ? from : 0;

@@ -35,8 +35,11 @@ export const bottomEnd = 3;
 export const bottomStart = 4;
 export const isCorner = (where: number) => where >= bottomEnd;
 
-/** Points of a grid over a place, so far apart and to its edges, from its foot up: under a list most stands there. */
-export function* pointsIn({ left, top, right, bottom }: DOMRect, wide: number, high: number) {
+/**
+ * Points of a grid over a place, so far apart and to its edges, from its foot up: under a list most stands there. What
+ * the page keeps in view is looked for at the widest: what is lower or narrower than 48 px may be missed.
+ */
+export function* pointsIn({ left, top, right, bottom }: DOMRect, wide = 48, high = wide) {
   for (let y = bottom - 1; y > top - high; y -= high)
     for (let x = left + 1; x < right + wide; x += wide)
       yield [Math.min(x, right - 1), Math.max(y, top + 1)] as const;

@@ -2,7 +2,6 @@ import { ours } from '../ours.ts';
 import { doc } from './doc.ts';
 import { native, parentOf } from './dom.ts';
 import { boxOf } from './letter-boxes.ts';
-import { pointsIn } from './places.ts';
 
 /** What of the page can be seen: what crops a list, what stands over its letters or stays in the view. */
 
@@ -56,12 +55,3 @@ export const fixedAt = (x: number, y: number, list?: Element): Maybe =>
     doc.elementsFromPoint(x, y).find((each) => !isOurs(each)),
     list,
   );
-
-/** The first fixed thing met in a place; what is lower or narrower than 48 px may be missed. */
-export function fixedIn(place: DOMRect, list: Element | undefined): DOMRect | undefined {
-  for (const [x, y] of pointsIn(place, 48, 48)) {
-    const found = fixedAt(x, y, list);
-    if (found) return boxOf(found);
-  }
-  return undefined;
-}

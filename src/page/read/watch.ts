@@ -63,19 +63,18 @@ export function watch(win: Window & typeof globalThis, signal: AbortSignal, look
     timer = win.setTimeout(flush, Math.max(settle, restUntil - now));
   };
 
-  const isMarked = (node: Node) => node.nodeType === Node.ELEMENT_NODE && marked.has(node as Element);
+  const isMarked = (node: Node) => node.nodeType === 1 && marked.has(node as Element);
 
   const observer = new MutationObserver((records) => {
     if (count <= much)
       for (const { type, target, addedNodes, removedNodes } of records) {
         if (type === 'characterData' || isMarked(target)) changed = true;
         for (const node of addedNodes)
-          if (node.nodeType === Node.ELEMENT_NODE) {
+          if (node.nodeType === 1) {
             if (ours.hosts.has(node)) continue;
             added.push(node as Element);
             count += 1 + native(node as Element, 'childElementCount');
-          } else if (node.nodeType === Node.TEXT_NODE && target.nodeType === Node.ELEMENT_NODE)
-            added.push(target as Element);
+          } else if (node.nodeType === 3 && target.nodeType === 1) added.push(target as Element);
         if (removedNodes.length > 0 && marked.size > 0) schedule();
         if (count > much) break;
       }
