@@ -82,6 +82,30 @@ describe('other sizes', () => {
       await expect.poll(async () => new Set((await corners()).map(([left]) => left)).size).toBe(1);
     },
   );
+  it('on paper stand the wash days to come and commas between names, and no fields', async () => {
+    await panel.setViewportSize({ width: 700, height: 800 });
+    const shown = (selector: string) =>
+      panel.evaluate(
+        (wanted) => [...document.querySelectorAll(wanted)].filter((each) => each.checkVisibility()).length,
+        selector,
+      );
+    await look(shop, panel, 'routine', tab);
+    await panel.locator('.run-day').first().waitFor();
+    await panel.emulateMedia({ media: 'print' });
+    expect(await shown('.run-day')).toBeGreaterThan(4);
+    expect(await shown('select, input, textarea')).toBe(0);
+    await panel.emulateMedia({ media: 'screen' });
+    await look(shop, panel, 'page', tab);
+    await panel.emulateMedia({ media: 'print' });
+    const after = await panel.evaluate(() =>
+      [...document.querySelectorAll('.decided .button')].map(
+        (name) => getComputedStyle(name, '::after').content,
+      ),
+    );
+    expect(after).toEqual(['","', '","', '","', 'none']);
+    expect(await shown('select, input, textarea')).toBe(0);
+    await panel.emulateMedia({ media: 'screen' });
+  });
   it.each(opened)('$name, at 200 % of 320 px and on a whole page', async ({ place, open }) => {
     await panel.setViewportSize({ width: 640, height: 400 });
     await look(shop, panel, place, tab);
