@@ -4,7 +4,7 @@ import { shelfFacts } from '../dictionary/shelf.ts';
 import { ask } from '../src/contract/messages.ts';
 import { ours } from '../src/page/ours.ts';
 import { createHost } from '../src/page/paint/host.ts';
-import { lineOf } from '../src/page/shelf/line-of.ts';
+import { networkOfBrowser } from '../src/page/shelf/network.ts';
 import { startShelf } from '../src/page/shelf/shelf.ts';
 
 const mode = import.meta.env.MODE === 'localhost' ? 'open' : 'closed';
@@ -24,7 +24,7 @@ export default defineUnlistedScript(() => {
       told,
       facts: shelfFacts,
       host: () => createHost(mode),
-      line: lineOf(),
+      network: networkOfBrowser(),
       draw: (cards, bar) => asks(browser.runtime, 'shelf', { cards, bar }),
       take: (page) => asks(browser.runtime, 'shelf-page', page),
       act: (address, act, id) => asks(browser.runtime, 'shelf-act', { address, act, id }),

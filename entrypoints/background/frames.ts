@@ -8,9 +8,9 @@ import type { MetLabels } from '../../src/use/shelf/met-labels.ts';
 import type { TabPages } from '../../src/use/tab-pages.ts';
 import { withKind } from './knowing/kinds.ts';
 import { bring } from './tab/bring.ts';
-import { wordsOf } from './words.ts';
+import { wordsForReader } from './words.ts';
 
-/** The frames of the browser's tabs, read in the reader's language. */
+/** The frames of the browser's tabs, read in the user's language. */
 export const framesOfBrowser = (
   keeper: Keeper,
   readings: Readings,
@@ -24,7 +24,7 @@ export const framesOfBrowser = (
     withKind,
     meet,
     drawing: async (remembered) => {
-      const t = await wordsOf(remembered);
+      const t = await wordsForReader(remembered);
       const { settings, heads } = remembered;
       return (list) => orderOf(list, settings, heads.length > 1, sources, t);
     },

@@ -1,10 +1,10 @@
 import { browser } from 'wxt/browser';
 import type { Keeper } from '../../src/store/keeper.ts';
-import { wordsOf } from './words.ts';
+import { wordsForReader } from './words.ts';
 
-/** The context menu, in the reader's language. */
+/** The context menu, in the user's language. */
 export async function makeMenus(keeper: Keeper): Promise<void> {
-  const t = await wordsOf(await keeper.remembered());
+  const t = await wordsForReader(await keeper.remembered());
   browser.contextMenus.removeAll(() => {
     browser.contextMenus.create({
       id: 'selection',

@@ -9,7 +9,7 @@ export const openStore: NonNullable<World['store']> = async () => {
   return openPanelStore(createKeeper());
 };
 
-/** Hands the reader a file: a link that is pressed for them. */
+/** Hands the user a file: a link that is pressed for them. */
 export function save(name: string, type: string, content: string | Blob) {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(content instanceof Blob ? content : new Blob([content], { type }));

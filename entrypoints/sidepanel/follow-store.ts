@@ -4,7 +4,7 @@ import type { State } from '../../src/ui/panel/state.ts';
 import { wordsIn } from '../../src/ui/words/languages.ts';
 import { asOfNow } from '../../src/use/as-of-now.ts';
 
-/** Keeps the panel's view of what is remembered, in the reader's language, and of what can be undone. */
+/** Keeps the panel's view of what is remembered, in the user's language, and of what can be undone. */
 export function followStore(
   browser: typeof chrome,
   state: State,

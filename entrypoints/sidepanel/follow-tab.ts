@@ -28,7 +28,7 @@ export function followTab(browser: typeof chrome, state: State, held: number | u
     const page = await tabPages.get(id);
     const toTab = (name: ToTab) => on.toTab(name, id);
     const reach = await reachOf(browser.permissions, page?.url ?? active?.url, toTab).catch(() => undefined);
-    // The reader may have turned to another tab meanwhile; the newest look counts.
+    // The user may have turned to another tab meanwhile; the newest look counts.
     if (turn !== newest) return;
     const tab = id < 0 ? undefined : { id, ...(active?.url && { url: active.url }) };
     Object.assign(state, { tab, page, reach });

@@ -1,9 +1,9 @@
 import type { PictureProblem } from '../../src/core/picture/check-names.ts';
-import type { PictureSource, Pictures } from '../../src/ui/world.ts';
+import type { PictureReader, PictureSource } from '../../src/ui/world.ts';
 import { captured, type ToRead } from './captured.ts';
 
 /** Reads pictures in this window, with the code for them loaded when it is first asked for. */
-export const picturesOf = (browser: typeof chrome, tab: () => number | undefined): Pictures => ({
+export const picturesOf = (browser: typeof chrome, tab: () => number | undefined): PictureReader => ({
   async read(source, how) {
     const [{ readPicture }, picture] = await Promise.all([
       import('../../src/picture/read-picture.ts'),

@@ -10,7 +10,7 @@ import type { readingCache } from '../../src/use/reading/reading-cache.ts';
 import { isoDay } from '../../src/use/today.ts';
 import { throughBrowser } from './through-browser.ts';
 
-type Parts = {
+type WorldParts = {
   browser: typeof chrome;
   state: State;
   /** Tab that the panel stays with; none where it follows the tab in view. */
@@ -22,7 +22,7 @@ type Parts = {
 };
 
 /** What the panel's places know and may do, as it is now. */
-export function worldOf({ browser, state, held, asked, doing, reading, go }: Parts): World {
+export function worldOf({ browser, state, held, asked, doing, reading, go }: WorldParts): World {
   const { t, remembered, page, detail, from, reach, undos } = state;
   return {
     t,

@@ -21,7 +21,7 @@ export type PageText = {
   parents: number[];
   /** Elements around the letters, parents before children. */
   elements: Holder[];
-  /** The reader pointed at these letters: a list, whatever its names. */
+  /** The user pointed at these letters: a list, whatever its names. */
   pointed?: { from: number; to: number; via: 'selection' | 'chosen' };
 };
 
@@ -119,13 +119,13 @@ export type Messages = {
   'page-left': { request: null; reply: null };
   /** Content script → background: rules for this document's highlights, whose names begin so, within these elements. */
   'line-rules': { request: { seed: string; selectors: string[] }; reply: null };
-  /** Content script → background: this page may be a shelf: brings its file; whether the reader was told what a press does. */
+  /** Content script → background: this page may be a shelf: brings its file; whether the user was told what a press does. */
   'bring-shelf': { request: null; reply: { told: boolean } | null };
   /** Shelf → background: how these products stand and the bar with them; answers what to draw. */
   shelf: { request: { cards: CardState[]; bar: BarState }; reply: ShelfDrawn };
   /** Shelf → background: a page that came after a press. */
   'shelf-page': { request: ShelfPage; reply: { why?: Unread } };
-  /** Shelf → background: what the reader chose on a product's card, or on the bar (no address). */
+  /** Shelf → background: what the user chose on a product's card, or on the bar (no address). */
   'shelf-act': { request: { address: string; act: string; id: string }; reply: ShelfActed };
   /** Views → background: the shelf a tab shows, as rows; null where it shows none. */
   'shelf-rows': { request: { tab: number }; reply: ShelfRow[] | null };
@@ -135,7 +135,7 @@ export type Messages = {
   'labels-met': { request: null; reply: number };
   /** Views → background: forgets them. */
   'forget-labels': { request: null; reply: null };
-  /** Strip → background: what the reader chose for one list of this page. */
+  /** Strip → background: what the user chose for one list of this page. */
   'strip-act': { request: { list: number; action: StripAction; id: string }; reply: Told };
   /** Strip → background: takes back what this page's strip did; only it knows the key. */
   'strip-undo': { request: { key: string }; reply: Told };
@@ -155,7 +155,7 @@ export type Messages = {
   forget: { request: null; reply: null };
   /** Panel → background: read this tab now. */
   'read-tab': { request: { tab: number }; reply: null };
-  /** Panel → background: let the reader pick the element that holds the list. */
+  /** Panel → background: let the user pick the element that holds the list. */
   'pick-list': { request: { tab: number }; reply: null };
   /** Panel → background: what closed parts of this tab that may hold a list are called. */
   'closed-parts': { request: { tab: number }; reply: string[] };
@@ -165,7 +165,7 @@ export type Messages = {
   again: { request: { taught?: boolean }; reply: null };
   stop: { request: null; reply: null };
   jump: { request: null; reply: null };
-  /** Background → content script: reads on the shelf of this page; `told` where the reader was just told what that does. */
+  /** Background → content script: reads on the shelf of this page; `told` where the user was just told what that does. */
   'read-shelf': { request: { told: boolean }; reply: null };
   /** Background → content script: the products of the shelf in view; null where there is none. */
   'shelf-cards': { request: null; reply: CardState[] | null };
@@ -190,7 +190,7 @@ export type Runtime = {
   };
 };
 
-type Answered = { ok: true; value: unknown } | { ok: false; reason: string };
+type Envelope = { ok: true; value: unknown } | { ok: false; reason: string };
 type Request<N extends MessageName> = Messages[N]['request'];
 type Reply<N extends MessageName> = Messages[N]['reply'];
 
@@ -205,7 +205,7 @@ export async function ask<N extends MessageName>(
   name: N,
   request: Request<N>,
 ) {
-  const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Answered | undefined>;
+  const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Envelope | undefined>;
   let problem: unknown = new Error('no answer');
   const hear = (why: unknown) => {
     problem = why;
@@ -253,8 +253,8 @@ export function answer(
     const of = answers[strandline as MessageName] as (request: unknown, sender: unknown) => unknown;
     // Called at once: a press in the page lets the background open the panel only within this call.
     new Promise((settle) => settle(of(admit(strandline as MessageName, request, sender), sender))).then(
-      (value) => reply({ ok: true, value } satisfies Answered),
-      (problem: unknown) => reply({ ok: false, reason: String(problem) } satisfies Answered),
+      (value) => reply({ ok: true, value } satisfies Envelope),
+      (problem: unknown) => reply({ ok: false, reason: String(problem) } satisfies Envelope),
     );
     return true;
   };

@@ -42,7 +42,7 @@ export type ShelfFacts = {
     most: number;
     /** Letters of the longest label that is remembered. */
     longestLabel: number;
-    /** Letters of all of them: the browser's room (10 MB) is for what the reader keeps. */
+    /** Letters of all of them: the browser's room (10 MB) is for what the user keeps. */
     letters: number;
   };
   sources: string[];
@@ -120,7 +120,7 @@ export type BarState = {
   ended?: EndedWhy;
   /** Moment before which the shop does not want to be asked, ms since 1970. */
   again?: number;
-  /** The reader was told what a press does, and pressed before. */
+  /** The user was told what a press does, and pressed before. */
   told: boolean;
   filters: string[];
   /** By filter: products that pass it alone. */

@@ -21,7 +21,7 @@ export type ListIn = {
 };
 
 /**
- * The lists in what a page sent: those the reader pointed at, then those found beside them; what the page says
+ * The lists in what a page sent: those the user pointed at, then those found beside them; what the page says
  * only in its data where nothing is printed. Letters and plain data only, so it runs wherever they are; with a pause
  * between parts of the work.
  */

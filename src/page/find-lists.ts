@@ -6,7 +6,7 @@ import type { ProductFacts } from '../core/product/product.ts';
 import type { JudgedRun } from '../find/evidence/judged.ts';
 import { createFinder, type Finder } from '../find/finder.ts';
 import { findingLists } from '../find/lists-in.ts';
-import { type Piece, piecesOf } from './read/letters.ts';
+import { type NodePiece, piecesOf } from './read/letters.ts';
 import { locate } from './read/locate.ts';
 import { readClues } from './read/product.ts';
 import { rangeOf } from './read/ranges.ts';
@@ -24,7 +24,7 @@ export type FoundList = {
   product?: Pick<ProductFacts, 'name'>;
   /** By the words of its page it is for rooms, dishes or cloth. */
   elsewhere?: true;
-  pieces: Piece[];
+  pieces: NodePiece[];
 };
 
 let own: Finder | undefined;

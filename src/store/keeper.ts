@@ -3,7 +3,13 @@ import * as z from 'zod/mini';
 import { applied, changeKey, inverse, valueBefore } from './apply-change.ts';
 import { type Area, bytesOf, type Locks, oneAtATime } from './area.ts';
 import { contentsOf, parsed } from './contents.ts';
-import { type Everything, everythingOf, everythingOfCopy, keysOf, orphanPhotos } from './files/everything.ts';
+import {
+  type Everything,
+  everythingOf,
+  everythingOfCopy,
+  orphanPhotos,
+  storedKeysOf,
+} from './files/everything.ts';
 import {
   asideKey,
   isApart,
@@ -102,7 +108,7 @@ export function createKeeper(
     const document = migrate((before.strandline ?? {}) as Raw, version, (key, value, why) => {
       set[asideKey(key, when)] = { key, value, why, when };
     });
-    Object.assign(set, keysOf(document, when));
+    Object.assign(set, storedKeysOf(document, when));
     try {
       await area.set(set);
       await area.remove(['strandline', journalKey]);
@@ -130,7 +136,7 @@ export function createKeeper(
       const { readOnly, version } = await ready();
       const values = await stored();
       if (readOnly !== 'no-room') return values;
-      return keysOf(
+      return storedKeysOf(
         migrate((values.strandline ?? {}) as Raw, version, () => undefined),
         now(),
       );

@@ -16,7 +16,7 @@ export type Settings = {
   /** Where pages are read: on a press only, on the shops allowed one by one, or on all sites. */
   reach: 'press' | 'shops' | 'everywhere';
   welcomed: boolean;
-  /** The reader was told what reading a shelf asks the shop, and pressed. */
+  /** The user was told what reading a shelf asks the shop, and pressed. */
   shelfTold?: boolean;
   /** Products keep a small picture of the page they are kept from; absent: they do. */
   pictures?: boolean;
@@ -30,11 +30,11 @@ export type Settings = {
   wishes?: Wish[];
   /** Most that 100 ml or g may cost on a shelf. */
   shelfPrice?: PriceLimit;
-  /** Market whose ceilings hold, where the reader said so; absent: what the page says. */
+  /** Market whose ceilings hold, where the user said so; absent: what the page says. */
   market?: Market;
-  /** Part of a rinse-off that is taken to stay on the hair, where the reader said so: 0…1. */
+  /** Part of a rinse-off that is taken to stay on the hair, where the user said so: 0…1. */
   rinseOffStays?: number;
-  /** What a protein counts as where trade and measurement disagree on its size, where the reader said so. */
+  /** What a protein counts as where trade and measurement disagree on its size, where the user said so. */
   sizesBy?: SizesBy;
 };
 
@@ -44,7 +44,7 @@ export type PriceLimit = { most: number; currency: string };
 /** What is pinned: a product that is kept, or one that was met and is not. */
 export type Pin = { product: string } | { met: { text: string; facts: ProductFacts } };
 
-/** What the reader taught of a site: paused, texts that are no lists, elements that hold one, kinds of products. */
+/** What the user taught of a site: paused, texts that are no lists, elements that hold one, kinds of products. */
 export type Site = {
   origin: string;
   paused: boolean;

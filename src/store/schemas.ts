@@ -260,7 +260,7 @@ export const settings = z.object({
 /** One schema for each kind of thing; every stored value is parsed with it when read and before it is written. */
 export const schemaOf = { heads: head, products: product, routines: routine, log: logEntry, sites: site };
 
-/** A name of the dictionary, or what the reader said it is. */
+/** A name of the dictionary, or what the user said it is. */
 export const readAs = z.union([text, z.object({ as: z.enum(toldKinds) })]);
 
 /** Pixels alone: an SVG could hold a script, and what is no base64 could hold anything. */

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { PlaceIcon } from './parts/icon.tsx';
 import { useKeptPlace } from './parts/keep-place.ts';
 import { Pending } from './parts/pending.tsx';
-import { type Said, Toast } from './parts/toast.tsx';
+import { type Announcement, Toast } from './parts/toast.tsx';
 import type { Translate } from './words/index.ts';
 import type { PlaceName, World } from './world.ts';
 
@@ -116,7 +116,7 @@ function Tabs({ t, place, onGo }: { t: Translate; place: PlaceName; onGo: (to: P
 export function Shell(props: {
   world: World;
   place: PlaceName;
-  said: Said | undefined;
+  said: Announcement | undefined;
   onDismiss: () => void;
 }) {
   const { world, place } = props;

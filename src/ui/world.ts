@@ -39,27 +39,27 @@ export type Reach = {
   everywhere: boolean;
   /** Other origins that were allowed one by one. */
   origins: string[];
-  /** Must be called straight from a click: the browser asks the reader. False when refused. */
+  /** Must be called straight from a click: the browser asks the user. False when refused. */
   allow(what: 'here' | 'everywhere'): Promise<boolean>;
   withdraw(what: string): Promise<boolean>;
   /** Reads the page in view now; false where the browser does not let us. */
   readNow(): Promise<boolean>;
-  /** Lets the reader point at the element that holds the list. */
+  /** Lets the user point at the element that holds the list. */
   pickList(): Promise<boolean>;
   /** What closed parts of the page that look like an ingredient list are called. */
   closedParts?(): Promise<string[]>;
 };
 
 /** Print in pictures; what reads it is loaded when a picture is first read, and nothing of it is kept. */
-export type Pictures = {
+export type PictureReader = {
   read(
     picture: PictureSource,
     how: { signal: AbortSignal; onProgress(done: number): void },
   ): Promise<PictureShown | PictureProblem>;
 };
-/** With the picture itself, for a reader who wishes to keep it. */
+/** With the picture itself, for a user who wishes to keep it. */
 export type PictureShown = PictureRead & { file: Blob };
-/** A file of the reader's, or a picture that the page in view shows. */
+/** A file of the user's, or a picture that the page in view shows. */
 export type PictureSource = { file: Blob } | { onPage: PictureRef };
 
 /**
@@ -88,14 +88,14 @@ export type World = {
   change(...changes: Change[]): Promise<Acted>;
   /** Takes back the act whose undo has this key; false when it could not. */
   undo(key: string): Promise<boolean>;
-  /** Says something to the reader (live region). */
+  /** Says something to the user (live region). */
   say(words: string): void;
   go(place: PlaceName, detail?: Detail): void;
   /** What `go` was given, for the place in view. */
   detail?: Detail;
   /** The place from which the product in view was opened, where that is another. */
   from?: PlaceName;
-  /** Hands the reader a file. */
+  /** Hands the user a file. */
   save(name: string, type: string, content: string | Blob): void;
   newId(): string;
   /** Forgets everything that is kept, for good; false when it could not. */
@@ -108,7 +108,7 @@ export type World = {
   sources?: Record<string, { title: string }>;
   /** Absent where there is no browser to ask (a plain page, a test). */
   reach?: Reach;
-  pictures?: Pictures;
+  pictures?: PictureReader;
   /** The shelf of the page in view; absent where there is no browser to ask. */
   shelf?: {
     /** Its products as they stand; null where the page is no shelf. */

@@ -4,7 +4,7 @@ import type { LogEntry, Routine } from '../core/wash-day/routine.ts';
 import type { Remembered } from '../store/remembered.ts';
 import type { Knowing } from './knowing.ts';
 
-/** The head the reader has in use: the chosen one, else the first kept. */
+/** The head the user has in use: the chosen one, else the first kept. */
 export const headInUse = ({ heads, settings }: Pick<Remembered, 'heads' | 'settings'>): Head | undefined =>
   heads.find(({ id }) => id === settings.headInUse) ?? heads[0];
 

@@ -10,7 +10,7 @@ export type Knowing = {
   remembered: Remembered;
   /** Numbers of the dictionary that the rules go by. */
   practice: Practice;
-  /** ISO date of the reader's own day. */
+  /** ISO date of the user's own day. */
   today: string;
   /** A label read; undefined while somebody else is still reading it. */
   reading(text: string, as?: ReadFor): Reading | undefined;
@@ -18,7 +18,7 @@ export type Knowing = {
 
 /**
  * A list that was met on a page, or pasted, with what is told of its product; `photo` is one of the label that the
- * reader wishes to keep with the product, as a data URL.
+ * user wishes to keep with the product, as a data URL.
  */
 export type Met = { text: string; facts: ProductFacts; photo?: string };
 

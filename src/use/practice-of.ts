@@ -9,7 +9,7 @@ import { headInUse } from './in-use.ts';
 type Told = Pick<Remembered, 'settings'>;
 type Of = Told & Partial<Pick<Remembered, 'heads'>>;
 
-/** The numbers of practice with what the reader changed of them, and the amounts of the head in use. */
+/** The numbers of practice with what the user changed of them, and the amounts of the head in use. */
 export function practiceOf(practice: Practice, { settings, heads = [] }: Of): Practice {
   const { rinseOffStays, sizesBy } = settings;
   const own = headInUse({ heads, settings })?.uses;
@@ -24,7 +24,7 @@ export function practiceOf(practice: Practice, { settings, heads = [] }: Of): Pr
 
 /**
  * How a label is read by what is remembered: for its kind and use, in the market it is told to be of, and unknown
- * names as the reader has them read.
+ * names as the user has them read.
  */
 export function readOptionsOf(
   { markets }: Practice,

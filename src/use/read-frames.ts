@@ -14,7 +14,7 @@ type By = {
   keeper: Pick<Keeper, 'remembered'>;
   readings: Pick<Readings, 'finder' | 'lookup' | 'knowing'>;
   tabPages: TabPages;
-  /** How a list is painted, in the reader's language. */
+  /** How a list is painted, in the user's language. */
   drawing(remembered: Remembered): Promise<(list: ReadList) => PaintOrder>;
   bringPainter(at: Frame): Promise<unknown>;
   setBadge(tab: number, text: string): Promise<unknown>;

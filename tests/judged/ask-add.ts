@@ -1,10 +1,10 @@
-import type { Change } from '../../src/core/plan/compare-days.ts';
+import type { DayChange } from '../../src/core/plan/compare-days.ts';
 import { previewAdd } from '../../src/core/plan/preview.ts';
 import { dayInput, type Printed, stepOf } from './judge-day.ts';
 import { type Row, type Rows, stepsOf } from './rows.ts';
 import { saysOf } from './says.ts';
 
-export type AddAnswer = { answer: Change; says: string[] };
+export type AddAnswer = { answer: DayChange; says: string[] };
 
 /** What does one more product do to the wash day? */
 export function askAdd(head: Row, routine: Printed, added: Printed, labels: Rows): AddAnswer {

@@ -1,11 +1,20 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { placeCard } from '../../src/page/paint/card.ts';
-import { placeGlyph, type Spot } from '../../src/page/paint/place.ts';
+import { type NameSpot, placeGlyph } from '../../src/page/paint/place.ts';
 import { glyphs } from '../../src/ui/glyphs/shapes.ts';
 
 /** A name set at 14 px on 21 px lines, before a comma and a blank. */
-const spot: Spot = { end: 200, forward: 1, baseline: 100, ink: 10, gap: 8, room: 7.5, foot: 6, width: 120 };
+const spot: NameSpot = {
+  end: 200,
+  forward: 1,
+  baseline: 100,
+  ink: 10,
+  gap: 8,
+  room: 7.5,
+  foot: 6,
+  width: 120,
+};
 const beads = { width: 16, height: 5 };
 const drop = { width: 9, height: 11 };
 

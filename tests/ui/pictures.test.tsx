@@ -4,7 +4,7 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import { joinLines } from '../../src/core/picture/join-lines.ts';
 import { ThisPagePlace } from '../../src/ui/places/this-page.tsx';
-import type { Pictures, World } from '../../src/ui/world.ts';
+import type { PictureReader, World } from '../../src/ui/world.ts';
 import { fakeWorld } from './fake-world.ts';
 import { press, settle, withWords } from './pressing.ts';
 
@@ -28,7 +28,7 @@ const picture = (...lines: string[]) => ({
 });
 const list = picture('Ingredients: Aqua, Glycerin,', 'Flumberol, Hydrolyzed Silk, Parfum');
 
-const draw = async (read: Pictures['read'], more: Partial<World> = {}) => {
+const draw = async (read: PictureReader['read'], more: Partial<World> = {}) => {
   const { world, told } = fakeWorld({ pictures: { read }, ...more });
   await act(() => render(<ThisPagePlace world={world} />, document.body));
   return told;
@@ -47,7 +47,7 @@ afterEach(() => render(null, document.body));
 describe('a picture of a list', () => {
   it('is offered to be read where the page shows no list, in one press', async () => {
     const asked: unknown[] = [];
-    const read: Pictures['read'] = async (source) => {
+    const read: PictureReader['read'] = async (source) => {
       asked.push(source);
       return list;
     };
@@ -138,7 +138,7 @@ describe('a picture of a list', () => {
   it('of the page is read once when the panel is sent for it', async () => {
     const asked: unknown[] = [];
     const onPage = { frame: 0, src: 'https://shop.example/label.png' };
-    const read: Pictures['read'] = async (source) => {
+    const read: PictureReader['read'] = async (source) => {
       asked.push(source);
       return list;
     };

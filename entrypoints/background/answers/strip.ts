@@ -5,11 +5,11 @@ import { actOnStrip, placeFor, type StripAt } from '../../../src/use/acts/strip-
 import type { Parts } from '../parts.ts';
 import { withPicture } from '../picture/with-picture.ts';
 import { openPanel } from '../tab/panel.ts';
-import { wordsOf } from '../words.ts';
+import { wordsForReader } from '../words.ts';
 
 type Asked = Messages['strip-act']['request'];
 
-/** What the reader chose on the strip of one list, done, and what to show of it in the page. */
+/** What the user chose on the strip of one list, done, and what to show of it in the page. */
 export async function stripAct(asked: Asked, at: StripAt, parts: Parts): Promise<Told> {
   const place = placeFor[asked.action];
   const { frame } = at;
@@ -32,7 +32,7 @@ async function act(asked: Asked, at: StripAt, parts: Parts): Promise<Acted> {
 
 async function tell(acting: Promise<Acted>, { keeper }: Parts): Promise<Told> {
   const acted = await acting;
-  const t = await wordsOf(await keeper.remembered());
+  const t = await wordsForReader(await keeper.remembered());
   const came = cameOf(acted, t);
   return { drawn: came ? drawNotice(came.words, t, came.undo) : [], lang: t.lang, dir: t.dir };
 }

@@ -8,12 +8,12 @@ import type { Act } from '../../../src/use/acts/acts.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
 import { shelfAct } from '../../../src/use/shelf/act.ts';
 import type { MetLabels } from '../../../src/use/shelf/met-labels.ts';
-import { wordsOf } from '../words.ts';
+import { wordsForReader } from '../words.ts';
 
 /** The act with the picture that the card shows. */
 export type WithPicture = (act: Act) => Promise<Act>;
 
-/** What the reader chose on a card of the site that asks, done, and what to say of it there. */
+/** What the user chose on a card of the site that asks, done, and what to say of it there. */
 export async function actOnCard(
   { address, act, id }: Messages['shelf-act']['request'],
   site: string | undefined,
@@ -28,7 +28,7 @@ export async function actOnCard(
     return { said: [] };
   }
   const remembered = await keeper.remembered();
-  const t = await wordsOf(remembered);
+  const t = await wordsForReader(remembered);
   if (act.startsWith('undo:')) return { said: drawAct(await acting.undo(act.slice('undo:'.length)), t) };
   const asked = shelfAct({ remembered }, (await met.of([address], remembered)).get(address), act, id);
   if (!asked) return { said: [] };

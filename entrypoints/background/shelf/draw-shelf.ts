@@ -6,7 +6,7 @@ import { saysOf } from '../../../src/ui/describe/shelf.ts';
 import { originOf } from '../../../src/use/acts/sites.ts';
 import { filtersFor } from '../../../src/use/shelf/filters.ts';
 import type { KnownCards } from '../../../src/use/shelf/known-cards.ts';
-import { wordsOf } from '../words.ts';
+import { wordsForReader } from '../words.ts';
 
 /** Marks and bar of a shelf in the page; of cards of the site that asks alone. */
 export async function drawShelf(
@@ -19,7 +19,7 @@ export async function drawShelf(
   const remembered = await keeper.remembered();
   const { shelfTold, shelfPrice } = remembered.settings;
   if (bar.running && !shelfTold) void keeper.change([{ do: 'set', settings: { shelfTold: true } }]);
-  const t = await wordsOf(remembered);
+  const t = await wordsForReader(remembered);
   const known = await knownCards.of(here, remembered);
   return {
     lang: t.lang,

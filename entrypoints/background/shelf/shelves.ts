@@ -11,7 +11,7 @@ import { createMetLabels } from '../../../src/use/shelf/met-labels.ts';
 import { withKind } from '../knowing/kinds.ts';
 import { actOnCard, type WithPicture } from './act-on-card.ts';
 import { drawShelf } from './draw-shelf.ts';
-import { cardsIn } from './press-shelf.ts';
+import { shelfCardsIn } from './press-shelf.ts';
 
 type Site = string | undefined;
 
@@ -29,7 +29,7 @@ export function createShelves(keeper: Keeper, readings: Readings, acting: Acting
       actOnCard(asked, site, keeper, met, acting, withPicture),
     /** The shelf a tab shows, product by product; null where it shows none. */
     async rows(tab: number) {
-      const cards = await cardsIn(tab);
+      const cards = await shelfCardsIn(tab);
       return cards && knownCards.rows(cards);
     },
   };

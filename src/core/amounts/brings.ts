@@ -35,7 +35,7 @@ export type Usage = { kind: ProductKind; use?: Use; grams?: number };
 
 /** dictionary/wash-day.json: what `bringsOf` needs of it. */
 export type BringsPractice = {
-  /** `own` grams are the reader's, before those of the source. */
+  /** `own` grams are the user's, before those of the source. */
   exposure: Record<ProductKind, { grams: number; own?: number; retention: number; source: string }>;
   brings: {
     /** Milligrams from which a product brings a little, some, a lot. */

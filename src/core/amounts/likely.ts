@@ -2,7 +2,7 @@ import type { Range, Use } from '../names/entry.ts';
 import { type ProductKind, usualUse } from '../product/product.ts';
 import type { UseOf } from './classes.ts';
 import { type Held, type HeldBy, highest, misfits } from './propagate.ts';
-import type { Basis, Figure, Frame, UseClass, UseLevels } from './use-levels.ts';
+import type { Basis, Figure, FrameFormulation, UseClass, UseLevels } from './use-levels.ts';
 
 /** What the likely band of a name rests on. */
 export type LikelyWhy = {
@@ -133,7 +133,7 @@ function lineAt(list: readonly Listed[], { markFrom }: UseLevels, line: number):
   return mark < 0 ? hard : Math.min(mark, hard);
 }
 
-type Tier = 'front' | 'middle' | 'late' | 'behind';
+type ListPosition = 'front' | 'middle' | 'late' | 'behind';
 
 function tierOf(
   { of }: Listed,
@@ -141,7 +141,7 @@ function tierOf(
   line: number,
   { lateFrom }: UseLevels,
   { front, ordered }: LikelyOptions,
-): Tier {
+): ListPosition {
   // Where the order says nothing, neither does the place.
   if (!ordered) return 'front';
   if (place >= line) return 'behind';
@@ -151,7 +151,7 @@ function tierOf(
 
 function ownOf(
   { of: use, own, ceiling }: Listed,
-  tier: Tier,
+  tier: ListPosition,
   watery: boolean,
   { kind, use: used, line }: LikelyOptions,
   levels: UseLevels,
@@ -198,7 +198,7 @@ function frameOf(
   list: readonly Listed[],
   levels: UseLevels,
   { kind, use, front }: LikelyOptions,
-): Frame | undefined {
+): FrameFormulation | undefined {
   if (!kind) return undefined;
   const asUsed = use && use !== usualUse[kind] ? levels.otherUse[use] : kind;
   const inFront = list.slice(0, front).flatMap(({ of }) => of?.id ?? []);

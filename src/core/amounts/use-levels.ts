@@ -54,7 +54,7 @@ export type UseClass = {
 };
 
 /** Highest shared sums by function, of the frame formulations told to poison centres. */
-export type Frame = { id: string; shares: { of: string[]; atMost: number }[] };
+export type FrameFormulation = { id: string; shares: { of: string[]; atMost: number }[] };
 
 /** dictionary/amounts/use-levels.json */
 export type UseLevels = {
@@ -62,7 +62,7 @@ export type UseLevels = {
   classes: UseClass[];
   /** Highest registered use of single names where it lies below their class, rinse-off and leave-on. */
   names: Record<string, [rinseOff: number | null, leaveOn: number | null]>;
-  frames: Frame[];
+  frames: FrameFormulation[];
   /** The first frame that holds one of `needs` (if any are named) in front, and none of `without`. */
   kinds: Record<ProductKind, { frame: string; needs?: string[]; without?: string[] }[]>;
   /** The kind whose frame stands in where a product is not used as its kind usually is. */

@@ -14,7 +14,7 @@ export const damageAges = ['weeks', 'months', 'longer'] as const;
 export type Thickness = (typeof thicknesses)[number];
 export type Porosity = (typeof porosities)[number];
 export type Density = (typeof densities)[number];
-export type Shape = (typeof shapes)[number];
+export type HairShape = (typeof shapes)[number];
 export type Scalp = (typeof scalps)[number];
 export type DamageKind = (typeof damageKinds)[number];
 
@@ -69,15 +69,15 @@ export type Head = {
     recent?: (typeof damageAges)[number];
   };
   density?: Density;
-  shape?: Shape;
+  shape?: HairShape;
   scalpKind?: Scalp;
-  /** What the reader noted on the scalp: for them to remember, read by no rule. */
+  /** What the user noted on the scalp: for them to remember, read by no rule. */
   scalp?: string;
   /** Lime in the water. */
   water?: (typeof waters)[number];
   avoid: Avoid[];
   stretch: StretchTest[];
-  /** Reasons of the allowance the reader set aside (reason ids), and an allowance set by hand. */
+  /** Reasons of the allowance the user set aside (reason ids), and an allowance set by hand. */
   setAside: string[];
   allowanceByHand?: Allowance;
   /** Grams used at a time, by kind of product. */

@@ -6,11 +6,11 @@ import type { LogEntry } from '../wash-day/routine.ts';
 import { dayStep, staysOn } from '../wash-day/rules/day.ts';
 import { dayFelt } from './day-feel.ts';
 
-type Brought = `${'protein' | 'moisture'}.${BringStep}`;
+type BroughtKey = `${'protein' | 'moisture'}.${BringStep}`;
 
 /** What a wash day may have in common with others: how much the whole day brings in the four steps, and of what. */
 export type Tallied =
-  | Brought
+  | BroughtKey
   | 'small-protein'
   | 'large-protein'
   | 'leave-on-protein'
@@ -18,7 +18,8 @@ export type Tallied =
   | 'humectants-in-front'
   | 'rich-leave-on';
 
-const brought = (what: 'protein' | 'moisture'): Brought[] => steps.map((step): Brought => `${what}.${step}`);
+const brought = (what: 'protein' | 'moisture'): BroughtKey[] =>
+  steps.map((step): BroughtKey => `${what}.${step}`);
 const tallied: Tallied[] = [
   ...brought('protein'),
   'small-protein',
@@ -76,7 +77,7 @@ function sharesOf(
     used.some(({ reading, traits }) =>
       traits.doses.some((at) => reading!.mentions[at]!.protein!.size === which),
     );
-  const is: Record<Exclude<Tallied, Brought>, boolean> = {
+  const is: Record<Exclude<Tallied, BroughtKey>, boolean> = {
     'small-protein': size('small'),
     'large-protein': size('large'),
     'leave-on-protein': leaveOns.some(({ traits }) => traits.protein === 'yes'),

@@ -10,7 +10,7 @@ import { readStretch } from './stretch.ts';
 export const allowances = ['rarely', 'sparingly', 'some', 'regular', 'often'] as const;
 
 export type AllowanceReason = {
-  /** `hair`, `damage-bleach` …, `stretch`, `feel`: kept in `Head.setAside` when the reader overrules it. */
+  /** `hair`, `damage-bleach` …, `stretch`, `feel`: kept in `Head.setAside` when the user overrules it. */
   id: string;
   said: Said;
   /** Steps up (or down) the scale, before the sum is rounded; `hair` counts from `some`. */

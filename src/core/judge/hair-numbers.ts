@@ -32,10 +32,10 @@ export type HairContext = {
   practice: Practice;
 };
 
-type Told = Pick<Head, 'thickness' | 'porosity' | 'damage'>;
+type HairAnswers = Pick<Head, 'thickness' | 'porosity' | 'damage'>;
 
 /** What was not told and matters: its answers are all tried. */
-export type Untold = keyof Told;
+export type Untold = keyof HairAnswers;
 
 /** The numbers of a head as described; as many as there are heads it may be where an answer is missing. */
 export function hairNumbers(context: HairContext): { numbers: HairNumbers[]; untold: Untold[] } {
@@ -61,7 +61,7 @@ export function hairNumbers(context: HairContext): { numbers: HairNumbers[]; unt
 const cache = new WeakMap<Practice, WeakMap<object, Map<string, HairNumbers[]>>>();
 const nobody = {};
 
-function every(head: Head | undefined): Told[] {
+function every(head: Head | undefined): HairAnswers[] {
   const damages: NonNullable<Head['damage']>[] = head?.damage
     ? [head.damage]
     : [{ kinds: [] }, { kinds: ['bleach'], length: 'most', recent: 'weeks' }];
@@ -78,7 +78,7 @@ function between(scale: readonly number[], at: number): number {
   return scale[low]! + (scale[low + 1]! - scale[low]!) * Math.max(0, Math.min(1, at - low));
 }
 
-function numbersOf(told: Told, { head, allowance, washEvery, practice }: HairContext): HairNumbers {
+function numbersOf(told: HairAnswers, { head, allowance, washEvery, practice }: HairContext): HairNumbers {
   const { dose, weight, care, wash } = practice.judge;
   const { density = 'medium', shape = 'curly', scalpKind: scalp = 'normal' } = head ?? {};
   const { thickness = 'medium', porosity = 'medium' } = told;
@@ -114,7 +114,7 @@ function numbersOf(told: Told, { head, allowance, washEvery, practice }: HairCon
 }
 
 function toleranceOf(
-  told: Told,
+  told: HairAnswers,
   head: Head | undefined,
   allowance: AllowanceInUse | undefined,
   { allowance: practice }: Practice,

@@ -1,7 +1,7 @@
 import type { BringsPractice } from '../amounts/brings.ts';
 import type { InHandPractice } from '../amounts/in-hand.ts';
 import type { Markets } from '../amounts/market.ts';
-import type { Allowance, DamageKind, Density, Porosity, Scalp, Shape, Thickness } from '../hair/head.ts';
+import type { Allowance, DamageKind, Density, HairShape, Porosity, Scalp, Thickness } from '../hair/head.ts';
 import type { LearnPractice } from '../learn/learn-practice.ts';
 import type { ProteinSize, Range, Use } from '../names/entry.ts';
 import type { PlanPractice } from '../plan/build/plan-practice.ts';
@@ -20,7 +20,7 @@ export type AllowanceLevel = {
   daysBetweenTreatments: number;
 };
 
-/** dictionary/allowance.json: all `common practice`; the reader can overrule every number. */
+/** dictionary/allowance.json: all `common practice`; the user can overrule every number. */
 export type AllowancePractice = {
   levels: Record<Allowance, AllowanceLevel>;
   base: Record<Thickness, Record<Porosity, Allowance>>;
@@ -86,7 +86,7 @@ export type WashDayPractice = BringsPractice &
       anywhere: ProductKind[];
       /** Usual order of a wash day: where an added step goes. */
       order: ProductKind[];
-      /** What a suggestion may send the reader to look for. */
+      /** What a suggestion may send the user to look for. */
       wished: ProductKind[];
     };
     thresholds: Record<WashDayThreshold, number>;
@@ -132,7 +132,7 @@ export type JudgePractice = {
     /** What a percent counts by size, and where trade says large and measurement small. */
     bySize: Record<ProteinSize, number>;
     measuredSmall: number;
-    /** Which of the two the reader goes by; absent: between them, and a no that measurement denies is softened. */
+    /** Which of the two the user goes by; absent: between them, and a no that measurement denies is softened. */
     sizesBy?: SizesBy;
     /** Daltons up to which measurement says small. */
     smallUpTo: number;
@@ -151,7 +151,7 @@ export type JudgePractice = {
     carries: Three<Thickness>;
     porosity: Three<Porosity>;
     density: Three<Density>;
-    shape: Three<Shape>;
+    shape: Three<HairShape>;
     oilyScalp: number;
     /** What lies on the cuticle counts for. */
     film: Three<Porosity>;
@@ -166,7 +166,7 @@ export type JudgePractice = {
     /** Softness that a step of care must bring. */
     wants: Three<Thickness>;
     porosity: Three<Porosity>;
-    shape: Three<Shape>;
+    shape: Three<HairShape>;
     density: Three<Density>;
     dryScalp: number;
     perDamage: number;
@@ -208,7 +208,7 @@ export type JudgePractice = {
     /** Harshness that is borne: untouched hair washed seldom, and what changes it. */
     bears: number;
     scalp: Three<Scalp>;
-    shape: Three<Shape>;
+    shape: Three<HairShape>;
     perDamage: number;
     /** Taken off by the square of the days between washes. */
     perDaysSquared: number;

@@ -31,7 +31,7 @@ export type Traits = {
   /** Likely dose as worn, in percent of a large protein that stays on; and the part of it that is large. */
   dose: number;
   largeDose: number;
-  /** The same with every size as measured, where that is smaller and the reader did not choose between the two. */
+  /** The same with every size as measured, where that is smaller and the user did not choose between the two. */
   doseAsMeasured: number;
   /** Percent of protein in the product itself, sizes counted. */
   builds: number;

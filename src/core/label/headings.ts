@@ -59,7 +59,7 @@ const listStart = new RegExp(
 );
 // "SHAMPOO INGREDIENTS" on a line of its own.
 const listLine = new RegExp(`^(?:[\\p{L}'’&][\\p{L}'’&-]*\\s+){1,4}(?:${ingredients})\\s*$`, 'iu');
-const notAList = /^ingredients? (?:lists? )?(?:may|are|is|can|listed|subject|from|of|that|which|we|in)\b/i;
+const saysNoList = /^ingredients? (?:lists? )?(?:may|are|is|can|listed|subject|from|of|that|which|we|in)\b/i;
 
 /** Letters of a heading over what there is little of: the list goes on after it. */
 export const littleIn = (text: string): number => littleStart.exec(text)?.[0].length ?? 0;
@@ -82,7 +82,7 @@ export function leadingHeading(text: string): { kind: Heading; length: number } 
   if (less) return { kind: 'contains', length: less };
   const without = notInStart.exec(text);
   if (without) return { kind: 'not-in', length: without[0].length };
-  if (notAList.test(text)) return undefined;
+  if (saysNoList.test(text)) return undefined;
   const list = listStart.exec(text) ?? listLine.exec(text);
   if (!list) return undefined;
   return { kind: headingOf(list[0].trim()) ?? 'list', length: list[0].length };

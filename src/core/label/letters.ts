@@ -39,7 +39,7 @@ const accents: Record<string, string> = {
   uml: '\u0308',
   tilde: '\u0303',
 };
-const same: Record<string, string> = {
+const printedAlike: Record<string, string> = {
   '\\': '/',
   '，': ',',
   '、': ',',
@@ -84,7 +84,7 @@ export function levelLetters(text: string): string {
   return (
     letters
       .replace(/[\\，、،；（）【】：／。\r\t\v\f\u2028\u2029|]/g, (sign) =>
-        sign === '|' && barIsLetter ? sign : same[sign]!,
+        sign === '|' && barIsLetter ? sign : printedAlike[sign]!,
       )
       .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]|(?<!\S)[①-⑳㉑-㉟]/g, '•')
       .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')

@@ -1,7 +1,7 @@
 import type { Allowance, Head } from '../hair/head.ts';
 import { allowanceOf, allowances } from '../hair/tolerance.ts';
 import { changeOfAll, changesOf } from '../plan/compare-days.ts';
-import { type Move, type Option, withOptions } from '../plan/moves.ts';
+import { type Move, type MoveOption, withOptions } from '../plan/moves.ts';
 import type { Candidate } from '../plan/suggest.ts';
 import type { Wish } from '../plan/wish.ts';
 import { dayOf, findingsOf, type WashDayInput } from '../wash-day/add-up.ts';
@@ -108,11 +108,11 @@ function ofRoutine(input: LessonInput, entry: LogEntry, sign: Sign): Proposed {
 
 /** Swaps and spacing before additions before omissions, what is on hand before what is thought of. */
 const costs = { swap: 0, space: 0, add: 1, omit: 2 };
-const costOf = ({ move }: Option) =>
+const costOf = ({ move }: MoveOption) =>
   costs[move.do] + ('with' in move && 'product' in move.with && !move.with.owned ? 0.5 : 0);
 
 /** Of the options that take enough of a cause away, the one that costs least and then takes most; none that harms. */
-function cheapest(day: Day, cause: Cause, options: readonly Option[]): Move[] | undefined {
+function cheapest(day: Day, cause: Cause, options: readonly MoveOption[]): Move[] | undefined {
   const measure = causes[cause];
   const atMost = measure(day) * (1 - day.practice.learn.by);
   const had = findingsOf(day);

@@ -1,5 +1,5 @@
 import { proposable } from '../plan/medicated.ts';
-import { type Choice, type Option, optionsOf } from '../plan/moves.ts';
+import { type MoveOption, optionsOf, type StepChoice } from '../plan/moves.ts';
 import type { Candidate } from '../plan/suggest.ts';
 import { wishedStep, wishes } from '../plan/wish.ts';
 import { type Day, type DayStep, dayStep, isKind } from '../wash-day/rules/day.ts';
@@ -10,10 +10,10 @@ import type { Cause } from './learn-practice.ts';
  * Every single change that products on hand and thought of admit; what is added comes as often as it should. A wash
  * that lifts every film comes now and then, in no place of the usual one (common practice).
  */
-export function optionsFor(day: Day, candidates: readonly Candidate[], cause: Cause): Option[] {
+export function optionsFor(day: Day, candidates: readonly Candidate[], cause: Cause): MoveOption[] {
   const placed = new Set(day.steps.map(({ product }) => product));
   const choices = proposable(candidates, placed).map(
-    ({ product, kind, use, reading, owned }): Choice => ({
+    ({ product, kind, use, reading, owned }): StepChoice => ({
       step: dayStep(
         { id: `new-${product}`, kind, use, product, optional: false, cadence: { every: 'wash' } },
         reading,
@@ -35,15 +35,15 @@ const canGo = (day: Day, step: DayStep) =>
   day.steps.some(({ id, kind, filled }) => filled && id !== step.id && kind === step.kind);
 
 /** The same for products that nobody has yet; what lifts films is a wash. */
-export const wishesFor = (day: Day, cause: Cause): Option[] =>
+export const wishesFor = (day: Day, cause: Cause): MoveOption[] =>
   optionsOf(
     day,
     wishes(day.practice.washDay)
       .filter(({ lifts }) => cause !== 'films' || lifts)
-      .map((wish): Choice => ({ step: wishedStep(wish, day.practice), fill: { wish } })),
+      .map((wish): StepChoice => ({ step: wishedStep(wish, day.practice), fill: { wish } })),
   ).filter(({ move }) => 'with' in move);
 
-function inRhythm(day: Day, option: Option, cause: Cause): Option {
+function inRhythm(day: Day, option: MoveOption, cause: Cause): MoveOption {
   const { move, to } = option;
   if (move.do !== 'add' || !to) return option;
   const n = everyNth(day, to, cause);

@@ -14,12 +14,12 @@ import type {
   Use,
 } from './entry.ts';
 import { besidePolymer, latinForms, nameForms, wholeForms } from './name-forms.ts';
-import { createClose, type Name } from './near/close-spellings.ts';
+import { createClose, type SpelledName } from './near/close-spellings.ts';
 import { createMend } from './near/mend.ts';
 import type { Words } from './near/near-words.ts';
 import { keyOf, normalName } from './normal-form.ts';
 import { once, onceEach } from './once-each.ts';
-import { createSourceWords, type Sources } from './source-words.ts';
+import { createSourceWords, type SourceFamilies } from './source-words.ts';
 import { knownAs, type ToldKind } from './told-as.ts';
 
 /** How a name was damaged, and so what was done to read it. */
@@ -27,12 +27,12 @@ export type Damage = 'cut' | 'run-together' | 'spelling' | 'leftovers';
 
 /**
  * How a printed name was found. `mended` says what was printed and what was done: only where one reading is
- * possible, and refusable. `none` carries close spellings: offered to the reader, never used.
+ * possible, and refusable. `none` carries close spellings: offered to the user, never used.
  */
 export type Found =
   | { how: 'exact' | 'alias' | 'pattern'; name: string }
   | { how: 'mended'; name: string; printed: string; damage: Damage }
-  /** No dictionary knows it; the reader said what it is. */
+  /** No dictionary knows it; the user said what it is. */
   | { how: 'told'; name: string; as: ToldKind }
   | { how: 'none'; close: string[] };
 
@@ -66,7 +66,7 @@ export type Lookup = {
   /** What EU law has changed for a found name since 2020: from when it is banned, or limited as it is now. */
   lawOf(found: Found): Law | undefined;
   /** The allergen families that a printed name, or the name it is known by, names as its source, or may be made from. */
-  sourcesOf(printed: string, found: Found): Sources;
+  sourcesOf(printed: string, found: Found): SourceFamilies;
   /** Up to `most` close spellings of an unknown name, best first. Numbers must be equal; short tokens are exact only. */
   close(raw: string, most?: number): string[];
   /** The legal ceiling in percent of a found name for a use, if any. Unknown use takes the larger of the two. */
@@ -127,7 +127,7 @@ export function createLookup(
   const capOf = (found: Found) =>
     found.how === 'none' ? undefined : caps().get(keyOf(normalName(found.name)));
   /** What a damaged name is held against, in normal form, each with the INCI name it leads to. */
-  const names = once((): Name[] =>
+  const names = once((): SpelledName[] =>
     [
       ...printedNames(entries).map(({ entry, printed }) => ({ printed, name: entry.name })),
       ...(limits.printedOften ?? []).map((name) => ({ printed: name, name })),

@@ -5,7 +5,7 @@ import { once, onceEach } from './once-each.ts';
 import { phraseFinder, stretchOf } from './phrases.ts';
 
 /** Families that a printed name names outright, and those it may hold because it does not say its source. */
-export type Sources = {
+export type SourceFamilies = {
   says: Allergen[];
   mayBe: Allergen[];
   /** Families of which it only looks alike, whatever a shorter name for it would say. */
@@ -16,7 +16,7 @@ export type Sources = {
  * Asks a printed name what it was made from, whatever entry or rule takes the name: "Hydroxypropyltrimonium
  * Hydrolyzed Corn/Wheat Protein" is wheat, "Buckwheat" is not, "Vegetable Protein" may be.
  */
-export function createSourceWords(families: readonly SourceWords[]): (printed: string) => Sources {
+export function createSourceWords(families: readonly SourceWords[]): (printed: string) => SourceFamilies {
   const asked = families.map((family) => once(() => ask(family)));
   // No expression is built for a family none of whose words can be in the name.
   const mayAsk = once(() =>
@@ -26,7 +26,7 @@ export function createSourceWords(families: readonly SourceWords[]): (printed: s
       })),
     ),
   );
-  const met = onceEach<Sources>(mostRemembered);
+  const met = onceEach<SourceFamilies>(mostRemembered);
   return (printed) =>
     met(printed, () => {
       if (printed.length > longestName) return nothing;
@@ -47,9 +47,9 @@ type Asked = {
   silences: { words: RegExp; unless: RegExp } | undefined;
 };
 
-const nothing: Sources = { says: [], mayBe: [], not: [] };
+const nothing: SourceFamilies = { says: [], mayBe: [], not: [] };
 
-function sourcesIn(text: string, asked: readonly Asked[]): Sources {
+function sourcesIn(text: string, asked: readonly Asked[]): SourceFamilies {
   const says: Allergen[] = [];
   const softened: Allergen[] = [];
   const unnamed: Allergen[] = [];

@@ -12,7 +12,7 @@ const roles: Partial<Record<ToldKind, MoistureRole>> = {
   occlusive: 'occlusive',
 };
 
-/** Tells a found name from every other. One the reader tells otherwise is another. */
+/** Tells a found name from every other. One the user tells otherwise is another. */
 export const foundKey = (found: Extract<Found, { name: string }>): string =>
   found.how === 'told' ? `${found.as} ${found.name}` : found.name;
 

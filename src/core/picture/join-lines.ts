@@ -6,8 +6,8 @@ export type PrintedWord = { text: string; box: Box; sure: number };
 export type PrintedLine = PrintedWord[];
 
 /** Letters of a picture's text, by offset, and where they are printed. */
-export type Spot = { from: number; to: number; box: Box; sure: number };
-export type PictureText = { text: string; spots: Spot[] };
+export type PrintedSpot = { from: number; to: number; box: Box; sure: number };
+export type PictureText = { text: string; spots: PrintedSpot[] };
 
 const separator = /[,;•·|]/;
 const openEnd = /[,;•·|/(&-]$/;
@@ -19,7 +19,7 @@ const hyphen = /[-‐‑­]$/;
  */
 export function joinLines(blocks: readonly PrintedLine[][]): PictureText {
   let text = '';
-  const spots: Spot[] = [];
+  const spots: PrintedSpot[] = [];
   const column = isColumnOfNames(blocks.flat());
   for (const block of blocks) {
     const between = (block.length > 2 ? isColumnOfNames(block) : column) ? '\n' : ' ';

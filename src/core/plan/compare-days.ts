@@ -1,9 +1,9 @@
 import { type Answer, type Finding, worstOf } from '../judge/finding.ts';
 
-export type Change = 'better' | 'same' | 'worse' | 'cannot-tell';
+export type DayChange = 'better' | 'same' | 'worse' | 'cannot-tell';
 
 /** What one rule says before and after a change. */
-export type RuleChange = { rule: string; change: Change; before: Answer; after: Answer };
+export type RuleChange = { rule: string; change: DayChange; before: Answer; after: Answer };
 
 const loudness: Record<Answer, number> = { suits: 0, 'cannot-tell': 1, 'with-care': 1, 'does-not-suit': 2 };
 
@@ -23,7 +23,7 @@ export function changesOf(before: readonly Finding[], after: readonly Finding[])
   });
 }
 
-function changeOf(was: readonly Finding[], is: readonly Finding[]): Change {
+function changeOf(was: readonly Finding[], is: readonly Finding[]): DayChange {
   const count = (findings: readonly Finding[], answer: Answer) =>
     findings.filter((finding) => finding.answer === answer).length;
   const [before, after] = [worstOf(was), worstOf(is)];
@@ -47,7 +47,7 @@ const extentOf = (findings: readonly Finding[], answer: Answer) =>
   Math.max(...findings.filter((finding) => finding.answer === answer).map(({ extent = 0 }) => extent));
 
 /** The change in one word: what gets worse weighs more than what gets better, unless that was the worse of the two. */
-export function changeOfAll(changes: readonly RuleChange[], gains: number): Change {
+export function changeOfAll(changes: readonly RuleChange[], gains: number): DayChange {
   const worse = changes.filter(({ change }) => change === 'worse');
   const better = changes.filter(({ change }) => change === 'better');
   const most = (list: readonly RuleChange[], which: 'before' | 'after') =>
@@ -63,7 +63,7 @@ export function comeAndGo(
   before: readonly Finding[],
   after: readonly Finding[],
 ): { comes: Finding[]; goes: Finding[] } {
-  const of = (wanted: Change, findings: readonly Finding[]) => {
+  const of = (wanted: DayChange, findings: readonly Finding[]) => {
     const rules = new Set(changes.filter(({ change }) => change === wanted).map(({ rule }) => rule));
     return findings.filter(({ answer, rule }) => answer !== 'suits' && rules.has(rule));
   };

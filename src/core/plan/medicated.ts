@@ -5,6 +5,6 @@ import type { Candidate } from './suggest.ts';
 export const isMedicated = (reading: Reading | undefined): boolean =>
   reading?.mentions.some(({ roles }) => roles.includes('medicated')) ?? false;
 
-/** Products that may be proposed: a medicated one stays where the reader put it and is put nowhere else. */
+/** Products that may be proposed: a medicated one stays where the user put it and is put nowhere else. */
 export const proposable = (candidates: readonly Candidate[], placed: ReadonlySet<string | undefined>) =>
   candidates.filter(({ product, reading }) => placed.has(product) || !isMedicated(reading));

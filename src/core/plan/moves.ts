@@ -16,15 +16,15 @@ export type Move =
   | { do: 'space'; step: string; cadence: Cadence };
 
 /** A product or wish as the step it would be. */
-export type Choice = { step: DayStep; fill: Fill };
+export type StepChoice = { step: DayStep; fill: Fill };
 
 /** A move with the step it takes away and the one it brings; at most one move touches a step. */
-export type Option = { move: Move; from: DayStep | undefined; to: DayStep | undefined };
+export type MoveOption = { move: Move; from: DayStep | undefined; to: DayStep | undefined };
 
 /** Every single move that a day admits, products of one kind for steps of that kind. */
-export function optionsOf(day: Day, choices: readonly Choice[]): Option[] {
+export function optionsOf(day: Day, choices: readonly StepChoice[]): MoveOption[] {
   const { strengthening } = day.practice.washDay.kinds;
-  const options: Option[] = [];
+  const options: MoveOption[] = [];
   for (const from of day.steps) {
     for (const { step, fill } of choices)
       if (step.kind === from.kind && step.product !== from.product) {
@@ -62,7 +62,7 @@ export function insertUsually<S extends { kind: ProductKind }>(
   return steps.toSpliced(later < 0 ? steps.length : later, 0, step);
 }
 
-export function withOptions(day: Day, options: readonly Option[]): Day {
+export function withOptions(day: Day, options: readonly MoveOption[]): Day {
   const { order } = day.practice.washDay.kinds;
   const steps = options.reduce<DayStep[]>((now, { move, to }) => {
     if (move.do === 'add') return insertUsually(now, to!, order);

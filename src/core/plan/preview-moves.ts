@@ -1,13 +1,13 @@
 import type { Finding } from '../judge/finding.ts';
 import { type WashDayInput, washDay } from '../wash-day/add-up.ts';
 import type { Routine } from '../wash-day/routine.ts';
-import { type Change, changeOfAll, changesOf, comeAndGo } from './compare-days.ts';
+import { changeOfAll, changesOf, comeAndGo, type DayChange } from './compare-days.ts';
 import { applyMoves, type Move } from './moves.ts';
 import type { Candidate } from './suggest.ts';
 
 export type MovesPreview = {
   /** The day after against the day before. */
-  answer: Change;
+  answer: DayChange;
   /** What would speak newly or louder, and what no more or less loud. */
   comes: Finding[];
   goes: Finding[];

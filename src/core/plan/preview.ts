@@ -4,11 +4,11 @@ import type { Reading } from '../reading/reading.ts';
 import { dayOf, type WashDay, type WashDayInput, washDay } from '../wash-day/add-up.ts';
 import type { Routine, Step } from '../wash-day/routine.ts';
 import type { DayStep } from '../wash-day/rules/day.ts';
-import { type Change, changeOfAll, changesOf, comeAndGo } from './compare-days.ts';
+import { changeOfAll, changesOf, comeAndGo, type DayChange } from './compare-days.ts';
 import { type Gain, gainsOf } from './gains.ts';
 import { insertUsually } from './moves.ts';
 
-export type Adding = {
+export type AddingPreview = {
   /** The step as it would stand; its `product` is the one met on the page. */
   step: Step;
   reading: Reading | undefined;
@@ -18,7 +18,7 @@ export type Adding = {
 
 export type Preview = {
   /** The day with it against the day without. */
-  answer: Change;
+  answer: DayChange;
   /** It is in the routine already. */
   known: boolean;
   gains: Gain[];
@@ -45,7 +45,7 @@ export type Preview = {
 /** Puts a product into a routine as a step of its kind: into the step of that kind, or at its usual place. */
 export function withProduct(
   routine: Routine,
-  { step, how = 'fill' }: Pick<Adding, 'step' | 'how'>,
+  { step, how = 'fill' }: Pick<AddingPreview, 'step' | 'how'>,
   order: readonly ProductKind[],
 ): { routine: Routine; at: number; displaced: Step | undefined } {
   const same = routine.steps.findIndex(({ kind, product }) => kind === step.kind && product === step.product);
@@ -68,7 +68,7 @@ export function withProduct(
 }
 
 /** The outcome of adding a product to the wash day, before anything is changed: the day before against the day after. Pure. */
-export function previewAdd(input: WashDayInput & { adding: Adding }): Preview {
+export function previewAdd(input: WashDayInput & { adding: AddingPreview }): Preview {
   const { adding, ...now } = input;
   const { routine, at, displaced } = withProduct(now.routine, adding, now.practice.washDay.kinds.order);
   const step = routine.steps[at]!;

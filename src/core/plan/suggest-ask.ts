@@ -1,7 +1,7 @@
 import { speaksAgainst } from '../judge/finding.ts';
 import type { Day, DayStep, Rule } from '../wash-day/rules/day.ts';
 import { rules } from '../wash-day/rules/index.ts';
-import type { Option } from './moves.ts';
+import type { MoveOption } from './moves.ts';
 
 export type Clash = { rule: Rule; step: string | undefined; least: number };
 
@@ -55,11 +55,11 @@ function letterFor(letters: Map<string, string>, look: string): string {
 }
 
 /** All that a rule could see of a step after some option. */
-export const reach = (day: Day, options: readonly Option[]) =>
+export const seenAfter = (day: Day, options: readonly MoveOption[]) =>
   new Map(rules.map((rule) => [rule, [...new Set(options.map(({ to }) => (to ? rule.sees(to, day) : '')))]]));
 
 /** Which options may help with a clash: a rule sees the same of the same step all through a search. */
-export function helper(day: Day, options: readonly Option[]) {
+export function helper(day: Day, options: readonly MoveOption[]) {
   const byRule = new Map(
     rules.map((rule) => [
       rule,

@@ -1,10 +1,10 @@
 import type { Day } from '../wash-day/rules/day.ts';
-import { type Option, withOptions } from './moves.ts';
-import { asker, type Clash, helper, reach } from './suggest-ask.ts';
+import { type MoveOption, withOptions } from './moves.ts';
+import { asker, type Clash, helper, seenAfter } from './suggest-ask.ts';
 
 export type FoundMoves = {
   /** Smallest sets of options that leave no clash; one empty set when there was none. */
-  solutions: Option[][];
+  solutions: MoveOption[][];
   /** Days looked at. */
   tried: number;
   /** Proven: no smaller set settles it, or none at all. Else the search gave up and took what it could reach. */
@@ -26,17 +26,17 @@ const toldEvery = 50;
  */
 export function searchFewest(
   day: Day,
-  options: readonly Option[],
+  options: readonly MoveOption[],
   patience: number,
   onTried?: (tried: number) => void,
 ): FoundMoves {
-  const ask = asker(reach(day, options));
+  const ask = asker(seenAfter(day, options));
   const helping = helper(day, options);
   const spots = options.map(touches);
   const places = options.map((option) => place(option, day));
   let tried = 0;
   for (let size = 0; ; size++) {
-    const solutions: Option[][] = [];
+    const solutions: MoveOption[][] = [];
     const seen = new Set<string>();
     let cut = false;
     let until = patience;
@@ -80,9 +80,9 @@ export function searchFewest(
 }
 
 /** The change that helps most, again and again: not the fewest, but something. */
-function stepwise(day: Day, options: readonly Option[], ask: (day: Day) => Clash[]): Option[][] {
+function stepwise(day: Day, options: readonly MoveOption[], ask: (day: Day) => Clash[]): MoveOption[][] {
   const badness = (clashes: Clash[]) => clashes.reduce((sum, { least }) => sum + least, 0);
-  let chosen: Option[] = [];
+  let chosen: MoveOption[] = [];
   let left = badness(ask(day));
   while (left > 0) {
     const taken = new Set(chosen.map(touches));
@@ -98,10 +98,10 @@ function stepwise(day: Day, options: readonly Option[], ask: (day: Day) => Clash
 }
 
 /** What an option changes: no two options of a set change the same. */
-const touches = ({ move, to }: Option) => (move.do === 'add' ? `add ${to!.id}` : move.step);
+const touches = ({ move, to }: MoveOption) => (move.do === 'add' ? `add ${to!.id}` : move.step);
 
 /** The same as a bit, coarser: a step (the 19th and later share one), or an addition of some kind. */
-function place({ move }: Option, day: Day): number {
+function place({ move }: MoveOption, day: Day): number {
   if (move.do === 'add') return 1 << (20 + (day.practice.washDay.kinds.order.indexOf(move.kind) % 11));
   return (
     1 <<

@@ -6,7 +6,7 @@ import { dayOf, findingsOf, type WashDayInput } from '../wash-day/add-up.ts';
 import { type Day, type DayStep, dayStep } from '../wash-day/rules/day.ts';
 import { rules } from '../wash-day/rules/index.ts';
 import { proposable } from './medicated.ts';
-import { type Choice, type Move, type Option, optionsOf, withOptions } from './moves.ts';
+import { type Move, type MoveOption, optionsOf, type StepChoice, withOptions } from './moves.ts';
 import { searchFewest } from './suggest-search.ts';
 import { wishedStep, wishes } from './wish.ts';
 
@@ -55,11 +55,11 @@ export function suggest(input: SuggestInput, onTheWay?: (share: number) => void)
   const found = searchFewest(day, optionsOf(day, choices), patience, looked(0));
   const { tried, complete, upTo } = found;
   if (found.solutions[0]?.length === 0) return { answer: 'settled' };
-  const rank = (solutions: Option[][]) => ranked(solutions, day, input.most ?? 5);
+  const rank = (solutions: MoveOption[][]) => ranked(solutions, day, input.most ?? 5);
   if (found.solutions.length > 0)
     return { answer: 'found', fewest: complete, suggestions: rank(found.solutions), tried };
   const wished = wishes(input.practice.washDay).map(
-    (wish): Choice => ({ step: wishedStep(wish, input.practice), fill: { wish } }),
+    (wish): StepChoice => ({ step: wishedStep(wish, input.practice), fill: { wish } }),
   );
   const withWishes = optionsOf(day, [...choices, ...wished]);
   const wanted = searchFewest(day, withWishes, patienceForWishes, looked(tried));
@@ -71,11 +71,11 @@ const looksOf = (step: DayStep, day: Day) =>
   [step.kind, step.use, ...rules.map((rule) => rule.sees({ ...step, product: '' }, day))].join('|');
 
 /** Candidates as steps, those that no rule can tell apart taken together. */
-function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): Choice[] {
+function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): StepChoice[] {
   const planned = new Set(routine.steps.map(({ product }) => product));
   // A product already planned stands for its likes: used twice it counts once.
   const first = ({ product, owned }: Candidate) => (planned.has(product) ? 2 : 0) + (owned ? 1 : 0);
-  const choices = new Map<string, Choice>();
+  const choices = new Map<string, StepChoice>();
   const proposed = proposable(candidates, planned);
   for (const { product, kind, use, reading, owned } of proposed.toSorted((a, b) => first(b) - first(a))) {
     const plan = {
@@ -95,7 +95,7 @@ function choicesOf({ candidates, routine, practice }: SuggestInput, day: Day): C
   return [...choices.values()];
 }
 
-function ranked(solutions: Option[][], day: Day, most: number): Suggestion[] {
+function ranked(solutions: MoveOption[][], day: Day, most: number): Suggestion[] {
   return solutions
     .map((options) => ({
       options,
@@ -118,7 +118,7 @@ function ranked(solutions: Option[][], day: Day, most: number): Suggestion[] {
     }));
 }
 
-function costOf({ move, from }: Option): number {
+function costOf({ move, from }: MoveOption): number {
   const wished = 'with' in move && 'wish' in move.with ? 20 : 0;
   const considered = 'with' in move && 'product' in move.with && !move.with.owned ? 0.5 : 0;
   return wished + considered + { swap: 0, space: 0, add: 1, omit: from?.optional ? 0 : 2 }[move.do];

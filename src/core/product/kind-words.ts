@@ -9,7 +9,7 @@ export type KindWords = {
    * treatment). `first`: words of languages that put the noun before what describes it.
    */
   nouns: { kind: ProductKind | 'spray'; tier: Tier; last?: string[]; first?: string[] }[];
-  marks: Record<Mark, string[]>;
+  marks: Record<NounMark, string[]>;
   goods: Record<'kit' | 'notKit' | 'never' | 'process' | 'swallowed' | 'elsewhere' | 'hair', string[]> & {
     accessory: { last: string[]; first: string[] };
   };
@@ -23,7 +23,7 @@ export type KindWords = {
 export type Tier = 'step' | 'texture' | 'carrier';
 
 /** What stands beside a noun and changes what it is. */
-export type Mark =
+export type NounMark =
   | 'dryShampoo'
   | 'leaveIn'
   | 'preWash'
@@ -50,7 +50,7 @@ export type KindFinder = {
   /** The parts of a title between commas, brackets and words such as "for". */
   parts(text: string): string[];
   nouns(part: string): Noun[];
-  has(mark: Mark, text: string): boolean;
+  has(mark: NounMark, text: string): boolean;
   names(goods: Exclude<keyof KindWords['goods'], 'accessory'>, text: string): boolean;
   headFirst(text: string): boolean;
   fold(text: string): string;

@@ -31,7 +31,7 @@ export type OtherGoods =
   /** Several products sold as one. */
   | 'kit';
 
-/** Rinse-off or leave-on as a kind usually is; the reader may correct it. Common practice. */
+/** Rinse-off or leave-on as a kind usually is; the user may correct it. Common practice. */
 export const usualUse: Record<ProductKind, Use> = {
   'pre-wash': 'rinse-off',
   'bond-treatment': 'rinse-off',
@@ -111,13 +111,13 @@ export type ProductSource = {
   seen: string;
 };
 
-/** A product kept by the reader. */
+/** A product kept by the user. */
 export type Product = {
   id: string;
   name: string;
   maker?: string;
   kind?: ProductKind;
-  /** What its page called it where that is no product of a wash day; a kind the reader gives comes before it. */
+  /** What its page called it where that is no product of a wash day; a kind the user gives comes before it. */
   goods?: OtherGoods;
   use?: Use;
   size?: number;

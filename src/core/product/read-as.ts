@@ -12,7 +12,7 @@ export type ReadFor = {
   facts?: Sold;
 };
 
-/** How the market is told: the reader's own word before what the pages say. */
+/** How the market is told: the user's own word before what the pages say. */
 export type MarketBy = { markets: Markets; told?: Market | undefined };
 
 /** How a label is read for something: its kind, use and market, where they are known, and nothing else of it. */

@@ -1,6 +1,6 @@
 import { type LabelText, type Product, type ProductFacts, type ProductSource, usualUse } from './product.ts';
 
-/** What a page (or the reader's paste) says of one product. */
+/** What a page (or the user's paste) says of one product. */
 export type MetNow = { facts: ProductFacts; text: string; now: string };
 
 /** Letters and digits only, without accents, case or sizes: "Élan Gel, 250 ml" and "elan gel" are one name. */
@@ -73,7 +73,7 @@ export const findSame = (products: readonly Product[], met: Pick<MetNow, 'facts'
 export type Kept = { product: Product; happened: 'new' | 'same' | 'source-added' | 'label-changed' };
 
 /**
- * Keeps what was met: as a new product under `id`, or merged into the one it is; `as` is the product the reader said
+ * Keeps what was met: as a new product under `id`, or merged into the one it is; `as` is the product the user said
  * it is, which takes the page's name then. Owned only when told so.
  */
 export function keepMet(
@@ -104,7 +104,7 @@ export function keepMet(
   const { labels, changed } = withLabel(kept.labels, met);
   const { sources, added } = withSource(kept.sources, met);
   const product: Product = {
-    // What the reader corrected stays; only gaps are filled.
+    // What the user corrected stays; only gaps are filled.
     ...only(facts, ['maker', 'kind', 'use', 'size', 'sizeUnit']),
     ...kept,
     labels,

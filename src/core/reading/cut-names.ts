@@ -1,6 +1,6 @@
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { Spoken } from './find-parts.ts';
-import { allKnown, nameAs, namedWhole, onlyPart, plainWords } from './tokens.ts';
+import { allWordsKnown, nameAs, namedWhole, onlyPart, plainWords } from './tokens.ts';
 
 const mostPieces = 4;
 const mostByRule = 2; // pieces that a rule of the grammar alone may join
@@ -70,7 +70,7 @@ function allJoins(text: string, spoken: Spoken[], lookup: Lookup): Join[] {
     const number = numberAfter.exec(text.slice(part.to, part.to + 16));
     if (number && (found.how !== 'exact' || number[1])) {
       const whole = lookup.named(`${part.raw}-${number[2]}`);
-      if (whole.how !== 'none' && allKnown(part.raw, lookup))
+      if (whole.how !== 'none' && allWordsKnown(part.raw, lookup))
         joins.push(joinOf(text, spoken, first, first, part.to + number[0].length, whole));
     }
     const chain = chainBefore.exec(text.slice(Math.max(0, part.from - 16), part.from));
@@ -122,7 +122,7 @@ function joinedName(pieces: Spoken[], lookup: Lookup): Named | undefined {
     if (found.how !== 'pattern') return { ...found, name: nameAs(text, found, lookup) };
     // A rule of the grammar may take any word before a name: joined only what stands side by side elsewhere.
     if (sign !== ' ' || pieces.length > mostByRule) continue;
-    if (!alone.has(found.name) && allKnown(text, lookup) && meet(raws, lookup))
+    if (!alone.has(found.name) && allWordsKnown(text, lookup) && meet(raws, lookup))
       return { ...found, name: nameAs(text, found, lookup) };
   }
   return undefined;

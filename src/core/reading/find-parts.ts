@@ -10,7 +10,7 @@ import { namedWhole } from './tokens.ts';
 
 export type Spoken = { part: LabelPart; found: Found };
 
-/** How a reader had a name read: printed name → dictionary name, or what it is; empty: as printed, never mended. */
+/** How a user had a name read: printed name → dictionary name, or what it is; empty: as printed, never mended. */
 export type ReadAs = Record<string, string | ToldAs>;
 
 /**

@@ -1,7 +1,7 @@
 import type { LabelPart } from '../label/split-label.ts';
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { Spoken } from './find-parts.ts';
-import { allKnown, nameAs, namedWhole, onlyPart, plainWords, stands, tokensOf } from './tokens.ts';
+import { allWordsKnown, nameAs, namedWhole, onlyPart, plainWords, stands, tokensOf } from './tokens.ts';
 
 const mostTokens = 16;
 // What goes on with the name before it: "Triolein PEG-6 Esters" are not two names.
@@ -84,7 +84,7 @@ function standingOf(found: Found, raw: string, words: number, lookup: Lookup) {
   if (found.how === 'none' || chain.test(raw)) return undefined;
   if (lookup.often(raw)) return 'sure';
   if (found.how === 'pattern') {
-    if (!allKnown(raw, lookup)) return undefined;
+    if (!allWordsKnown(raw, lookup)) return undefined;
     return words > 1 ? 'ruled' : numbered.test(raw) ? 'sure' : undefined;
   }
   // "SodiumMethyl" is two words without the space; "butt e r" is one with spaces.

@@ -47,7 +47,7 @@ export const plainWords = (text: string): string[] =>
   normalName(text.replace(/\([^()]*\)|\[[^[\]]*\]|\{[^{}]*\}/g, ' ')).match(/[\p{L}\d]+/gu) ?? [];
 
 /** Whether the dictionary uses every word of a text in some name, brackets apart. */
-export function allKnown(text: string, lookup: Lookup): boolean {
+export function allWordsKnown(text: string, lookup: Lookup): boolean {
   const words = plainWords(text);
   return words.length > 0 && words.every((word) => !/\p{L}/u.test(word) || lookup.words().has(word));
 }

@@ -12,7 +12,7 @@ const word = 24; // few words are narrower, and no control should be
 const slice = 8; // ms of looking before the page gets its turn: half a frame
 
 /** How bad it is to cover: nothing, letters, and the list, a control, a picture or what the page keeps in view. */
-export const blank = 0;
+export const coversNothing = 0;
 export const letters = 1;
 export const needed = 2;
 
@@ -48,7 +48,7 @@ export async function coverOf(
 ): Promise<number> {
   if (!isInView(place)) return needed;
   const at = list && boxOf(list);
-  let worst = blank;
+  let worst = coversNothing;
   ours.style.pointerEvents = 'none';
   for (const [x, y] of pointsIn(place, word, line)) {
     const due = breathe();
@@ -68,10 +68,10 @@ export async function coverOf(
 
 function coverAt(x: number, y: number, list: Element | undefined): number {
   const hit = doc.elementFromPoint(x, y);
-  if (!hit) return blank;
+  if (!hit) return coversNothing;
   if (native(hit, 'closest')(filled) || native(hit, 'shadowRoot') || fixedAround(hit, list)) return needed;
   const caret = doc.caretPositionFromPoint(x, y);
   const at = caret?.offsetNode instanceof Text && caret.getClientRect();
   // The caret stands at the nearer side of a letter, and letters are hardly wider than twice their line's height.
-  return at && Math.abs(x - at.left) < at.height && isIn(at, at.left, y, 3) ? letters : blank;
+  return at && Math.abs(x - at.left) < at.height && isIn(at, at.left, y, 3) ? letters : coversNothing;
 }

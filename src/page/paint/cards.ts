@@ -4,7 +4,7 @@ import { doc } from './doc.ts';
 import { fill, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import { boxesOf, isIn } from './letter-boxes.ts';
-import type { Name, PaintedList } from './painted-list.ts';
+import type { PaintedList, PaintedName } from './painted-list.ts';
 import { isCovered, isOurs } from './visibility.ts';
 
 /**
@@ -12,7 +12,7 @@ import { isCovered, isOurs } from './visibility.ts';
  * @returns what puts an open card by its name again
  */
 export function openCards(card: HTMLElement, painted: PaintedList[], signal: AbortSignal) {
-  let open: { name: Name; unmark: () => void } | undefined;
+  let open: { name: PaintedName; unmark: () => void } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const close = () => {
@@ -29,7 +29,7 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
     if (!at) return close();
     put(card, placeCard(at, card.getBoundingClientRect(), { width: innerWidth, height: innerHeight }));
   };
-  const show = ({ scheme, order }: PaintedList, name: Name) => {
+  const show = ({ scheme, order }: PaintedList, name: PaintedName) => {
     clearTimeout(timer);
     if (open?.name === name) return;
     close();
@@ -75,7 +75,7 @@ export function openCards(card: HTMLElement, painted: PaintedList[], signal: Abo
   doc.addEventListener('keydown', ({ key, isTrusted }) => isTrusted && key === 'Escape' && close(), options);
 
   for (const list of painted) {
-    const hear = (type: string, does: (name: Name, event: Event) => void) =>
+    const hear = (type: string, does: (name: PaintedName, event: Event) => void) =>
       list.toolbar.addEventListener(
         type,
         (event) => event.isTrusted && does(list.names.find(({ button }) => button === event.target)!, event),

@@ -1,5 +1,5 @@
 import type { Drawing, StripAction } from '../../contract/paint-order.ts';
-import { blank, breathe, coverOf, isInView, letters, needed } from './blank.ts';
+import { breathe, coverOf, coversNothing, isInView, letters, needed } from './blank.ts';
 import { doc } from './doc.ts';
 import { whenDragged } from './drag.ts';
 import { fill, put } from './draw.ts';
@@ -8,18 +8,18 @@ import type { PaintedList } from './painted-list.ts';
 import {
   bottomEnd,
   bottomStart,
+  type DockSpot,
   type Form,
   isCorner,
   placeAt,
   pointsIn,
   type Size,
-  type Spot,
   viewWidth,
 } from './places.ts';
 import { mayBeOverdrawn } from './top-layer.ts';
 import { fixedAt } from './visibility.ts';
 
-/** How the reader left the strip: kept while the page stays, whatever is painted anew. */
+/** How the user left the strip: kept while the page stays, whatever is painted anew. */
 export type Docking = {
   /** The corner of the view that is tried first, as `placeAt` counts. */
   corner: number;
@@ -30,7 +30,7 @@ export type Docking = {
 
 /** A list and what is known of places for its strip. */
 type Docked = PaintedList & {
-  spot?: Spot | undefined;
+  spot?: DockSpot | undefined;
   /** Looked for in the present shape of the page. */
   looked?: boolean;
 };
@@ -38,14 +38,14 @@ type Docked = PaintedList & {
 const settleAfter = 180;
 const restless = 1000; // frames in which the page moved
 const forms: Form[] = ['open', 'folded', 'slim'];
-const climb = 48; // px from one height that is tried to the next, for a tab and for what the reader opened
+const climb = 48; // px from one height that is tried to the next, for a tab and for what the user opened
 const writing = new Set(['keep', 'pause', 'not-a-list']);
 const restsFor = 150; // ms a strip has stood still before a press on it counts
 
 /**
  * Where the strip stands. By itself it covers no letter of the page: open under or beside its list or in a
  * blank corner of the view, else folded to a tag in such a place, else as a slim tab where an edge of the view is
- * blank. What the page keeps in view (bars, a basket, a chat) is given way to. The reader may open, fold, drag or
+ * blank. What the page keeps in view (bars, a basket, a chat) is given way to. The user may open, fold, drag or
  * send it to the other side, and then it stays so, where it covers neither list nor control if there is such a
  * place. It speaks of the list most in view.
  */
@@ -60,7 +60,7 @@ export function dock(
   let shown: Drawing[] | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let searches = 0;
-  let movedAt = 0; // by the page or on our own; not where the reader is arranging it
+  let movedAt = 0; // by the page or on our own; not where the user is arranging it
   let arranging = 0;
   let stood: string | undefined;
   const sizes = new Map<string, Size>();
@@ -89,10 +89,10 @@ export function dock(
     }
     return sizes.get(key)!;
   };
-  const placeFor = (list: Docked, spot: Spot) => placeAt(sizeOf(list, spot.form), list.box(), spot);
+  const placeFor = (list: Docked, spot: DockSpot) => placeAt(sizeOf(list, spot.form), list.box(), spot);
 
-  /** Places to try, best first: open before folded, by the list before a corner, the reader's corner first. */
-  async function* candidates(list: Docked, again: Spot | undefined): AsyncGenerator<Spot> {
+  /** Places to try, best first: open before folded, by the list before a corner, the user's corner first. */
+  async function* candidates(list: Docked, again: DockSpot | undefined): AsyncGenerator<DockSpot> {
     const { folded, corner } = docking;
     const besides = !list.cropped && seenOf(list) > 0;
     // One that had to leave an open place folds, so that it does not walk from corner to corner.
@@ -108,7 +108,7 @@ export function dock(
   }
 
   /** A corner, nearer to the middle where the page keeps something in it. */
-  const clearOfBars = async (list: Docked, spot: Spot): Promise<Spot> => {
+  const clearOfBars = async (list: Docked, spot: DockSpot): Promise<DockSpot> => {
     for (let bars = 0; isCorner(spot.where) && bars < 4; bars++) {
       await breathe();
       const place = placeFor(list, spot);
@@ -125,14 +125,14 @@ export function dock(
 
   /**
    * Looks for a blank place, `again` where it stands before others of its form; called off by whatever moves the
-   * page meanwhile. What the reader opened, and a tab, take the least bad place where none is blank.
+   * page meanwhile. What the user opened, and a tab, take the least bad place where none is blank.
    */
-  const search = async (list: Docked, again?: Spot) => {
+  const search = async (list: Docked, again?: DockSpot) => {
     list.looked = true;
     const turn = ++searches;
     const off = () => turn !== searches;
     const byHand = docking.folded === false;
-    let found: Spot | undefined;
+    let found: DockSpot | undefined;
     let least = needed + 1;
     for await (const spot of candidates(list, again)) {
       const enough = byHand || spot.form === 'slim' ? least : letters;
@@ -142,8 +142,8 @@ export function dock(
         found = spot;
         least = cover;
       }
-      // Where the reader opened it, it does not walk about for the sake of a few letters.
-      if (least === blank || (least === letters && byHand && spot === again)) break;
+      // Where the user opened it, it does not walk about for the sake of a few letters.
+      if (least === coversNothing || (least === letters && byHand && spot === again)) break;
     }
     if (off()) {
       list.looked = !!again;
@@ -175,13 +175,13 @@ export function dock(
   };
 
   /** A spot by the list counts while it is in view and nothing fixed passes over it. */
-  const stands = (spot: Spot): boolean => {
+  const stands = (spot: DockSpot): boolean => {
     if (isCorner(spot.where)) return true;
     const at = placeFor(current, spot);
     return isInView(at) && ![...pointsIn(at)].some(([x, y]) => fixedAt(x, y, current.element));
   };
 
-  const place = (spot: Spot) => {
+  const place = (spot: DockSpot) => {
     const size = sizeNow();
     const attached = !docking.dragged && !isCorner(spot.where);
     const { left, top } = docking.dragged ?? placeAt(size, current.box(), spot);
@@ -242,7 +242,7 @@ export function dock(
       movedAt = 0;
       return does[what](button);
     }
-    // A strip that has just come under the pointer was not what the reader meant to press.
+    // A strip that has just come under the pointer was not what the user meant to press.
     if (event.detail && performance.now() - movedAt < restsFor) return;
     act(current.id, event.detail && writing.has(what) && mayBeOverdrawn() ? 'panel' : (what as StripAction));
   });

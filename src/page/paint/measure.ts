@@ -1,9 +1,9 @@
 import { doc } from './doc.ts';
 import { boxesOf } from './letter-boxes.ts';
-import type { Spot } from './place.ts';
+import type { NameSpot } from './place.ts';
 
 /** One name as it stands on screen now: its last line (client pixels), if any, and the room at its end. */
-export type Measured = { last?: DOMRect; spot?: Spot };
+export type Measured = { last?: DOMRect; spot?: NameSpot };
 
 const letters = /[^\s,;.،、，]/;
 /** Letters that run to the left, whatever the paragraph's direction: Hebrew, Arabic and their kin. */

@@ -9,7 +9,7 @@ import { placeGlyph } from './place.ts';
 import { cropOf, croppers, isCovered } from './visibility.ts';
 
 /** One name on the page: its button (a glyph that can be focused) and its last line when last measured, if shown. */
-export type Name = {
+export type PaintedName = {
   button: HTMLElement;
   mark: Mark;
   points: StaticRangeInit;
@@ -24,7 +24,7 @@ export type PaintedList = {
   scheme: 'light' | 'dark';
   /** Stands in something that scrolls or crops. */
   cropped: boolean;
-  names: Name[];
+  names: PaintedName[];
   /** What holds the names' buttons. */
   toolbar: HTMLElement;
   /** Where the list stands now, in client pixels. */
@@ -40,7 +40,7 @@ export function paintList(
   signal: AbortSignal,
 ): PaintedList {
   const { element } = letters;
-  const names: Name[] = [];
+  const names: PaintedName[] = [];
   for (const mark of order.marks) {
     const points = letters.points(mark.from, mark.to);
     const attributes = {
@@ -69,9 +69,9 @@ export function paintList(
   if (cropped) layer.style.overflow = 'clip';
   const box = () => (element ? boxOf(element) : new DOMRect());
   let measuredAt = box();
-  let rows: Name[][] = []; // names whose last letters stand on one line
+  let rows: PaintedName[][] = []; // names whose last letters stand on one line
 
-  const putGlyph = ({ button, at: { last, spot } }: Name) => {
+  const putGlyph = ({ button, at: { last, spot } }: PaintedName) => {
     button.hidden = !last;
     if (!last) return;
     const { x, y, width, height } = last;
@@ -104,7 +104,7 @@ export function paintList(
         rows = [...Map.groupBy(seen, (name) => Math.round(name.at.last!.bottom)).values()];
       }
       const [dx, dy] = [at.x - measuredAt.x, at.y - measuredAt.y];
-      const over = ({ points, at: { last } }: Name) =>
+      const over = ({ points, at: { last } }: PaintedName) =>
         isCovered(points, last!.right + dx - 2, last!.bottom + dy - last!.height / 2);
       // What covers both ends of a row covers it all: asking what stands at a point is slow.
       const covered = rows.flatMap((row) => {

@@ -24,7 +24,7 @@ const mostAtOnce = 12; // lists
 
 /** What painting needs from outside. */
 export type PainterWorld = {
-  /** Hears what the reader chose on a strip. */
+  /** Hears what the user chose on a strip. */
   act(list: number, action: StripAction): void;
   /** Brings the rules of our highlights to these elements and what is in them. */
   rule(selectors: string[]): void;

@@ -1,6 +1,6 @@
 /** Where a glyph may stand by its name so that it covers no letter. Pure geometry, in CSS pixels. */
 
-export type Spot = {
+export type NameSpot = {
   /** End of the name on its last line, on the side reading goes to; `forward` is −1 where that is the left. */
   end: number;
   forward: 1 | -1;
@@ -15,7 +15,7 @@ export type Spot = {
   width: number;
 };
 
-export type Box = { x: number; y: number; width: number; height: number };
+export type PageBox = { x: number; y: number; width: number; height: number };
 
 const air = 0.75; // between ink and glyph
 // Heights below which a shape can no longer be told.
@@ -29,9 +29,9 @@ const leastRaised = 2.2;
  * @param shape width and height of the glyph at full size
  */
 export function placeGlyph(
-  { end, forward, baseline, ink, gap, room, foot, width: name }: Spot,
+  { end, forward, baseline, ink, gap, room, foot, width: name }: NameSpot,
   shape: { width: number; height: number },
-): Box | undefined {
+): PageBox | undefined {
   /** A box at most so high and wide whose foot is at `y`, and whose start is so far after the name's end. */
   const box = (
     high: number,

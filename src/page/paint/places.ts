@@ -4,7 +4,7 @@ export type Size = { width: number; height: number };
 export type Form = 'open' | 'folded' | 'slim';
 
 /** Which of the places, in which form, and how many pixels nearer to the middle than a corner stands by itself. */
-export type Spot = { where: number; form: Form; lift: number };
+export type DockSpot = { where: number; form: Form; lift: number };
 
 const edge = 12; // from the edges of the view
 const gap = 10; // from the list
@@ -16,7 +16,7 @@ export const viewWidth = () => visualViewport!.width * visualViewport!.scale;
  * Where something of this size stands in a spot, in client pixels; of `where` the best come first: three by the
  * list (under, after, before it), then the corners at the foot of the view (end, start).
  */
-export function placeAt({ width, height }: Size, list: DOMRect, { where, form, lift }: Spot): DOMRect {
+export function placeAt({ width, height }: Size, list: DOMRect, { where, form, lift }: DockSpot): DOMRect {
   const away = form === 'slim' ? 0 : edge;
   const end = viewWidth() - away - width;
   const foot = innerHeight - edge - height - lift;

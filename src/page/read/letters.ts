@@ -2,10 +2,10 @@ import type { SentPlace } from '../../contract/messages.ts';
 import { documentOf, native, parentOf } from './dom.ts';
 
 /** Letters `from … from + length` of a list's text are letters `start … start + length` of `node`. */
-export type Piece = { node: Text; from: number; start: number; length: number };
+export type NodePiece = { node: Text; from: number; start: number; length: number };
 
 /** The pieces of a place as the page's own nodes; none where it stands nowhere. */
-export const piecesOf = (place: SentPlace | undefined, nodes: Text[][]): Piece[] =>
+export const piecesOf = (place: SentPlace | undefined, nodes: Text[][]): NodePiece[] =>
   place?.pieces.map((piece) => ({ ...piece, node: nodes[place.in]![piece.node]! })) ?? [];
 
 /** Where a list's text stands in the document: text offsets → points between letters of its text nodes. */
@@ -17,10 +17,10 @@ export type Letters = {
 };
 
 /** The letters of one place that prints a list. */
-export function lettersOf(pieces: Piece[]): Letters {
+export function lettersOf(pieces: NodePiece[]): Letters {
   const [first, last] = [pieces[0]?.node, pieces.at(-1)?.node];
   /** Offset in the piece's node; the page may have cut the text since. */
-  const inNode = ({ node, from, start, length }: Piece, at: number) =>
+  const inNode = ({ node, from, start, length }: NodePiece, at: number) =>
     Math.min(node.length, start + Math.max(0, Math.min(length, at - from)));
   return {
     element: first && last && holderOf(first, last),

@@ -3,7 +3,7 @@ import { holdersOf } from './ancestors.ts';
 import { documentOf, native } from './dom.ts';
 import { lettersIn, namesInMeta, type Span, spansIn, treesOf } from './gate.ts';
 import { finished, type Work } from './in-slices.ts';
-import { isInline, isRejected, type Parts, readingStream, type Stream } from './stream.ts';
+import { isInline, isRejected, type NodeStream, readingStream, type Stream } from './stream.ts';
 
 /** What the page's script holds of letters it sends to be read: the way back to the text nodes. */
 export type Located = { sent: PageText; nodes: Text[] };
@@ -21,7 +21,7 @@ export function* locating(
   root: Document | ShadowRoot | Element,
   roots?: ShadowRoot[] | undefined,
 ): Work<Located | undefined> {
-  const parts: Parts = [];
+  const parts: NodeStream = [];
   for (const tree of treesOf(root, roots)) {
     const letters = lettersIn(tree);
     const spans = spansIn(letters);
@@ -49,7 +49,7 @@ export const located = (stream: Stream): Located => finished(locatingIn(stream))
  * The parts of a tree that are worth walking: where names stand close together, with what is around them. The
  * browser hands out the letters of a subtree hundreds of times faster than a walk over it.
  */
-function* partsWorthWalking(parts: Parts, top: Node, letters: number, spans: Span[]): Work<void> {
+function* partsWorthWalking(parts: NodeStream, top: Node, letters: number, spans: Span[]): Work<void> {
   let reached = 0;
   function* take(node: Node, from: number, to: number): Work<void> {
     const inside = spans.filter((span) => span[0] < to && span[1] > from);

@@ -5,7 +5,7 @@ import { isOurs } from '../paint/visibility.ts';
 import { native, parentOf } from './dom.ts';
 
 /**
- * Lets the reader point at the element that holds a list: pointer or arrow keys (up: around it, down: into
+ * Lets the user point at the element that holds a list: pointer or arrow keys (up: around it, down: into
  * it), press or Enter to choose, Escape to leave. Undefined when they left.
  */
 export function pickElement(win: Window & typeof globalThis, words: string): Promise<Element | undefined> {

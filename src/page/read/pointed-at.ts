@@ -1,4 +1,4 @@
-/** Letters the reader pointed at: selected ones, or the element where a site prints its lists. */
+/** Letters the user pointed at: selected ones, or the element where a site prints its lists. */
 import type { PageText } from '../../contract/messages.ts';
 import { looseText } from '../../find/text/page-text.ts';
 import { native } from './dom.ts';

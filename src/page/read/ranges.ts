@@ -1,8 +1,8 @@
 import { documentOf, native } from './dom.ts';
-import type { Piece } from './letters.ts';
+import type { NodePiece } from './letters.ts';
 
 /** Ranges over letters `from … to` of a list's text (UTF-16 units, `to` exclusive), one for each run of nodes in one parent. */
-export function rangeOf(list: { pieces: readonly Piece[] }, from: number, to: number): Range[] {
+export function rangeOf(list: { pieces: readonly NodePiece[] }, from: number, to: number): Range[] {
   const ranges: Range[] = [];
   for (const piece of list.pieces) {
     const first = Math.max(from, piece.from);

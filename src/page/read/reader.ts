@@ -3,7 +3,7 @@ import type { PaintOrder } from '../../contract/paint-order.ts';
 import type { Painter } from '../paint/painter.ts';
 import { gate } from './gate.ts';
 import { inSlices, type Work } from './in-slices.ts';
-import { lettersOf, type Piece, piecesOf } from './letters.ts';
+import { lettersOf, type NodePiece, piecesOf } from './letters.ts';
 import { type Located, locating } from './locate.ts';
 import { locateChosen, locateRange, looseLetters } from './pointed-at.ts';
 import { gatheringClues } from './product.ts';
@@ -17,7 +17,7 @@ export type ReaderWorld = {
   read(texts: PageText[], clues: ProductClues): Promise<ListOrder[]>;
   /** The page has no lists any more. */
   left(): Promise<unknown>;
-  /** Selectors of elements that hold this site's lists, as the reader pointed them out. */
+  /** Selectors of elements that hold this site's lists, as the user pointed them out. */
   listsAt(): Promise<string[]>;
   /** Test builds measure: `begin`, `known` (where lists may be), `asked`, `answered`, `ready`, `painted`. */
   mark?(what: string): void;
@@ -63,14 +63,14 @@ export function startReader(world: ReaderWorld) {
   function* looking(always: boolean): Work<void> {
     mark('begin');
     if (selected?.nodes[0]?.isConnected === false) selected = undefined;
-    // What the reader pointed at comes first; what is found beside it stays.
+    // What the user pointed at comes first; what is found beside it stays.
     // The first look leaves shadow roots to the watch, which looks for them when the page has time.
     const seen = yield* locating(doc, address ? undefined : []);
     const found = [selected ?? [], locateChosen(doc, selectors), seen ?? []].flat();
     const letters = found.flatMap((each) => [each.sent.text, ...each.nodes]);
     const moved = address !== win.location.href;
     address = win.location.href;
-    if (!always && !moved && same(letters, sent)) return;
+    if (!always && !moved && sameEach(letters, sent)) return;
     sent = letters;
     mark('known');
     yield;
@@ -99,12 +99,12 @@ export function startReader(world: ReaderWorld) {
       (places[0] ? places : [undefined]).map((place) => ({ order, pieces: piecesOf(place, nodes) })),
     );
     const at = lists.flatMap(({ pieces }) => pieces.map(({ node }) => node));
-    if (!moved && same(at, shown.at) && drawn(orders) === drawn(shown.orders)) return;
+    if (!moved && sameEach(at, shown.at) && drawn(orders) === drawn(shown.orders)) return;
     shown = { orders, at };
     show(lists);
   };
 
-  const show = (lists: { order: PaintOrder; pieces: Piece[] }[]) => {
+  const show = (lists: { order: PaintOrder; pieces: NodePiece[] }[]) => {
     if (!lists[0]) return painter?.clear();
     painter ??= world.painter();
     const ready = lists.map(({ pieces, order }) => ({ id: order.list, order, letters: lettersOf(pieces) }));
@@ -148,5 +148,5 @@ const nothing = { orders: undefined, at: [] };
 /** What is drawn, wherever its nodes stand among those sent. */
 const drawn = (orders: ListOrder[] | undefined) =>
   JSON.stringify(orders, (key, value) => (key === 'node' ? undefined : value));
-const same = (a: unknown[], b: unknown[]): boolean =>
+const sameEach = (a: unknown[], b: unknown[]): boolean =>
   a.length === b.length && a.every((each, i) => each === b[i]);

@@ -3,7 +3,7 @@ import { documentOf, native, tagOf } from './dom.ts';
 import { finished, type Work } from './in-slices.ts';
 
 /** Nodes in document order; `null` stands where something between them was left out, `undefined` at the edge of a block. */
-export type Parts = (Node | null | undefined)[];
+export type NodeStream = (Node | null | undefined)[];
 
 /**
  * A document as one string, with the way back. Block edges and `<br>` are "\n"; edges of neighbouring inline
@@ -50,7 +50,7 @@ export const isInline = (node: Node): boolean => node.nodeType === 3 || kindOf(n
  * Reads the letters of some nodes, in document order, open shadow roots included. A frame's document is read by
  * the script in that frame. What was left out between two nodes parts them like many lines. Pauses now and then.
  */
-export function* readingStream(tops: Parts): Work<Stream> {
+export function* readingStream(tops: NodeStream): Work<Stream> {
   const parts: string[] = [];
   const nodes: Text[] = [];
   const starts: number[] = [];
@@ -149,7 +149,7 @@ export function* readingStream(tops: Parts): Work<Stream> {
 }
 
 /** The same in one go. */
-export const readStream = (tops: Parts): Stream => finished(readingStream(tops));
+export const readStream = (tops: NodeStream): Stream => finished(readingStream(tops));
 
 /** Text written one name a line, shown so by `white-space: pre-line`: many lines and no commas. */
 const looksPreformatted = (data: string): boolean => {

@@ -7,9 +7,9 @@ import type { Manners, Unread } from '../../contract/shelf.ts';
 export type ShopAnswer = { page: string; address: string } | { why: Unread; again?: number };
 
 /** What asking needs from outside; tests hand in their own. */
-export type Line = {
+export type Network = {
   fetch: typeof fetch;
-  /** Whether the browser has a line at all. */
+  /** Whether the browser is connected at all. */
   online(): boolean;
   now(): number;
 };
@@ -24,15 +24,15 @@ export type Line = {
 export async function askShop(
   address: string,
   { bytesAtMost, secondsAtMost }: Manners,
-  line: Line,
+  network: Network,
   signal: AbortSignal,
 ): Promise<ShopAnswer> {
-  if (!line.online()) return { why: 'offline' };
+  if (!network.online()) return { why: 'offline' };
   const late = AbortSignal.timeout(secondsAtMost * 1000);
   const ended = (): Unread | undefined =>
     signal.aborted ? 'cancelled' : late.aborted ? 'too-slow' : undefined;
   try {
-    const response = await line.fetch(address, {
+    const response = await network.fetch(address, {
       method: 'GET',
       mode: 'same-origin', // a redirect off the shop fails before it is followed
       credentials: 'omit',
@@ -43,7 +43,7 @@ export async function askShop(
     const why = refusalOf(response.status);
     if (why) {
       void response.body?.cancel().catch(() => undefined);
-      return why === 'shop-busy' ? { why, again: pauseOf(response, line.now()) } : { why };
+      return why === 'shop-busy' ? { why, again: pauseOf(response, network.now()) } : { why };
     }
     if (!/html|xml|^text\/plain/i.test(response.headers.get('content-type') ?? 'text/html')) {
       void response.body?.cancel().catch(() => undefined);
@@ -52,7 +52,7 @@ export async function askShop(
     const page = await lettersOf(response, bytesAtMost);
     return page === undefined ? { why: 'too-large' } : { page, address: response.url || address };
   } catch {
-    return { why: ended() ?? (line.online() ? 'elsewhere' : 'offline') };
+    return { why: ended() ?? (network.online() ? 'elsewhere' : 'offline') };
   }
 }
 

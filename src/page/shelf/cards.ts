@@ -5,7 +5,7 @@ import { shadowRootsIn } from '../read/shadow-roots.ts';
 import { type ProductLink, withoutShades } from './shades.ts';
 
 /** One product card of a shelf. */
-export type Card = {
+export type ShelfCard = {
   /** Canonical address of the product on this shop: one product has one. */
   address: string;
   /** The largest element that shows this product alone. */
@@ -33,7 +33,7 @@ export function cardsIn(
   root: Document | Element | ShadowRoot,
   here: string,
   { addresses, cards: facts }: Pick<ShelfFacts, 'addresses' | 'cards'>,
-): Card[] {
+): ShelfCard[] {
   const own = productAddress(here, here, addresses)?.address;
   const named = namedInData(root.nodeType === 9 ? (root as Document) : undefined, here, addresses);
   const all: ProductLink[] = [];
@@ -68,7 +68,7 @@ export function cardsIn(
       if (shows.has(at) && shows.get(at) !== address) shows.set(at, null);
   }
 
-  const found = new Map<Element, { card: Card; sure: boolean; says: boolean; shape: string }>();
+  const found = new Map<Element, { card: ShelfCard; sure: boolean; says: boolean; shape: string }>();
   for (const { link, address, saysProduct } of links) {
     if (native(link, 'closest')(around)) continue;
     const element = topOf(link, address, shows, facts.deepest);

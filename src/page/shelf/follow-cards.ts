@@ -1,15 +1,15 @@
 import { attribute, native } from '../read/dom.ts';
-import type { Card } from './cards.ts';
+import type { ShelfCard } from './cards.ts';
 
 /** Whether a grid handed this card's nodes to another product since it was found. */
-export const isHandedOn = ({ link, href }: Card) => attribute(link, 'href') !== href;
+export const isHandedOn = ({ link, href }: ShelfCard) => attribute(link, 'href') !== href;
 
 /**
  * Hears at once, before the page is painted anew, that a grid gave nodes of its own to another product (virtual
  * grids) or took cards away (filters of the shop), which a watch over what comes does not hear.
  */
 export function followCards(doc: Document, signal: AbortSignal, changed: () => void) {
-  let cards: readonly Card[] = [];
+  let cards: readonly ShelfCard[] = [];
   const roots = new WeakSet<Node>();
   const observer = new MutationObserver((records) => {
     const isLink = records.some(({ type }) => type === 'attributes');
@@ -27,7 +27,7 @@ export function followCards(doc: Document, signal: AbortSignal, changed: () => v
   signal.addEventListener('abort', () => observer.disconnect());
   return {
     /** These are the cards now; they may stand in shadow roots. */
-    now(found: readonly Card[]) {
+    now(found: readonly ShelfCard[]) {
       cards = found;
       for (const { link } of found) hear(native(link, 'getRootNode')());
     },

@@ -5,7 +5,7 @@ import { doc } from '../paint/doc.ts';
 import { draw, fill, put } from '../paint/draw.ts';
 import type { Host } from '../paint/host.ts';
 import { isOurs } from '../paint/visibility.ts';
-import type { Card } from './cards.ts';
+import type { ShelfCard } from './cards.ts';
 import { isHandedOn } from './follow-cards.ts';
 
 /** How far outside the view marks are kept ready, in pixels. */
@@ -14,7 +14,7 @@ const inset = 6; // from the picture's edges
 const types = ['scroll', 'resize', 'transitionend', 'animationend', 'toggle'];
 
 type Placed = {
-  card: Card;
+  card: ShelfCard;
   mark?: ShelfMark | undefined;
   button?: HTMLElement;
   veil?: HTMLElement;
@@ -223,7 +223,7 @@ export function createOverlay(host: Host, signal: AbortSignal) {
   return {
     popped,
     /** Draws these cards; what is drawn of others goes. */
-    show(cards: Card[], marks: ReadonlyMap<string, ShelfMark>) {
+    show(cards: ShelfCard[], marks: ReadonlyMap<string, ShelfMark>) {
       const kept = new Set(cards.map(({ element }) => element));
       for (const [element, of] of placed)
         if (!kept.has(element)) {
@@ -304,7 +304,10 @@ const cornersOf: [right: boolean, bottom: boolean][] = [
 ];
 
 /** The first corner where nothing of the card's own (a sale sign, a heart, a quick-add button) stands; the first where all are taken or out of view. */
-function freeCorner({ left, right, top, bottom }: DOMRect, { element, picture }: Card): number | undefined {
+function freeCorner(
+  { left, right, top, bottom }: DOMRect,
+  { element, picture }: ShelfCard,
+): number | undefined {
   const room = 18;
   if (bottom < 0 || top > innerHeight || right < 0 || left > innerWidth) return undefined;
   const corner = cornersOf.findIndex(([atRight, atFoot]) => {

@@ -1,16 +1,16 @@
 import type { EndedWhy, Manners, Unread } from '../../contract/shelf.ts';
-import { askShop, type Line, type ShopAnswer } from './ask-shop.ts';
+import { askShop, type Network, type ShopAnswer } from './ask-shop.ts';
 import { askRobots, type Robots } from './robots.ts';
 
 /** What reading a shelf needs from outside. */
-export type ShelfLine = Line & {
+export type ShelfNetwork = Network & {
   /** Settles after so many milliseconds, or at once when the signal ends. */
   wait(ms: number, signal: AbortSignal): Promise<void>;
   /** Reads a page that came; answers why not when it holds no list of this product. */
   take(address: string, came: { page: string; address: string }): Promise<Unread | undefined>;
 };
 
-/** Why a press ended before its last page: the reader, the line, our own background, or the shop until a moment (ms since 1970). */
+/** Why a press ended before its last page: the user, the network, our own background, or the shop until a moment (ms since 1970). */
 export type Ended = { why: Exclude<EndedWhy, 'shop-busy'> } | { why: 'shop-busy'; again: number };
 
 export type Progress = {
@@ -39,7 +39,7 @@ const lostAfter = 3;
 export function createShelfReading(
   origin: string,
   manners: Manners,
-  line: ShelfLine,
+  network: ShelfNetwork,
   tell: (progress: Progress) => void,
 ) {
   const read: string[] = [];
@@ -70,7 +70,7 @@ export function createShelfReading(
   /** Asks for those of the addresses that had no answer yet, in their order; settles when the press is over. */
   async function press(addresses: readonly string[]): Promise<void> {
     if (running) return;
-    if (line.now() < notBefore) return say({ why: 'shop-busy', again: notBefore });
+    if (network.now() < notBefore) return say({ why: 'shop-busy', again: notBefore });
     const stop = new AbortController();
     running = stop;
     waiting = [...new Set(addresses)].filter((address) => !isOver(address)).slice(0, manners.perPress);
@@ -82,13 +82,13 @@ export function createShelfReading(
     const busyUntil = (again: number) => {
       notBefore = Math.max(
         ended?.why === 'shop-busy' ? notBefore : 0,
-        Math.min(again, line.now() + manners.waitAtMostMinutes * 60_000),
+        Math.min(again, network.now() + manners.waitAtMostMinutes * 60_000),
       );
       ended = { why: 'shop-busy', again: notBefore };
     };
 
     if (waiting.length > 0) {
-      robots ??= askRobots(origin, manners, line, stop.signal);
+      robots ??= askRobots(origin, manners, network, stop.signal);
       const { allows, again, why } = await robots;
       // A press ended midway, or a shop that is busy or out of reach, has not said anything about its rules.
       if (again !== undefined || why || stop.signal.aborted) robots = undefined;
@@ -101,12 +101,12 @@ export function createShelfReading(
     }
 
     /** Requests take their turn: each keeps its distance from when the one before really began. */
-    let began = line.now();
+    let began = network.now();
     let turn = Promise.resolve();
     const mayBegin = () => {
       turn = turn.then(async () => {
-        await line.wait(Math.max(0, began + manners.gapMs - line.now()), stop.signal);
-        began = line.now();
+        await network.wait(Math.max(0, began + manners.gapMs - network.now()), stop.signal);
+        began = network.now();
       });
       return turn;
     };
@@ -122,7 +122,7 @@ export function createShelfReading(
           return;
         }
         say();
-        const came = await askShop(address, manners, line, stop.signal);
+        const came = await askShop(address, manners, network, stop.signal);
         // The page came, and nobody of ours is there to read it: an update, or a worker that does not wake.
         const why = await outcomeOf(address, came).catch(() => 'unanswered' as const);
         reading.delete(address);
@@ -151,14 +151,14 @@ export function createShelfReading(
   }
 
   async function outcomeOf(address: string, came: ShopAnswer): Promise<Unread | undefined> {
-    return 'page' in came ? line.take(address, came) : came.why;
+    return 'page' in came ? network.take(address, came) : came.why;
   }
 
   return {
     press,
     /** Ends the press that runs; what came until then stays. */
     cancel: () => running?.abort(),
-    /** The reader went on to another shelf: the press for this one ends, and nothing is said of it there. */
+    /** The user went on to another shelf: the press for this one ends, and nothing is said of it there. */
     leave: () => running?.abort(left),
     isRunning: () => running !== undefined,
     /** Those of the addresses that a press now would ask for. */

@@ -1,6 +1,6 @@
 import robotsParser from 'robots-parser';
 import type { Manners } from '../../contract/shelf.ts';
-import { askShop, type Line } from './ask-shop.ts';
+import { askShop, type Network } from './ask-shop.ts';
 
 /** The name a shop may address us by in its robots.txt; what it says to all (`*`) counts too. */
 const ourName = 'strandline';
@@ -20,11 +20,11 @@ export type Robots = {
 export async function askRobots(
   origin: string,
   manners: Manners,
-  line: Line,
+  network: Network,
   signal: AbortSignal,
 ): Promise<Robots> {
   const at = `${origin}/robots.txt`;
-  const answer = await askShop(at, manners, line, signal);
+  const answer = await askShop(at, manners, network, signal);
   if ('page' in answer) {
     const robots = robotsParser(at, answer.page);
     return { allows: (address) => robots.isAllowed(address, ourName) !== false };

@@ -13,12 +13,12 @@ import type { Host } from '../paint/host.ts';
 import { locate } from '../read/locate.ts';
 import { readClues } from '../read/product.ts';
 import { watch } from '../read/watch.ts';
-import { type Card, cardsIn } from './cards.ts';
+import { cardsIn, type ShelfCard } from './cards.ts';
 import { dockBar } from './dock-bar.ts';
 import { followCards } from './follow-cards.ts';
 import { heldIn } from './hold-focus.ts';
 import { createOverlay } from './overlay.ts';
-import { createShelfReading, type Progress, type ShelfLine } from './read-shelf.ts';
+import { createShelfReading, type Progress, type ShelfNetwork } from './read-shelf.ts';
 import { drawingAround } from './under-press.ts';
 
 /** Products asked about in one question: those in view need not wait until a whole long shelf is read and judged. */
@@ -30,14 +30,14 @@ export type ShelfWorld = {
   signal: AbortSignal;
   facts: ShelfFacts;
   host(): Host;
-  line: Omit<ShelfLine, 'take'>;
+  network: Omit<ShelfNetwork, 'take'>;
   /** Draws marks of these products, and the bar; throws when nobody answers. */
   draw(cards: CardState[], bar: BarState): Promise<ShelfDrawn>;
   /** Reads a page that came after a press; answers why not when it holds no list of the product. */
   take(page: ShelfPage): Promise<{ why?: Unread }>;
   /** An act of the background on one product, by the name its button carries; its id makes a repeated one harmless. */
   act(address: string, act: string, id: string): Promise<ShelfActed>;
-  /** Whether the reader was told what a press does; told once, on all pages. */
+  /** Whether the user was told what a press does; told once, on all pages. */
   told: boolean;
 };
 
@@ -63,7 +63,7 @@ export function startShelf(world: ShelfWorld): Shelf {
   const drawn = new Map<string, string>();
   /** What cards call their products: a virtual grid may show others when a page comes. */
   const names = new Map<string, string>();
-  let cards: Card[] = [];
+  let cards: ShelfCard[] = [];
   let view: ReturnType<typeof make> | undefined;
   let isUnwanted = false;
   let path = win.location.pathname;
@@ -79,7 +79,7 @@ export function startShelf(world: ShelfWorld): Shelf {
     win.location.origin,
     facts.manners,
     {
-      ...world.line,
+      ...world.network,
       take: async (address, came) => {
         const page = new win.DOMParser().parseFromString(came.page, 'text/html');
         const name = names.get(address) ?? '';
@@ -102,13 +102,14 @@ export function startShelf(world: ShelfWorld): Shelf {
     },
   );
 
-  const stateOf = ({ address, name }: Card): CardState => {
+  const stateOf = ({ address, name }: ShelfCard): CardState => {
     const why = progress.failed.get(address);
     if (progress.reading.includes(address)) return { address, name, state: 'reading' };
     return why ? { address, name, state: 'failed', why } : { address, name, state: 'met' };
   };
   /** How it stands, and whether its page came since: that changes what the background answers. */
-  const stageOf = (card: Card) => `${JSON.stringify(stateOf(card))}${progress.read.includes(card.address)}`;
+  const stageOf = (card: ShelfCard) =>
+    `${JSON.stringify(stateOf(card))}${progress.read.includes(card.address)}`;
 
   const products = () => [...new Map(cards.map((card) => [card.address, card])).values()];
   const toAsk = () =>

@@ -93,7 +93,7 @@ export function orphanPhotos(stored: Raw): string[] {
 }
 
 /** Document form → keys. Items without a usable id are set aside rather than dropped. */
-export function keysOf(document: Raw, when: string): Raw {
+export function storedKeysOf(document: Raw, when: string): Raw {
   const set: Raw = {};
   for (const thing of ['heads', 'products', 'routines', 'log', 'sites'] as const)
     for (const [i, item] of ((document[thing] as unknown[] | undefined) ?? []).entries()) {

@@ -14,18 +14,18 @@ import type { Everything } from './everything.ts';
 export type ImportHow = 'merge' | 'replace';
 
 /** What an import would do to one kind of thing, to be shown before it is done. */
-export type Tally = {
+export type ImportTally = {
   thing: Thing | 'photos' | 'readAs' | 'labelsMet' | 'settings';
   added: number;
   changed: number;
   removed: number;
   same: number;
-  /** Names of what is changed or removed, for the reader to see. */
+  /** Names of what is changed or removed, for the user to see. */
   changedNames: string[];
   removedNames: string[];
 };
 
-export type ImportPlan = { how: ImportHow; changes: Change[]; tallies: Tally[] };
+export type ImportPlan = { how: ImportHow; changes: Change[]; tallies: ImportTally[] };
 
 /** What is there now, as far as an import needs it. */
 export type There = Pick<Everything, 'photos' | 'labelsMet'> & Remembered;
@@ -39,7 +39,7 @@ export function planImport(file: Everything, there: There, how: ImportHow): Impo
   const changes: Change[] = [{ do: 'snapshot' }];
   const { products, routines, log, settings } = how === 'merge' ? merged(file, there) : file;
   const wanted: Remembered = { ...file, products, routines, log, settings };
-  const tallies: Tally[] = [];
+  const tallies: ImportTally[] = [];
   for (const thing of things) {
     const { tally, made } = of(thing, wanted[thing], there[thing], how);
     tallies.push(tally);
@@ -60,7 +60,7 @@ export function planImport(file: Everything, there: There, how: ImportHow): Impo
   return { how, changes, tallies };
 }
 
-const nothing = (thing: Tally['thing']): Tally => ({
+const nothing = (thing: ImportTally['thing']): ImportTally => ({
   thing,
   added: 0,
   changed: 0,

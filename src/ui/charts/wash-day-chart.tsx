@@ -6,13 +6,13 @@ import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Translate } from '../words/index.ts';
 import { pressed } from './room-for-words.ts';
 import { Bars, barsTall } from './wash-day-bars.tsx';
-import { Allowance, Legend, legendTall } from './wash-day-legend.tsx';
-import { Row, rowHeight } from './wash-day-row.tsx';
+import { AllowanceLegend, Legend, legendTall } from './wash-day-legend.tsx';
+import { DayRow, rowHeight } from './wash-day-row.tsx';
 import { chartRows, totalWords } from './wash-day-rows.ts';
 import { pictureWide, sides } from './wash-day-scale.ts';
 
 /** A kind of wash day: what is due on it, and what it comes to. */
-export type Column = { title: string | undefined; everything: boolean; total: DayStays; middle: number };
+export type DayColumn = { title: string | undefined; everything: boolean; total: DayStays; middle: number };
 
 /**
  * The whole wash day in one picture: a row for each step, protein to the left and moisture to the right of a middle
@@ -40,7 +40,7 @@ export function WashDayChart(props: {
   const across = (end - start) / count;
   const half = Math.min(wide ? 130 : 140, across / 2 - (alternates ? 4 : 2));
   const middle = (column: number) => start + across * (column + 0.5);
-  const columns: Column[] = alternates
+  const columns: DayColumn[] = alternates
     ? [
         {
           title: t('routine.chart.each-wash'),
@@ -75,7 +75,7 @@ export function WashDayChart(props: {
           {title}
         </text>
       )}
-      <Allowance t={t} allowed={products.allowed} used={products.sure} wide={wide} />
+      <AllowanceLegend t={t} allowed={products.allowed} used={products.sure} wide={wide} />
       {columns.map(({ title: named, middle: x }) => (
         <g key={x}>
           {named && (
@@ -98,7 +98,7 @@ export function WashDayChart(props: {
         </g>
       ))}
       {rows.map((row, index) => (
-        <Row key={row.id} t={t} row={row} y={tops[index]!} half={half} wide={wide} columns={columns} />
+        <DayRow key={row.id} t={t} row={row} y={tops[index]!} half={half} wide={wide} columns={columns} />
       ))}
       <g class="total">
         <path d={`M0 ${foot}H${width}`} class="rule strong" />

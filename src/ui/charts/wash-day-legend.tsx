@@ -5,7 +5,17 @@ import { pressed } from './room-for-words.ts';
 import { glyphsOfSide, pictureWide } from './wash-day-scale.ts';
 
 /** One box a product: empty while there is room, filled by a product, doubled where it is one too many. */
-export function Box({ x, y, over, filled }: { x: number; y: number; over: boolean; filled: boolean }) {
+export function AllowanceBox({
+  x,
+  y,
+  over,
+  filled,
+}: {
+  x: number;
+  y: number;
+  over: boolean;
+  filled: boolean;
+}) {
   return (
     <g class={over ? 'box over' : 'box'}>
       <rect x={x} y={y} width="12" height="12" class="box-frame" />
@@ -15,7 +25,12 @@ export function Box({ x, y, over, filled }: { x: number; y: number; over: boolea
   );
 }
 
-export function Allowance(props: { t: Translate; allowed: number | undefined; used: number; wide: boolean }) {
+export function AllowanceLegend(props: {
+  t: Translate;
+  allowed: number | undefined;
+  used: number;
+  wide: boolean;
+}) {
   const { t, allowed, used, wide } = props;
   const boxes = Math.max(allowed ?? 0, used);
   const words =
@@ -26,7 +41,7 @@ export function Allowance(props: { t: Translate; allowed: number | undefined; us
   return (
     <g class="allowance">
       {Array.from({ length: boxes }, (_, index) => (
-        <Box
+        <AllowanceBox
           key={index}
           x={3 + index * 20}
           y={4}

@@ -3,8 +3,8 @@ import type { Translate } from '../words/index.ts';
 
 import { linesOf } from './room-for-words.ts';
 import { Bars, barsTall, barTall } from './wash-day-bars.tsx';
-import type { Column } from './wash-day-chart.tsx';
-import { Box, GlyphIn } from './wash-day-legend.tsx';
+import type { DayColumn } from './wash-day-chart.tsx';
+import { AllowanceBox, GlyphIn } from './wash-day-legend.tsx';
 import type { ChartRow } from './wash-day-rows.ts';
 import { pictureWide } from './wash-day-scale.ts';
 
@@ -24,13 +24,13 @@ export function rowHeight(row: ChartRow, wide: boolean): number {
 }
 
 /** One step: what it is, what it brings on each kind of wash day, what is said of it. */
-export function Row(props: {
+export function DayRow(props: {
   t: Translate;
   row: ChartRow;
   y: number;
   half: number;
   wide: boolean;
-  columns: readonly Column[];
+  columns: readonly DayColumn[];
 }) {
   const { t, row, y, half, wide, columns } = props;
   const barsAt = wide ? y + 9 : y + 39;
@@ -44,7 +44,7 @@ export function Row(props: {
   return (
     <g class="row">
       <path d={`M0 ${y}H${pictureWide(wide)}`} class="rule" />
-      {row.nth && <Box x={1} y={y + 6} over={row.nth.over} filled />}
+      {row.nth && <AllowanceBox x={1} y={y + 6} over={row.nth.over} filled />}
       <text x={indent} y={y + 16} class="name">
         {row.kind.charAt(0).toLocaleUpperCase(t.lang) + row.kind.slice(1)}
       </text>

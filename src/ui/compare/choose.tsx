@@ -16,7 +16,7 @@ export function Choose(props: {
   const { t, remembered } = world;
   const [turn, setTurn] = useState(0);
   const [open, setOpen] = useState(taken.length === 0);
-  // A full shelf is put in order only for a reader who asks for it.
+  // A full shelf is put in order only for a user who asks for it.
   const options = open ? allOptions() : [];
   return (
     <div class="stack">

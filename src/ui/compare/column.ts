@@ -5,14 +5,14 @@ import type { Check } from '../../use/judge/judge-product.ts';
 import type { World } from '../world.ts';
 
 /** One product of a comparison, as it is known, read and held against the head and the routine in use. */
-export type Column = {
+export type ComparedColumn = {
   product: Compared;
   reading: Reading | undefined;
   notForHair?: boolean;
   checks: Check[];
 };
 
-export function columnOf(world: World, compared: Compared): Column {
+export function columnOf(world: World, compared: Compared): ComparedColumn {
   const { pin } = compared;
   const kept = 'product' in pin && world.remembered.products.find(({ id }) => id === pin.product);
   const held = kept ? judgeKept(world, kept) : 'met' in pin ? judgeMet(world, pin.met) : undefined;

@@ -6,13 +6,13 @@ import { AnswerHead } from '../parts/answer-head.tsx';
 import { Pending } from '../parts/pending.tsx';
 import { priceWords } from '../products/price.ts';
 import type { World } from '../world.ts';
-import type { Column } from './column.ts';
+import type { ComparedColumn } from './column.ts';
 import { Row } from './table.tsx';
 
 /** How each sits with the head in use, and what adding it would do to the routine in use. */
 export function VerdictRows(props: {
   world: World;
-  columns: readonly Column[];
+  columns: readonly ComparedColumn[];
   checks: readonly (readonly Check[])[];
 }) {
   const { world, columns, checks } = props;
@@ -20,7 +20,7 @@ export function VerdictRows(props: {
   const head = headInUse(remembered);
   if (!head) return null;
   const routine = routineInUse(remembered, head);
-  const inRoutine = ({ product, reading }: Column, at: number) => {
+  const inRoutine = ({ product, reading }: ComparedColumn, at: number) => {
     if (!reading || !routine) return <Pending t={t} />;
     if (!product.kind) return <span class="none">{t('compare.kind-needed')}</span>;
     const preview = checks[at]!.find((check) => check.about === 'routine')?.preview;
@@ -75,7 +75,7 @@ export function VerdictRows(props: {
 }
 
 /** The price as the page shows it, for its amount and for a wash, as far as they are known. */
-export function PriceRow({ world, columns }: { world: World; columns: readonly Column[] }) {
+export function PriceRow({ world, columns }: { world: World; columns: readonly ComparedColumn[] }) {
   const { t } = world;
   if (!columns.some(({ product }) => product.price !== undefined)) return null;
   return (

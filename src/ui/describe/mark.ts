@@ -7,7 +7,7 @@ import { drawCard } from './draw-card.ts';
 import { shareWords } from './share.ts';
 
 /** dictionary/sources.json as views need it. */
-export type Sources = Record<string, { title: string; short?: string }>;
+export type SourceTitles = Record<string, { title: string; short?: string }>;
 
 /** The card of a name, in words. */
 export type CardWords = {
@@ -54,7 +54,7 @@ export function cardOf(
   index: number,
   reading: Reading,
   t: Translate,
-  sources: Sources,
+  sources: SourceTitles,
 ): CardWords | undefined {
   const mention = reading.mentions[index];
   if (!mention || mention.found.how === 'none') return undefined;
@@ -117,7 +117,7 @@ const dateWords = (iso: string, t: Translate) =>
   new Intl.DateTimeFormat(t.lang, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(iso));
 
 /** "Source: …", or empty. */
-export function sourceWords(keys: string[], t: Translate, sources: Sources): string {
+export function sourceWords(keys: string[], t: Translate, sources: SourceTitles): string {
   if (keys.length === 0) return '';
   return t('page.card.source', { source: keys.map((key) => sources[key]?.title ?? key).join('; ') });
 }
@@ -139,7 +139,7 @@ export function kindWords(mention: Pick<Mention, 'protein' | 'moisture'>, t: Tra
 }
 
 /** One mark for each protein and moisture name of a reading, in label order. Sources in a few words: the panel cites them. */
-export function marksOf(reading: Reading, t: Translate, sources: Sources): Mark[] {
+export function marksOf(reading: Reading, t: Translate, sources: SourceTitles): Mark[] {
   const inShort = Object.fromEntries(
     Object.entries(sources).map(([key, { title, short = title }]) => [key, { title: short }]),
   );

@@ -8,13 +8,13 @@ import type { GlyphName } from '../../contract/paint-order.ts';
 import type { Answer } from '../../core/judge/finding.ts';
 
 /** `line` and `fill` take the hue, `cut` the ground the glyph stands on. */
-export type Shape = { as: 'line' | 'fill' | 'cut'; d: string; width?: number; dash?: string };
+export type GlyphPart = { as: 'line' | 'fill' | 'cut'; d: string; width?: number; dash?: string };
 /** Box in units that are pixels at reading size. */
-export type Glyph = {
+export type GlyphShape = {
   width: number;
   height: number;
   hue: 'plum' | 'teal' | 'ink' | 'ochre';
-  shapes: Shape[];
+  shapes: GlyphPart[];
 };
 
 const tenth = (n: number) => Math.round(n * 10) / 10;
@@ -24,7 +24,7 @@ const rings = (r: number, ...at: [number, number][]) =>
     .map(([x, y]) => `M${tenth(x - r)} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`)
     .join('');
 /** Full beads: lines of no length with round ends. */
-const beads = (r: number, ...at: [number, number][]): Shape => ({
+const beads = (r: number, ...at: [number, number][]): GlyphPart => ({
   as: 'line',
   d: at.map(([x, y]) => `M${x} ${y}z`).join(''),
   width: 2 * r,
@@ -40,7 +40,7 @@ const coil: [number, number][] = [
   [26.9, 2.2],
 ];
 
-export const glyphs: Record<GlyphName, Glyph> = {
+export const glyphs: Record<GlyphName, GlyphShape> = {
   free: { width: 8, height: 8, hue: 'plum', shapes: [beads(3.2, [4, 4])] },
   small: {
     width: 22,

@@ -194,7 +194,7 @@ function answered(head: Head, name: Name, t: Translate): string | undefined {
 }
 
 /**
- * The three questions. One is open at a time: the first that has no answer, or the one the reader wants to
+ * The three questions. One is open at a time: the first that has no answer, or the one the user wants to
  * change; the others are a line each. So a first profile is three taps.
  */
 export function Questions({ head, t, onAnswer }: Question) {

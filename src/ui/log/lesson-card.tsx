@@ -1,6 +1,6 @@
 import { worstOf } from '../../core/judge/finding.ts';
 import { previewMoves } from '../../core/plan/preview-moves.ts';
-import { type Answered, answerLesson } from '../../use/acts/lesson.ts';
+import { answerLesson, type LessonAnswer } from '../../use/acts/lesson.ts';
 import type { Taught } from '../../use/judge/lesson.ts';
 import { candidatesOf } from '../../use/judge/wash-day-input.ts';
 import { carryOut } from '../carry-out.ts';
@@ -36,11 +36,11 @@ function Proposal(props: { world: World; taught: Taught; onChanged?: (steps: str
     proposed.change === 'routine'
       ? previewMoves(input, proposed.moves, candidatesOf(world, true), () => proposed.moves[0]!.step)
       : undefined;
-  const answer = async (answered: Answered) => {
+  const answer = async (answered: LessonAnswer) => {
     if ((await carryOut(world, answerLesson(world.remembered, lesson.entry, answered))) && preview)
       onChanged?.(answered === 'left' ? [] : preview.touched);
   };
-  const take: Answered | undefined =
+  const take: LessonAnswer | undefined =
     proposed.change === 'profile'
       ? { head: proposed.head }
       : proposed.change === 'wish'

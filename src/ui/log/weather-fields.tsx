@@ -9,7 +9,7 @@ import { degreesWords, toCelsius, toUnits } from './units.ts';
 
 type Weather = Partial<NonNullable<LogEntry['weather']>>;
 
-/** Temperature and humidity, if the reader likes; both give the dew point. */
+/** Temperature and humidity, if the user likes; both give the dew point. */
 export function WeatherFields(props: {
   world: World;
   weather: Weather;

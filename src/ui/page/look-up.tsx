@@ -45,7 +45,7 @@ export function LookUp(props: {
         <ul class="plain-list mentions">
           {hits.map((hit) => (
             <li key={hit.name}>
-              <Hit {...props} hit={hit} />
+              <FoundName {...props} hit={hit} />
             </li>
           ))}
         </ul>
@@ -54,7 +54,12 @@ export function LookUp(props: {
   );
 }
 
-function Hit(props: { world: World; hit: KnownName; printed?: string; onChoose?: (name: string) => void }) {
+function FoundName(props: {
+  world: World;
+  hit: KnownName;
+  printed?: string;
+  onChoose?: (name: string) => void;
+}) {
   const { world, hit } = props;
   const { t } = world;
   const { known } = hit;

@@ -1,19 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Use } from '../../core/names/entry.ts';
-import { type Brought, type Pasted, photoOf } from '../../use/pasted.ts';
+import { type Pasted, type PictureText, photoOf } from '../../use/pasted.ts';
 import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { TextField } from '../parts/field.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
 
-/** A list typed or pasted by the reader: from a paper label, a message, a photo read by their phone or here. */
+/** A list typed or pasted by the user: from a paper label, a message, a photo read by their phone or here. */
 export function Paste(props: {
   world: World;
   onRead: (pasted: Pasted) => void;
   word?: string;
   /** Text that comes from elsewhere: it goes after what stands there. */
-  brought?: Brought | undefined;
+  brought?: PictureText | undefined;
 }) {
   const { t } = props.world;
   const [name, setName] = useState('');
@@ -21,7 +21,7 @@ export function Paste(props: {
   const [use, setUse] = useState<Use | 'unknown'>('unknown');
   const [tried, setTried] = useState(false);
   const { brought } = props;
-  const [allBrought, setAllBrought] = useState<Brought[]>([]);
+  const [allBrought, setAllBrought] = useState<PictureText[]>([]);
   useEffect(() => {
     if (!brought) return;
     setText((there) => (there.trim() ? `${there.trim()},\n${brought.text}` : brought.text));

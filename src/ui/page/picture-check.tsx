@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type NameToCheck, namesToCheck, problemOf, putRight } from '../../core/picture/check-names.ts';
-import type { Brought } from '../../use/pasted.ts';
+import type { PictureText } from '../../use/pasted.ts';
 import { smallPhoto } from '../log/photo.ts';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -12,12 +12,12 @@ import { PictureView } from './picture-view.tsx';
 
 const wellRead = 0.66;
 
-/** What was read of a picture, beside it: the reader looks, puts right and takes it; before that it is nothing. */
+/** What was read of a picture, beside it: the user looks, puts right and takes it; before that it is nothing. */
 export function PictureCheck(props: {
   world: World;
   name: string;
   read: PictureShown;
-  onTake: (taken: Brought) => void;
+  onTake: (taken: PictureText) => void;
   onDrop: () => void;
 }) {
   const { world, read } = props;

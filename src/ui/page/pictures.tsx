@@ -1,5 +1,5 @@
 import { useEffect, useId } from 'preact/hooks';
-import type { Brought } from '../../use/pasted.ts';
+import type { PictureText } from '../../use/pasted.ts';
 import { Button } from '../parts/button.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
@@ -7,7 +7,11 @@ import { PictureCheck } from './picture-check.tsx';
 import type { PicturesInHand } from './use-pictures.ts';
 
 /** Photos of labels, chosen, dropped or pasted, and pictures of the page: read, and shown for checking. */
-export function Pictures(props: { world: World; inHand: PicturesInHand; onTake: (taken: Brought) => void }) {
+export function Pictures(props: {
+  world: World;
+  inHand: PicturesInHand;
+  onTake: (taken: PictureText) => void;
+}) {
   const { world, inHand } = props;
   const { t } = world;
   const { items } = inHand;

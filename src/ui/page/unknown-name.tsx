@@ -6,7 +6,7 @@ import { Pending } from '../parts/pending.tsx';
 import type { World } from '../world.ts';
 import { LookUp } from './look-up.tsx';
 
-/** One name nobody could read: close spellings, any other name by search, or what the reader knows it to be. */
+/** One name nobody could read: close spellings, any other name by search, or what the user knows it to be. */
 export function UnknownName(props: {
   world: World;
   printed: string;

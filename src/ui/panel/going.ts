@@ -15,7 +15,7 @@ export function firstPlace(): PlaceName {
   return isPlace(wanted) ? wanted : 'page';
 }
 
-/** Going from place to place, by the reader's hand or sent from a page. */
+/** Going from place to place, by the user's hand or sent from a page. */
 export function createGoing(state: State, doing: Doing, drawSoon: () => void) {
   function go(to: PlaceName, what?: Detail) {
     if (to !== state.place) {

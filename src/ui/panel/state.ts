@@ -1,7 +1,7 @@
 import type { TabPage } from '../../contract/messages.ts';
 import type { Remembered } from '../../store/remembered.ts';
 import type { Undo } from '../../store/undo-stack.ts';
-import type { Said } from '../parts/toast.tsx';
+import type { Announcement } from '../parts/toast.tsx';
 import { english, type Translate, translator } from '../words/index.ts';
 import type { Detail, PlaceName, Reach, World } from '../world.ts';
 
@@ -11,7 +11,7 @@ export type State = {
   detail: Detail | undefined;
   /** The place from which a product was opened. */
   from: PlaceName | undefined;
-  said: Said | undefined;
+  said: Announcement | undefined;
   remembered: Remembered;
   /** What is remembered has come once. */
   loaded: boolean;
@@ -23,7 +23,7 @@ export type State = {
 };
 
 /** All that is drawn. */
-export type PanelState = { world: World; place: PlaceName; said: Said | undefined };
+export type PanelState = { world: World; place: PlaceName; said: Announcement | undefined };
 
 /** As it begins at a place, before anything has come. */
 export const stateAt = (place: PlaceName, remembered: Remembered): State => ({

@@ -4,7 +4,7 @@ import { focusOn } from './focus-on.ts';
 
 const settling = 1000; // ms in which what is worked out meanwhile may still come in above
 
-/** Scrolls there, and again when the view grows, until the reader does anything or all is there. */
+/** Scrolls there, and again when the view grows, until the user does anything or all is there. */
 function scrolledTo(top: number, view: HTMLElement | null) {
   window.scrollTo(0, top);
   if (!view || top === 0 || typeof ResizeObserver === 'undefined') return undefined;
@@ -45,7 +45,7 @@ export function useKeptPlace(view: RefObject<HTMLElement | null>, place: string,
   const at = useRef(place);
   // As it stands before another place is drawn: of the last scroll the browser may not have told yet.
   if (at.current !== place) scrolled.current[at.current] = window.scrollY;
-  // Before it is seen: what a shorter place does to the scroll is not taken for the reader's own.
+  // Before it is seen: what a shorter place does to the scroll is not taken for the user's own.
   useLayoutEffect(() => {
     if (at.current === place) return;
     at.current = place;

@@ -3,7 +3,7 @@ import type { World } from '../world.ts';
 import { Button } from './button.tsx';
 
 /** `undo` is the key of what takes back the act it tells of; `fresh` within the press, which may lead to another place. */
-export type Said = { words: string; undo?: string; nth: number; fresh?: boolean };
+export type Announcement = { words: string; undo?: string; nth: number; fresh?: boolean };
 
 /**
  * What `world.say` said: read aloud by screen readers, shown at the foot. One that can be taken back stays
@@ -11,7 +11,7 @@ export type Said = { words: string; undo?: string; nth: number; fresh?: boolean 
  */
 export function Toast(props: {
   world: Pick<World, 't' | 'undo'>;
-  said: Said | undefined;
+  said: Announcement | undefined;
   onDismiss: () => void;
 }) {
   const { said, world } = props;

@@ -47,7 +47,7 @@ export function RoutinePlace({ world }: { world: World }) {
       <>
         <h2>{t('shell.place.routine')}</h2>
         {met ? (
-          <Adding
+          <SentToAdd
             key={JSON.stringify(met)}
             world={world}
             routine={newRoutine(world, head.id, t('routine.first'))}
@@ -80,7 +80,7 @@ export function RoutinePlace({ world }: { world: World }) {
 const addingFrom = ({ detail }: World) => (detail && 'add' in detail ? detail.add : undefined);
 
 /** What was sent here to be added, until it is added or left: then nothing is asked of this place any more. */
-function Adding(props: { world: World; routine: Routine; usual?: typeof usualSteps }) {
+function SentToAdd(props: { world: World; routine: Routine; usual?: typeof usualSteps }) {
   const { world } = props;
   const met = addingFrom(world);
   return met && <AddPreview {...props} met={met} onDone={() => world.go('routine')} />;
@@ -100,7 +100,7 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
     <>
       <h2>{routine.name}</h2>
       <RoutinePicker world={world} head={head} routine={routine} routines={routines} />
-      <Adding key={JSON.stringify(world.detail)} world={world} routine={routine} />
+      <SentToAdd key={JSON.stringify(world.detail)} world={world} routine={routine} />
       <Columns
         start={
           <>

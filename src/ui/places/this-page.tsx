@@ -3,7 +3,7 @@ import type { FoundText, ListRef } from '../../contract/messages.ts';
 import { usualUse } from '../../core/product/product.ts';
 import { hostOf } from '../../use/acts/sites.ts';
 import { metOnPage } from '../../use/judge/met-product.ts';
-import { type Brought, metPasted, type Pasted } from '../../use/pasted.ts';
+import { metPasted, type Pasted, type PictureText } from '../../use/pasted.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { LookUp } from '../page/look-up.tsx';
 import { Paste } from '../page/paste.tsx';
@@ -20,11 +20,11 @@ import type { World } from '../world.ts';
 const refOf = ({ id, frame = 0 }: FoundText): ListRef => ({ frame, id });
 const keyOf = ({ frame, id }: ListRef) => `${frame} ${id}`;
 
-/** The reading of the tab in view, or of a list the reader pasted. */
+/** The reading of the tab in view, or of a list the user pasted. */
 export function ThisPagePlace({ world }: { world: World }) {
   const { t, page, reach, remembered } = world;
   const [pasted, setPasted] = useState<Pasted | undefined>();
-  const [taken, setTaken] = useState<Brought | undefined>();
+  const [taken, setTaken] = useState<PictureText | undefined>();
   const inHand = usePictures(world);
   const ofPage = world.detail && 'picture' in world.detail ? world.detail.picture : undefined;
   useEffect(() => {

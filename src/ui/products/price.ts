@@ -47,7 +47,7 @@ export function per100(product: Product): number {
   return (source && pricePer100(offerOf(product, source))) ?? Number.POSITIVE_INFINITY;
 }
 
-/** "200 ml" in the reader's own digits. */
+/** "200 ml" in the user's own digits. */
 export const sizeWords = (t: Translate, { size, sizeUnit }: Pick<Product, 'size' | 'sizeUnit'>) =>
   size === undefined ? undefined : `${new Intl.NumberFormat(t.lang).format(size)} ${sizeUnit ?? 'ml'}`;
 

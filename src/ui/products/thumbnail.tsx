@@ -7,7 +7,7 @@ import type { World } from '../world.ts';
 const most = 500; // pictures held at hand
 const fetched = new Map<string, string>();
 
-/** Whether pictures are shown at all: the reader wants them, and a product has one. */
+/** Whether pictures are shown at all: the user wants them, and a product has one. */
 export const hasPictures = ({ remembered: { settings, products } }: World): boolean =>
   settings.pictures !== false && products.some(({ picture }) => picture);
 

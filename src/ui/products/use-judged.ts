@@ -3,7 +3,7 @@ import type { Product } from '../../core/product/product.ts';
 import { isJudged, type JudgedProduct, judgeKept } from '../../use/judge/judge-met.ts';
 import type { World } from '../world.ts';
 
-const slice = 12; // ms of judging before the reader's hand has its turn
+const slice = 12; // ms of judging before the user's hand has its turn
 const mostAsked = 20; // labels that are asked to be read at a time
 
 let spent = 0;

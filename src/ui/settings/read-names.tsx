@@ -2,7 +2,7 @@ import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import type { World } from '../world.ts';
 
-/** Names the reader had read as others, each with a way back. */
+/** Names the user had read as others, each with a way back. */
 export function ReadNames({ world }: { world: World }) {
   const { t } = world;
   const names = Object.entries(world.remembered.readAs);

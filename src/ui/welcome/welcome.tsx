@@ -11,7 +11,7 @@ import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { TextField } from '../parts/field.tsx';
-import { type Said, Toast } from '../parts/toast.tsx';
+import { type Announcement, Toast } from '../parts/toast.tsx';
 import type { World } from '../world.ts';
 import { PaintedSample } from './painted-sample.tsx';
 
@@ -19,7 +19,7 @@ import { PaintedSample } from './painted-sample.tsx';
  * First run, one page: what it does, with the answer for a sample that changes as three questions are answered; which
  * sites it reads; off to a shop. A label of one's own, and who sees it all (nobody), when asked for.
  */
-export function Welcome(props: { world: World; said: Said | undefined; onDismiss: () => void }) {
+export function Welcome(props: { world: World; said: Announcement | undefined; onDismiss: () => void }) {
   const { world } = props;
   const { t } = world;
   const done = async (go: 'page' | 'hair') => {

@@ -1,5 +1,5 @@
 /**
- * All words the reader sees, through one catalogue: English in one JSON file per area (words/en/hair.json
+ * All words the user sees, through one catalogue: English in one JSON file per area (words/en/hair.json
  * holds keys `hair.…`), every other language in one file of src/assets/words. Each is a message in ICU's format.
  */
 import type { Arguments } from './arguments.ts';

@@ -36,7 +36,7 @@ type BrowserWords = {
   runtime: { getURL(path: string): string };
 };
 
-/** Words in the reader's language: files of the extension itself, no network. */
+/** Words in the user's language: files of the extension itself, no network. */
 export const wordsIn = ({ i18n, runtime }: BrowserWords, { language }: { language?: string }) =>
   wordsFor(bestLanguage([language, i18n.getUILanguage()]), async (of) =>
     (await fetch(runtime.getURL(`/words/${of}.json`))).json(),

@@ -3,17 +3,17 @@ import type { ProductKind } from '../../core/product/product.ts';
 import type { ReadAs } from '../../core/reading/reading.ts';
 import type { Change } from '../../store/remembered.ts';
 import type { Decided, Knowing, Met } from '../knowing.ts';
-import { type Pin, pin, unpin } from './pins.ts';
+import { type Pin, pinProduct, unpin } from './pins.ts';
 import { correctKind, keepProduct, mergeInto, removeProduct } from './products.ts';
 import { type Adding, addToRoutine, fillStep } from './routines.ts';
 import { listIsHere, notAList, pauseSite, resumeSite, unlearnSite } from './sites.ts';
 
 /**
- * Everything a reader can ask to be done, as plain data: it travels in a message and is decided in the writer's
+ * Everything a user can ask to be done, as plain data: it travels in a message and is decided in the writer's
  * turn, by what is remembered then. Ids of what may be new come along, so that asking twice does it once.
  */
 export type Act =
-  /** `as` is the product it is, where the reader said so; `picture` a small one of its page, as a data URL. */
+  /** `as` is the product it is, where the user said so; `picture` a small one of its page, as a data URL. */
   | { act: 'keep'; met: Met; id: string; owned?: boolean; as?: string; picture?: string }
   | { act: 'remove'; product: string }
   | { act: 'merge'; kept: string; other: string }
@@ -48,7 +48,7 @@ export function decide(act: Act, deciding: Deciding): Decided {
     case 'fill-step':
       return fillStep(remembered, { ...act, product: act.product });
     case 'pin':
-      return pin(remembered, act.pin);
+      return pinProduct(remembered, act.pin);
     case 'unpin':
       return unpin(remembered, act.pin);
     case 'pause':
@@ -68,7 +68,7 @@ export function decide(act: Act, deciding: Deciding): Decided {
   }
 }
 
-/** A name is read as one of the dictionary, as what the reader says it is, or (empty) as printed; null takes that back. */
+/** A name is read as one of the dictionary, as what the user says it is, or (empty) as printed; null takes that back. */
 function readAs(printed: string, name: ReadAs[string] | null): Decided {
   const changes: Change[] = [{ do: 'read-as', printed, name }];
   if (name === null) return { changes, say: { key: 'panel.read-as.dropped', values: { printed } } };

@@ -6,12 +6,12 @@ import type { Decided } from '../knowing.ts';
 import { wishFor } from './wishes.ts';
 
 /** What a wash day spoke for: a routine or head as it shall be, a thing to look for, or nothing. */
-export type Answered = { routine: Routine } | { head: Head } | { wish: Wish } | 'left';
+export type LessonAnswer = { routine: Routine } | { head: Head } | { wish: Wish } | 'left';
 
 const words = { routine: 'log.learn.done', head: 'log.learn.done-head', wish: 'routine.wish.kept' };
 
 /** Does what a wash day spoke for, or leaves it; either way the day is not asked again. One change, one undo. */
-export function answerLesson(remembered: Remembered, entry: LogEntry, answer: Answered): Decided {
+export function answerLesson(remembered: Remembered, entry: LogEntry, answer: LessonAnswer): Decided {
   const day: Change = {
     do: 'put',
     thing: 'log',

@@ -4,7 +4,7 @@ import { knownProduct } from '../judge/met-product.ts';
 import type { Act } from './acts.ts';
 
 /**
- * Where the act keeps a product that the tab's own page shows, that has no picture yet, and the reader wants
+ * Where the act keeps a product that the tab's own page shows, that has no picture yet, and the user wants
  * pictures: the address of the picture by the page's word, if it has one; of a product on a shelf, its own address.
  * @param card address of the product's page, where the tab shows it on a shelf
  */

@@ -62,7 +62,7 @@ export const pinnedProducts = ({
 const set = (pinned: Pin[]): Decided['changes'] => [{ do: 'set', settings: { pinned } }];
 
 /** Pins one more product at the end, by its id where it is kept; the oldest of five goes. */
-export function pin(remembered: Remembered, what: Pin): Decided {
+export function pinProduct(remembered: Remembered, what: Pin): Decided {
   const { pinned = [] } = remembered.settings;
   const kept = 'met' in what ? findSame(remembered.products, what.met) : undefined;
   const wanted = kept ? pinOf(kept.id) : what;

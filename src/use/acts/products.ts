@@ -39,7 +39,7 @@ export function keepProduct(
 ): Decided & { product: Product; taken: Change[] } {
   const { facts } = knownProduct(remembered, met);
   const kept = keepMet(remembered.products, { facts, text: met.text, now }, id, owned, as);
-  const { product, taken } = withPicture(kept.product, met.photo, picture, now);
+  const { product, taken } = withPhotoOrPicture(kept.product, met.photo, picture, now);
   return {
     product,
     taken,
@@ -51,8 +51,13 @@ export function keepProduct(
   };
 }
 
-/** A product with the photo its reader wishes to keep, else with its picture; one that has a picture keeps it. */
-function withPicture(product: Product, photo: string | undefined, small: string | undefined, now: string) {
+/** A product with the photo its user wishes to keep, else with its picture; one that has a picture keeps it. */
+function withPhotoOrPicture(
+  product: Product,
+  photo: string | undefined,
+  small: string | undefined,
+  now: string,
+) {
   const data = photo ?? (product.picture ? undefined : small);
   if (!data) return { product, taken: [] };
   const key = `${product.id} ${now}`;
@@ -71,7 +76,7 @@ export function dropPicture(product: Product): Decided {
   return { changes: [{ do: 'put', thing: 'products', value }, ...pictureGone(product)] };
 }
 
-/** The reader's word on what kind a product is: kept with it, or with its page where it is not kept. */
+/** The user's word on what kind a product is: kept with it, or with its page where it is not kept. */
 export function correctKind(remembered: Remembered, met: Met, kind: ProductKind | undefined): Decided {
   const { kept } = knownProduct(remembered, met);
   if (!kept) return { changes: kindOnPage(remembered, met, kind) };

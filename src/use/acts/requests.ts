@@ -65,7 +65,7 @@ const said = z.object({
 });
 
 const longestPhoto = 2_000_000; // letters
-/** What is to be kept, with a photo of its label where the reader wishes it. */
+/** What is to be kept, with a photo of its label where the user wishes it. */
 const kept = z.extend(met, { photo: z.exactOptional(photo.check(z.maxLength(longestPhoto))) });
 
 const stamp = z.exactOptional(id);

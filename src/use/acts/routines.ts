@@ -64,7 +64,7 @@ export type Adding = {
   picture?: string;
 };
 
-/** Keeps a product that was met and puts it into a routine: the reader's word on its kind is kept with it. */
+/** Keeps a product that was met and puts it into a routine: the user's word on its kind is kept with it. */
 export function addToRoutine(
   { remembered, practice }: Pick<Knowing, 'remembered' | 'practice'>,
   { met, kind, how = 'fill', routine, ids, picture }: Adding,

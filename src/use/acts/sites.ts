@@ -60,7 +60,7 @@ export const listIsHere = (remembered: Remembered, url: string, selector: string
   })),
 });
 
-/** What the reader taught of a site is forgotten; whether it is paused stays. */
+/** What the user taught of a site is forgotten; whether it is paused stays. */
 export const unlearnSite = (remembered: Remembered, url: string): Decided => ({
   changes: changed(remembered, url, () => ({ notLists: [], listsAt: [], kinds: [] })),
   say: { key: 'settings.sites.unlearnt', values: { host: hostOf(url) } },
@@ -72,7 +72,7 @@ const isOf =
   ({ page, name }: { page: string; name: string }): boolean =>
     page === pageAddress(facts.url) && name === nameWithoutMaker(facts);
 
-/** The kind that the reader gave a product of a page, where they did. */
+/** The kind that the user gave a product of a page, where they did. */
 export function correctedKind(
   { sites }: Pick<Remembered, 'sites'>,
   facts: ProductFacts,
@@ -81,7 +81,7 @@ export function correctedKind(
   return site?.kinds?.find(isOf(facts))?.kind;
 }
 
-/** The kind of a product of a page that is not kept; undefined takes the reader's word back. */
+/** The kind of a product of a page that is not kept; undefined takes the user's word back. */
 export function kindOnPage(remembered: Remembered, { facts }: Met, kind: ProductKind | undefined): Change[] {
   const page = pageAddress(facts.url);
   if (page === undefined || facts.url === undefined) return [];

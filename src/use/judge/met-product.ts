@@ -22,7 +22,7 @@ export const factsAround = (
   { elsewhere }: { elsewhere?: true | undefined },
 ): ProductFacts => (elsewhere ? { ...facts, goods: 'not-hair' } : facts);
 
-/** By its page it is for another place than hair, and the reader has not said what it is: it is read, not judged. */
+/** By its page it is for another place than hair, and the user has not said what it is: it is read, not judged. */
 export const isNotForHair = ({ kept, kind, facts }: KnownProduct): boolean =>
   kept ? isKeptForElsewhere(kept) : !kind && facts.goods === 'not-hair';
 
@@ -30,7 +30,7 @@ export const isNotForHair = ({ kept, kind, facts }: KnownProduct): boolean =>
 export const isKeptForElsewhere = ({ kind, goods }: Pick<Product, 'kind' | 'goods'>): boolean =>
   !kind && goods === 'not-hair';
 
-/** What the program knows of a product that was met, the reader's own word before the page's. */
+/** What the program knows of a product that was met, the user's own word before the page's. */
 export type KnownProduct = {
   /** The product kept that this one is. */
   kept: Product | undefined;

@@ -25,10 +25,10 @@ export type ReadList = {
   brings?: Brings;
 };
 
-/** The reader pointed at this text: it is read as a list whatever its names. */
+/** The user pointed at this text: it is read as a list whatever its names. */
 const pointedAt = ['selection', 'chosen'];
 
-/** Whether anything may be read on this page, by the reader's own word. */
+/** Whether anything may be read on this page, by the user's own word. */
 export const mayRead = ({ remembered: { sites } }: Pick<Knowing, 'remembered'>, url: string): boolean =>
   !siteOf(sites, url)?.paused;
 

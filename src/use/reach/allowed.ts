@@ -1,6 +1,6 @@
 const everything = ['https://*/*', '<all_urls>', '*://*/*'];
 
-/** What match patterns that the reader granted come to: all sites, and single origins. */
+/** What match patterns that the user granted come to: all sites, and single origins. */
 export const allowedBy = (patterns: readonly string[]): { everywhere: boolean; origins: string[] } => ({
   everywhere: patterns.some((pattern) => everything.includes(pattern)),
   origins: patterns

@@ -7,7 +7,7 @@ import { filesFor, scriptIds as ids, isTaught, scriptsFor, whereStanding } from 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;
 
 /**
- * Where pages are read: one content script, registered for the origins the reader granted, on sites that were
+ * Where pages are read: one content script, registered for the origins the user granted, on sites that were
  * taught something with a word to ask for it first, and put into the open tabs that have none yet.
  */
 export function createReach(browser: Browser, sites: () => Promise<readonly Site[]>) {

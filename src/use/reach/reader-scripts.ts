@@ -37,7 +37,7 @@ export type ReaderScript = {
 /**
  * The content scripts that should stand.
  *
- * @param granted match patterns that the reader of pages may read
+ * @param granted match patterns of pages that may be read
  * @param sites what is remembered of sites
  */
 export function scriptsFor(granted: string[], sites: readonly Site[]): ReaderScript[] {

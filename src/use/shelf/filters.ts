@@ -15,12 +15,12 @@ export type Filtered = {
   kind: ProductKind | undefined;
   /** It is one of the things looked for. */
   granted: boolean;
-  /** 100 ml or g of it cost less than the reader's limit, in its currency. */
+  /** 100 ml or g of it cost less than the user's limit, in its currency. */
   cheap: boolean;
 };
 
 const enough: ReadonlySet<Amount | 'unknown'> = new Set(['some', 'a-lot']);
-const answerFor = ({ checks }: Filtered, about: Check['about']) =>
+const worstAbout = ({ checks }: Filtered, about: Check['about']) =>
   checks.find((check) => check.about === about)?.answer;
 
 /** What a shelf can be looked through by, in the order it is offered. */
@@ -32,8 +32,8 @@ export const shelfFilters: Record<string, (product: Filtered) => boolean> = {
   'some-moisture': ({ moisture }) => enough.has(moisture),
   wish: ({ granted }) => granted,
   price: ({ cheap }) => cheap,
-  suits: (product) => answerFor(product, 'head') === 'suits',
-  'fits-day': (product) => answerFor(product, 'routine') === 'suits',
+  suits: (product) => worstAbout(product, 'head') === 'suits',
+  'fits-day': (product) => worstAbout(product, 'routine') === 'suits',
   'nothing-avoided': ({ checks }) =>
     checks.some(
       ({ about, findings }) =>

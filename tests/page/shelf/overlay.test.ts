@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { ShelfMark } from '../../../src/contract/shelf.ts';
-import type { Card } from '../../../src/page/shelf/cards.ts';
+import type { ShelfCard } from '../../../src/page/shelf/cards.ts';
 import { createOverlay } from '../../../src/page/shelf/overlay.ts';
 
 const box = { left: 10, top: 10, right: 110, bottom: 110, width: 100, height: 100 } as DOMRect;
@@ -11,14 +11,14 @@ let overlay: ReturnType<typeof createOverlay>;
 let isOpen = false;
 
 /** A card of the page with its picture. */
-function cardOf(address: string): Card {
+function cardOf(address: string): ShelfCard {
   const element = document.createElement('article');
   element.innerHTML = `<a href="${address}"><img alt=""></a>`;
   const [link, picture] = [element.querySelector('a')!, element.querySelector('img')!];
   element.getBoundingClientRect = () => box;
   picture.getBoundingClientRect = () => box;
   document.body.append(element);
-  return { element, link, href: address, picture, address, name: address } as Card;
+  return { element, link, href: address, picture, address, name: address } as ShelfCard;
 }
 const markOf = (address: string): ShelfMark => ({
   address,

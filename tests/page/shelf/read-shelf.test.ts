@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { shelfFacts } from '../../../dictionary/shelf.ts';
-import { createShelfReading, type Progress, type ShelfLine } from '../../../src/page/shelf/read-shelf.ts';
+import { createShelfReading, type Progress, type ShelfNetwork } from '../../../src/page/shelf/read-shelf.ts';
 
 // The rules of asking: RFC 9309 (robots.txt), RFC 9110 10.2.3 (Retry-After); the numbers are dictionary/shelf.json.
 
@@ -25,7 +25,7 @@ function shop(
   const sleepers: { at: number; done: () => void }[] = [];
   let atOnce = 0;
   let most = 0;
-  const line: ShelfLine = {
+  const network: ShelfNetwork = {
     online: () => true,
     now: () => now,
     // the clock jumps to whoever waits shortest, one at a time
@@ -66,7 +66,7 @@ function shop(
       });
     }) as typeof fetch,
   };
-  const reading = createShelfReading(origin, manners, line, (progress) => told.push(progress));
+  const reading = createShelfReading(origin, manners, network, (progress) => told.push(progress));
   return {
     reading,
     asked,
@@ -76,7 +76,7 @@ function shop(
     setNow: (to: number) => {
       now = to;
     },
-    line,
+    network,
   };
 }
 const products = (n: number) => Array.from({ length: n }, (_, i) => `${origin}/products/${i}`);
@@ -102,9 +102,9 @@ describe('manners', () => {
 
   it('keeps its distance from a request that began late', async () => {
     const made = shop({});
-    const { wait, now } = made.line;
+    const { wait, now } = made.network;
     let n = 0;
-    made.line.wait = async (ms, signal) => {
+    made.network.wait = async (ms, signal) => {
       await wait(ms, signal);
       if (ms > 0 && n++ % 2 === 0) made.setNow(now() + 300); // a timer of a busy machine
     };
@@ -141,7 +141,7 @@ describe('manners', () => {
   });
 
   it.each([429, 503])('stops at %i and waits as long as the shop says', async (status) => {
-    const { reading, asked, last, setNow, line } = shop({
+    const { reading, asked, last, setNow, network } = shop({
       '/products/3': { status, headers: { 'retry-after': '120' } },
     });
     await reading.press(products(20));
@@ -150,7 +150,7 @@ describe('manners', () => {
     expect(last().ended).toMatchObject({ why: 'shop-busy' });
     await reading.press(products(20));
     expect(asked).toHaveLength(before);
-    setNow(line.now() + 121_000);
+    setNow(network.now() + 121_000);
     await reading.press(products(20));
     expect(asked.length).toBeGreaterThan(before);
     expect(asked.filter(({ path }) => path === '/products/0')).toHaveLength(1);
@@ -229,24 +229,24 @@ describe('what goes wrong ends in a clear state', () => {
   });
 
   it('off-line nothing is asked, and nothing is held against the shop', async () => {
-    const { reading, asked, last, line } = shop({});
-    line.online = () => false;
+    const { reading, asked, last, network } = shop({});
+    network.online = () => false;
     await reading.press(products(2));
     expect(asked).toEqual([]);
     expect(last()).toMatchObject({ read: [], ended: { why: 'offline' } });
-    line.online = () => true;
+    network.online = () => true;
     await reading.press(products(2));
     expect(last().read).toHaveLength(2);
   });
 
   it('the line going midway ends the press; what came stays, and the next press goes on', async () => {
-    const { reading, asked, last, line } = shop({});
-    line.online = () => asked.length < 6;
+    const { reading, asked, last, network } = shop({});
+    network.online = () => asked.length < 6;
     await reading.press(products(20));
     expect(last().ended).toEqual({ why: 'offline' });
     expect(last().read).toHaveLength(5);
     expect(asked).toHaveLength(6);
-    line.online = () => true;
+    network.online = () => true;
     await reading.press(products(20));
     expect(last().read).toHaveLength(20);
     expect(new Set(asked.map(({ path }) => path)).size).toBe(asked.length);

@@ -7,13 +7,13 @@ import { createWords, wordsOf } from './near-words.ts';
  * so *stearyl* is never taken for *isopropyl*: both are words of their own. Numbers and short words are exact.
  * Built on first use.
  */
-export function createClose(names: () => readonly Name[]) {
+export function createClose(names: () => readonly SpelledName[]) {
   const built = once(() => index(names()));
   return (normal: string, most: number): string[] => closeNames(normal, most, built());
 }
 
 /** `normal` is what is compared, `name` what is offered: the INCI name. */
-export type Name = { normal: string; name: string };
+export type SpelledName = { normal: string; name: string };
 
 const shortest = 4; // letters: shorter words are exact only (PEG, PPG, MEA, HCl …)
 const longestQuery = 120; // letters
@@ -22,7 +22,7 @@ const shortList = 24; // names that Fuse may rank
 /** Every number of a name, in its order: PEG-12 is never PEG-19. */
 const digitsOf = (words: string[]) => words.join(' ').match(/\d+/g)?.join(' ') ?? '';
 
-function index(names: readonly Name[]) {
+function index(names: readonly SpelledName[]) {
   const words: string[] = [];
   const idOf = new Map<string, number>();
   const namesWith: number[][] = [];

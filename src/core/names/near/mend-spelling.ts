@@ -3,7 +3,7 @@ import { endsOtherwise } from './close-spellings.ts';
 import { distance, type Words } from './near-words.ts';
 
 /** One way to read a word that is none: what it would be, and how many letters were off; a rival is too far off. */
-type Choice = { text: string; off: number; rival?: boolean };
+type WordChoice = { text: string; off: number; rival?: boolean };
 export type Respelled<T> = { name: string; off: number; rival: boolean; is: T };
 
 const longest = 120; // letters of a name that is mended
@@ -26,7 +26,7 @@ export function respelled<T>(
   const tokens = joined(normal.match(/[a-z0-9]+|[^a-z0-9]+/g) ?? [], words);
   const count = tokens.filter((token) => /[a-z]{2}/.test(token)).length;
   let doubtful = 0;
-  const choices = tokens.map((token): Choice[] => {
+  const choices = tokens.map((token): WordChoice[] => {
     if (isCutShort(token, words)) {
       doubtful++;
       return [{ text: `${token}e`, off: 1 }];
@@ -59,7 +59,7 @@ const isCutShort = (token: string, words: Words) =>
 const allowedOff = (word: string) => (word.length >= 9 ? 2 : 1);
 
 /** A name of one word has nothing beside it that bears it out, and everyday words lie near: more is asked of it. */
-function choicesAlone(token: string, words: Words): Choice[] {
+function choicesAlone(token: string, words: Words): WordChoice[] {
   if (token.length < shortestAlone) return [];
   return choicesFor(token, words).map((choice) => ({
     ...choice,
@@ -70,12 +70,12 @@ function choicesAlone(token: string, words: Words): Choice[] {
   }));
 }
 
-function choicesFor(token: string, words: Words): Choice[] {
+function choicesFor(token: string, words: Words): WordChoice[] {
   // A chemical word the dictionary lacks is another substance, not a misprint.
   if (isChemicalWord(token)) return [];
   const once = undoubled(token).filter((word) => words.has(word));
   if (once.length === 1) return [{ text: once[0]!, off: 1 }];
-  const found = new Map<string, Choice>([[token, { text: token, off: 0, rival: true }]]);
+  const found = new Map<string, WordChoice>([[token, { text: token, off: 0, rival: true }]]);
   const add = (text: string, off: number, rival = false) => {
     const kept = found.get(text);
     if (!kept || (kept.rival && !rival)) found.set(text, { text, off, rival });
@@ -95,7 +95,7 @@ function choicesFor(token: string, words: Words): Choice[] {
 }
 
 /** Without the words that labels alone print, where a word of INCI names a letter or two from them is as near. */
-const withoutVariants = (choices: Choice[], token: string, words: Words) =>
+const withoutVariants = (choices: WordChoice[], token: string, words: Words) =>
   choices.filter(
     ({ text, off }) =>
       text === token ||
@@ -195,7 +195,7 @@ function joined(tokens: string[], words: Words): string[] {
 }
 
 /** Every text the choices make, fewest letters off first within each word. */
-function* combined(choices: Choice[][], at = 0): Generator<Choice> {
+function* combined(choices: WordChoice[][], at = 0): Generator<WordChoice> {
   if (at === choices.length) yield { text: '', off: 0 };
   else
     for (const rest of combined(choices, at + 1))

@@ -3,7 +3,7 @@ import type { Found, WithFact } from '../lookup.ts';
 import { wholeForms } from '../name-forms.ts';
 import { normalName } from '../normal-form.ts';
 import { once, onceEach } from '../once-each.ts';
-import type { Name } from './close-spellings.ts';
+import type { SpelledName } from './close-spellings.ts';
 import { respelled } from './mend-spelling.ts';
 import { createWords, type Words, wordsOf } from './near-words.ts';
 
@@ -13,7 +13,7 @@ const mostOff = 3; // letters of a whole name
 
 /** Mends unknown names, with the words of the dictionary gathered on first use. */
 export function createMend(
-  names: () => readonly Name[],
+  names: () => readonly SpelledName[],
   patterns: readonly Pattern[],
   named: (normal: string) => WithFact | undefined,
 ) {
@@ -95,13 +95,13 @@ function isUsual(mended: string, printed: string, words: Words): boolean {
 }
 
 /** The words of INCI names and of the examples of the grammar. */
-function* ownWords(names: readonly Name[], patterns: readonly Pattern[]): Generator<string[]> {
+function* ownWords(names: readonly SpelledName[], patterns: readonly Pattern[]): Generator<string[]> {
   for (const { normal, name } of names) if (normal === normalName(name)) yield wordsOf(normal);
   for (const { examples } of patterns) for (const example of examples) yield wordsOf(normalName(example));
 }
 
 /** The words of every name, alias, and example; and each word of a rule of the grammar, alone. */
-function* wordsIn(names: readonly Name[], patterns: readonly Pattern[]): Generator<string[]> {
+function* wordsIn(names: readonly SpelledName[], patterns: readonly Pattern[]): Generator<string[]> {
   for (const { normal } of names) yield wordsOf(normal);
   for (const { match, examples } of patterns) {
     for (const example of examples) yield wordsOf(normalName(example));

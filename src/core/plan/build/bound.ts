@@ -4,11 +4,11 @@ import { type Cost, type Weight, weightsOf } from './cost.ts';
 import type { PlanPractice } from './plan-practice.ts';
 
 /** One option of a slot: a product that does the step, or nothing there. */
-export type Option = BuildChoice | undefined;
+export type SlotOption = BuildChoice | undefined;
 
 /** A day whose first slots are settled, and the least it costs, whatever is taken at the others. */
-export type Begun = {
-  taken: readonly Option[];
+export type DayBegun = {
+  taken: readonly SlotOption[];
   least: number;
   /** What the steps cost by themselves, and what each weight saw of them. */
   sure: number;
@@ -16,7 +16,7 @@ export type Begun = {
 };
 
 /** A day's steps in their usual order. */
-export function stepsOf(taken: readonly Option[], { practice }: Pick<Day, 'practice'>): DayStep[] {
+export function stepsOf(taken: readonly SlotOption[], { practice }: Pick<Day, 'practice'>): DayStep[] {
   const { order } = practice.washDay.kinds;
   return taken
     .flatMap((option) => option?.step ?? [])
@@ -30,11 +30,11 @@ export function stepsOf(taken: readonly Option[], { practice }: Pick<Day, 'pract
  * kept, as it sees nothing else.
  */
 export function beginnings(
-  slots: readonly (readonly Option[])[],
+  slots: readonly (readonly SlotOption[])[],
   empty: Day,
   plan: PlanPractice,
   stepsAtMost = Number.POSITIVE_INFINITY,
-): { root: Begun; settle: (begun: Begun, option: Option) => Begun } {
+): { root: DayBegun; settle: (begun: DayBegun, option: SlotOption) => DayBegun } {
   const weights = weightsOf(plan).map((weight) => looking(weight, slots, empty));
   const after = [...slots, []].map((_, at) =>
     slots
@@ -42,7 +42,7 @@ export function beginnings(
       .map((options) => Math.min(...options.map((option) => option?.cost ?? 0)))
       .toSorted((a, b) => a - b),
   );
-  const bounded = (begun: Omit<Begun, 'least'>): Begun => {
+  const bounded = (begun: Omit<DayBegun, 'least'>): DayBegun => {
     const settled = begun.taken.length;
     const taken = begun.taken.reduce((n, option) => (option ? n + 1 : n), 0);
     const rest = after[settled]!.slice(0, Math.max(0, stepsAtMost - taken));
@@ -64,7 +64,7 @@ export function beginnings(
 }
 
 /** A weight with a letter for each look at each slot, and what it can say after so many slots are settled. */
-function looking(weight: Weight, slots: readonly (readonly Option[])[], empty: Day) {
+function looking(weight: Weight, slots: readonly (readonly SlotOption[])[], empty: Day) {
   const looks = slots.map((options) =>
     options.map((option) => (option ? weight.sees(option.step, empty) : '')),
   );
@@ -76,7 +76,7 @@ function looking(weight: Weight, slots: readonly (readonly Option[])[], empty: D
     return later.length === 0 ? 'now' : later.some(weight.softens) ? 'open' : 'least';
   });
   const known = new Map<string, string>([]);
-  const letters = new Map<Option, string>();
+  const letters = new Map<SlotOption, string>();
   for (const [slot, options] of slots.entries())
     for (const [at, option] of options.entries()) {
       const look = looks[slot]![at]!;
@@ -88,7 +88,7 @@ function looking(weight: Weight, slots: readonly (readonly Option[])[], empty: D
   return {
     states,
     letters,
-    cost(row: string, taken: readonly Option[]): Cost {
+    cost(row: string, taken: readonly SlotOption[]): Cost {
       let cost = costs.get(row);
       if (!cost) {
         cost = weight.cost({ ...empty, steps: stepsOf(taken, empty) });

@@ -7,8 +7,8 @@ import type { Day } from '../../wash-day/rules/day.ts';
 import { proposable } from '../medicated.ts';
 import type { Candidate } from '../suggest.ts';
 import type { Wish } from '../wish.ts';
-import { type Begun, beginnings, stepsOf } from './bound.ts';
-import { type Best, type Carrier, carrierOf, carriersOver, limits } from './carrier.ts';
+import { beginnings, type DayBegun, stepsOf } from './bound.ts';
+import { type Best, type Carrier, carrierOf, carriersOver, costLimits } from './carrier.ts';
 import { type BuildChoice, choicesFor, type LeftOut } from './choices.ts';
 import { costOfDay } from './cost.ts';
 import { takingTurns } from './in-turns.ts';
@@ -46,7 +46,7 @@ export type Built = { plans: BuiltPlan[]; tried: number };
 /** A search that is still going on: how much of all days is behind (0 … 1), and what it would answer now. */
 export type Building = { share: number; soFar(): Built };
 
-type Found = { day: Day; cost: number };
+type DayFound = { day: Day; cost: number };
 
 /** `building`, to its end. */
 export const buildDay = (input: BuildInput): Built => atOnce(building(input));
@@ -76,16 +76,16 @@ export function* building(input: BuildInput): Generator<Building, Built> {
   let tried = 0;
   let proven = 0;
   const answer = (): Built => ({ plans: plansOf(best, proven, choices, leftOut, input), tried });
-  const next = (begun: Begun) =>
+  const next = (begun: DayBegun) =>
     (slots[begun.taken.length] ?? []).flatMap((option) => {
       tried++;
       const on = settle(begun, option);
       const steps = option ? on.taken.flatMap((each) => each?.step ?? []) : [];
       return keeps(steps, pins, plan, empty.washEvery) ? on : [];
     });
-  for (const [round, limit] of limits.entries()) {
+  for (const [round, limit] of costLimits.entries()) {
     const from = tried;
-    const follow = ({ taken, least }: Begun) =>
+    const follow = ({ taken, least }: DayBegun) =>
       least < limit(best, plan) && carriers(taken).some((carrier) => least < costWith(carrier));
     for (const { way, share } of branches(root, next, follow)) {
       if (way.taken.length === slots.length) {
@@ -95,7 +95,7 @@ export function* building(input: BuildInput): Generator<Building, Built> {
       }
       const spent = (tried - from) / plan.patience;
       if (spent > 1) return answer();
-      yield { share: (round + Math.max(share, spent)) / limits.length, soFar: answer };
+      yield { share: (round + Math.max(share, spent)) / costLimits.length, soFar: answer };
     }
     proven++;
   }
@@ -130,7 +130,7 @@ function turnsOf(
   choices: Map<ProductKind, BuildChoice[]>,
   pins: BuildPins,
   plan: PlanPractice,
-): Found | undefined {
+): DayFound | undefined {
   const found = [...best].flatMap(([carrier, { day, cost }]) => {
     const whole = costOfDay(day, plan);
     return takingTurns(day, choices, new Set(pins.stays))
@@ -141,7 +141,7 @@ function turnsOf(
   return found.toSorted((a, b) => a.cost - b.cost)[0];
 }
 
-function planOf({ day, cost }: Found, proven: boolean, input: BuildInput, unfit: LeftOut[]): BuiltPlan {
+function planOf({ day, cost }: DayFound, proven: boolean, input: BuildInput, unfit: LeftOut[]): BuiltPlan {
   const { plan } = input.practice;
   const findings = findingsOf(day);
   const used = new Set(day.steps.map(({ product }) => product));

@@ -1,6 +1,6 @@
 import type { ProductKind } from '../../product/product.ts';
 import type { Day, DayStep } from '../../wash-day/rules/day.ts';
-import type { Option } from './bound.ts';
+import type { SlotOption } from './bound.ts';
 import type { PlanPractice } from './plan-practice.ts';
 
 /** Which step carries the protein, if any does. */
@@ -18,8 +18,10 @@ export function carrierOf({ steps }: Pick<Day, 'steps'>): Carrier {
 }
 
 /** Which steps may come to carry the protein of a day whose first slots are settled. */
-export function carriersOver(slots: readonly (readonly Option[])[]): (taken: readonly Option[]) => Carrier[] {
-  const carrying = (options: readonly Option[]): DayStep[] =>
+export function carriersOver(
+  slots: readonly (readonly SlotOption[])[],
+): (taken: readonly SlotOption[]) => Carrier[] {
+  const carrying = (options: readonly SlotOption[]): DayStep[] =>
     options.flatMap((option) => (option?.step.traits.protein === 'yes' ? option.step : []));
   const later = [...slots, []].map((_, at) => carrying(slots.slice(at).flat()));
   return (taken) => {
@@ -31,7 +33,7 @@ export function carriersOver(slots: readonly (readonly Option[])[]): (taken: rea
 }
 
 /** From which cost on a day would not be the best; and would be none of the plans that are offered. */
-export const limits: ((best: Best, plan: PlanPractice) => number)[] = [
+export const costLimits: ((best: Best, plan: PlanPractice) => number)[] = [
   (best) => Math.min(...[...best.values()].map(({ cost }) => cost)),
   (best, { plans, costs }) => {
     const [first = Number.POSITIVE_INFINITY, ...others] = [...best.values()]

@@ -2,7 +2,7 @@ import type { ProductKind } from '../../product/product.ts';
 import type { Step } from '../../wash-day/routine.ts';
 import { washesBetween } from '../../wash-day/rules/cadence.ts';
 import type { Day, DayStep } from '../../wash-day/rules/day.ts';
-import type { Option } from './bound.ts';
+import type { SlotOption } from './bound.ts';
 import type { BuildChoice } from './choices.ts';
 import { onOneDay } from './in-turns.ts';
 import type { PlanPractice } from './plan-practice.ts';
@@ -48,7 +48,7 @@ export function slotsOf(
   choices: Map<ProductKind, BuildChoice[]>,
   pins: BuildPins,
   { practice }: Day,
-): Option[][] {
+): SlotOption[][] {
   const stays = new Set(pins.stays);
   return practice.washDay.kinds.order
     .filter((kind) => choices.has(kind) && !pins.without?.includes(kind))

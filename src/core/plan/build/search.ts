@@ -1,15 +1,15 @@
 /** A way that has begun: no way to go on with it costs less than `least`. */
-export type Begun = { least: number };
+export type Branch = { least: number };
 
 /** A way that was worth following, and how much of all ways is behind: looked at, or ruled out (0 … 1). */
-export type Looked<W extends Begun> = { way: W; share: number };
+export type Looked<W extends Branch> = { way: W; share: number };
 
 /**
  * Goes through all ways, the most promising first, and leaves out what cannot be worth it: `next` takes one step on
  * in every way that is allowed (none: the way is whole, or leads nowhere), `follow` says whether a way may still be
  * worth it, by what was found up to then. Exact: what is left out costs no less than its bound.
  */
-export function* branches<W extends Begun>(
+export function* branches<W extends Branch>(
   root: W,
   next: (way: W) => W[],
   follow: (way: W) => boolean,

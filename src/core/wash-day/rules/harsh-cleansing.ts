@@ -18,7 +18,7 @@ export const harshCleansing: Rule = {
   ask(day) {
     const asked = filledSteps(day)
       .filter((step) => isKind(day, 'cleansing', step) && step.traits.wash && step.traits.read !== 'none')
-      .map((step) => ({ step, answer: answerOf(step, day) }));
+      .map((step) => ({ step, answer: cleansingAnswer(step, day) }));
     if (asked.length === 0) return [];
     const answer = answersByWeight.find((each) => asked.some((one) => one.answer === each))!;
     const deciding = asked.filter((one) => one.answer === answer).map(({ step }) => step);
@@ -52,7 +52,7 @@ function harshnessOf({ traits, cadence }: DayStep, { washEvery, practice }: Day)
   return (traits.wash?.harsh ?? 0) / often;
 }
 
-const answerOf = (step: DayStep, day: Day): Answer =>
+const cleansingAnswer = (step: DayStep, day: Day): Answer =>
   acrossHeads(day.hair.numbers, (hair) =>
     harshAnswer(
       { ...step.traits.wash!, harsh: harshnessOf(step, day) },

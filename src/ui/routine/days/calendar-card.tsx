@@ -16,7 +16,7 @@ import { turnWords } from './run-card.tsx';
 
 const exportedDays = 92;
 
-/** First day of the week where the reader lives: 1 Monday … 7 Sunday. */
+/** First day of the week where the user lives: 1 Monday … 7 Sunday. */
 function firstDay(lang: string): number {
   const locale = new Intl.Locale(lang) as Intl.Locale & {
     getWeekInfo?(): { firstDay: number };

@@ -10,7 +10,7 @@ const atMost = 2_000;
 
 const tell = (told: PlanTold<unknown>) => postMessage(told);
 
-/** Builds a day within the time a reader waits: what was found by then is answered, unproven. */
+/** Builds a day within the time a user waits: what was found by then is answered, unproven. */
 function build(input: BuildInput): Built {
   const from = performance.now();
   const run = building(input);

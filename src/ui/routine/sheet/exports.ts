@@ -8,7 +8,7 @@ import { bringsWords } from '../../describe/brings.ts';
 import type { World } from '../../world.ts';
 import { sheetOf } from './sheet-words.ts';
 
-/** File name from what the reader called it. */
+/** File name from what the user called it. */
 export const fileName = (name: string, ending: string) =>
   `${
     name

@@ -1,7 +1,7 @@
-import type { ShelfLine } from './read-shelf.ts';
+import type { ShelfNetwork } from './read-shelf.ts';
 
 /** The way to a shop as the browser gives it: its network, its clock, and waiting that a signal ends. */
-export const lineOf = (): Omit<ShelfLine, 'take'> => ({
+export const networkOfBrowser = (): Omit<ShelfNetwork, 'take'> => ({
   fetch: (address, init) => fetch(address, init),
   online: () => navigator.onLine,
   now: () => Date.now(),
