@@ -1,7 +1,7 @@
 // `npm run pictures`: the README's pictures, taken from the built extension in the invented shop.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { openShop } from '../browser/harness.ts';
+import { openShop, until } from '../browser/harness.ts';
 import { look, seed, tabOf } from '../browser/views.ts';
 import { root, run } from './steps.ts';
 
@@ -21,7 +21,21 @@ await page.waitForTimeout(3000);
 const unfold = page.getByRole('button', { name: 'Unfold' });
 if (await unfold.count()) await unfold.first().click();
 await page.mouse.move(20, 20);
-await page.waitForTimeout(2500); // until the strip has looked for a place
+// Open, and beside the list, not on it.
+await until(
+  () =>
+    page.evaluate(() => {
+      const strip = document.querySelector('[data-strandline]')!.shadowRoot!.querySelector('.strip.open');
+      const letters = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      while (letters.nextNode() && !letters.currentNode.textContent!.includes('Hydrolyzed Silk'));
+      const range = document.createRange();
+      range.selectNodeContents(letters.currentNode);
+      const [its, list] = [strip?.getBoundingClientRect(), range.getBoundingClientRect()];
+      return its && (its.bottom < list.top || its.top > list.bottom);
+    }),
+  (beside) => beside === true,
+);
+await page.waitForTimeout(300); // it has come to rest
 await page.screenshot({ path: join(folder, 'page.png') });
 const tab = await tabOf(shop, page);
 
