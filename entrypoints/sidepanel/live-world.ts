@@ -1,4 +1,5 @@
 import { type Ask, ask } from '../../src/contract/messages.ts';
+import type { Stamps } from '../../src/store/parts.ts';
 import { nothingRemembered } from '../../src/store/remembered.ts';
 import { createDoing } from '../../src/ui/panel/doing.ts';
 import { createGoing, firstPlace } from '../../src/ui/panel/going.ts';
@@ -6,6 +7,7 @@ import { onceATurn } from '../../src/ui/panel/once-a-turn.ts';
 import { type PanelState, stateAt } from '../../src/ui/panel/state.ts';
 import type { PlaceName } from '../../src/ui/world.ts';
 import { readingCache } from '../../src/use/reading/reading-cache.ts';
+import { early, takeEarly } from './early-answer.ts';
 import { followStore } from './follow-store.ts';
 import { followTab } from './follow-tab.ts';
 import { heldTab } from './tab-in-view.ts';
@@ -28,11 +30,13 @@ export function livePanel(
   const asked: Ask = (name, request) => ask(browser.runtime as never, name, request);
   const failed = () => doing.say(state.t('shell.no-background'));
   const reading = readingCache((texts) => asked('read', texts), drawSoon, failed);
-  const remembered = (has: Parameters<typeof asked<'remembered-parts'>>[1]) => asked('remembered-parts', has);
+  const isEarly = early.remembered !== undefined;
+  const remembered = (has: Stamps) => takeEarly() ?? asked('remembered-parts', has);
   const { recall } = followStore(browser, state, { remembered, failed, drawSoon });
   const doing = createDoing(state, asked, { drawSoon, recall });
   const { go, sent } = createGoing(state, doing, drawSoon);
   followTab(browser, state, held, { toTab: (name, tab) => asked(name, { tab }), sent, drawSoon });
   void recall();
+  if (isEarly) void recall(); // what changed before we listened
   return { dismiss: doing.dismiss };
 }

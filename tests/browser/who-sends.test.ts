@@ -194,11 +194,12 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('%s', (build) => {
     ).toEqual([]);
   });
 
-  it('in pages of shops, only the script of shelves can', () => {
+  it('in pages of shops, only the script of shelves can; nor can what the panel asks first', () => {
     const inPages = all.filter(({ name }) => /^(?:content-scripts\/)?[a-z]+\.js$/.test(name));
     expect(inPages.map(({ name }) => name).toSorted()).toEqual([
       'background.js',
       'content-scripts/reader.js',
+      'early.js',
       'painter.js',
       'picker.js',
       'shelf.js',

@@ -27,7 +27,12 @@ export const toViews = (parts: Parts): Answers => {
     },
     act: async ({ act, id, tab }) => acting.act(await withPicture(act, tab, parts), id),
     undo: ({ key }) => acting.undo(key),
-    'remembered-parts': async (has) => partsFor(await keeper.remembered(), has),
+    'remembered-parts': async (has) => {
+      const news = partsFor(await keeper.remembered(), has);
+      // Of a panel that opens: built while it draws, as it asks for readings next.
+      if (Object.keys(has).length === 0) setTimeout(() => readings.lookup);
+      return news;
+    },
     forget: () => forgetAll(parts),
     'read-tab': async ({ tab }) => {
       await reach.read(tab);
