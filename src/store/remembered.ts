@@ -20,7 +20,7 @@ export type Settings = {
   shelfTold?: boolean;
   /** Products keep a small picture of the page they are kept from; absent: they do. */
   pictures?: boolean;
-  /** Currency-free: the place last looked at in the panel. */
+  /** Written by earlier versions alone: the place last looked at in the panel. */
   place?: string;
   headInUse?: string;
   routineInUse?: string;

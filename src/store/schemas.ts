@@ -304,18 +304,19 @@ export const change = z.union([
 // The shapes of `core` and these schemas are one: a field added there and forgotten here does not compile.
 type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : never;
 type Flat<T> = T extends object ? { [K in keyof T]: Flat<T[K]> } : T;
-type Held<S extends z.ZodMiniType, T> = Same<Flat<z.infer<S>>, Flat<T>>;
-const _held: [
-  Held<typeof head, Head>,
-  Held<typeof product, Product>,
-  Held<typeof routine, Routine>,
-  Held<typeof logEntry, LogEntry>,
-  Held<typeof site, Site>,
-  Held<typeof settings, Settings>,
-  Held<typeof facts, ProductFacts>,
-  Held<typeof step, Step>,
-  Held<typeof cadence, Cadence>,
-  Held<typeof avoid, Avoid>,
-  Held<typeof stretchTest, StretchTest>,
+/** True where a schema and a type have one shape; no value fits else. */
+export type SameShape<S extends z.ZodMiniType, T> = Same<Flat<z.infer<S>>, Flat<T>>;
+const _same: [
+  SameShape<typeof head, Head>,
+  SameShape<typeof product, Product>,
+  SameShape<typeof routine, Routine>,
+  SameShape<typeof logEntry, LogEntry>,
+  SameShape<typeof site, Site>,
+  SameShape<typeof settings, Settings>,
+  SameShape<typeof facts, ProductFacts>,
+  SameShape<typeof step, Step>,
+  SameShape<typeof cadence, Cadence>,
+  SameShape<typeof avoid, Avoid>,
+  SameShape<typeof stretchTest, StretchTest>,
 ] = [true, true, true, true, true, true, true, true, true, true, true];
-void _held;
+void _same;

@@ -1,8 +1,18 @@
 import * as z from 'zod/mini';
 import type { MessageName, Messages } from '../../contract/messages.ts';
 import { endings, unreadReasons } from '../../contract/shelf.ts';
-import { productKinds } from '../../core/product/product.ts';
-import { change, met, photo, pin, readAs, schemaOf, smallPicture } from '../../store/schemas.ts';
+import {
+  change,
+  kind,
+  met,
+  photo,
+  pin,
+  readAs,
+  type SameShape,
+  schemaOf,
+  smallPicture,
+  use,
+} from '../../store/schemas.ts';
 
 /** Who asks: a script of ours in a page, or a page of the extension itself. */
 export type Asker = 'page' | 'view';
@@ -14,7 +24,6 @@ const letters = z.string().check(z.maxLength(3_000_000));
 const whole = z.int().check(z.nonnegative());
 const few = <T extends z.ZodMiniType>(of: T, most: number) => z.array(of).check(z.maxLength(most));
 const nothing = z.null();
-const use = z.enum(['rinse-off', 'leave-on']);
 
 const element = z.object({
   tag: word,
@@ -57,7 +66,6 @@ const clues = z.object({
   crumbs: letters,
 });
 
-const kind = z.enum(productKinds);
 const changes = few(change, 50_000);
 const said = z.object({
   key: word,
@@ -206,14 +214,12 @@ export const requests = {
 } satisfies { [N in MessageName]?: { from: Asker; shape: z.ZodMiniType } };
 
 // Shapes and types of messages are one: a field added there and forgotten here does not compile.
-type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : never;
-type Flat<T> = T extends object ? { [K in keyof T]: Flat<T[K]> } : T;
 // The keeper reads changes again, in its own words.
 type Doors = Omit<typeof requests, 'act'>;
-const _held: {
-  [N in keyof Doors]: Same<Flat<z.infer<Doors[N]['shape']>>, Flat<Messages[N]['request']>>;
+const _same: {
+  [N in keyof Doors]: SameShape<Doors[N]['shape'], Messages[N]['request']>;
 } = {} as { [N in keyof Doors]: true };
-void _held;
+void _same;
 
 /** The request as it may be answered; throws for anybody or anything else. */
 export function admitted<N extends MessageName>(
