@@ -127,6 +127,6 @@ function reads({ stream }: Page, names: Item[], { words }: Finder, about: string
   if (sorted || linked.length > 0 || words.elsewise.test(about)) return false;
   return (
     names.slice(0, 3).some(({ kind }) => kind === 'water') ||
-    (n >= fewestExplainedDry && (words.cosmetic.test(about) || sized.test(about)))
+    (n >= fewestExplainedDry && (words.cosmetic.test(about) || sized.test(about) || telling * 2 >= n))
   );
 }

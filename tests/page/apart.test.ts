@@ -4,7 +4,8 @@ import { drawnPages, silentPages } from './apart/make.ts';
 import { scoredPage } from './other/score.ts';
 
 // 52 shapes of shops and 28 kinds of pages without a list, written before anything of the finder was opened: then it
-// found 93 % of the seen half and 97 % of the half that is only ever counted.
+// found 93 % of the seen half and 97 % of the half that is only ever counted, and showed something on none of the seen
+// half's pages without a list and on 13 % of the other's.
 const count = 12;
 
 vi.setConfig({ testTimeout: 240_000 });
@@ -20,6 +21,11 @@ describe.each([
   });
 });
 
-it('shows nothing where the seen half holds no list', () => {
-  expect(silentPages('seen', count).flatMap((page) => scoredPage(document, page).texts)).toEqual([]);
+it.each([
+  ['seen', 0],
+  ['kept', 0.1],
+] as const)('shows something on at most so many pages of the %s half without a list: %s', (half, most) => {
+  const pages = silentPages(half, count);
+  const shown = pages.filter((page) => scoredPage(document, page).texts.length > 0);
+  expect(shown.length / pages.length).toBeLessThanOrEqual(most);
 });

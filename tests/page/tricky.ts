@@ -1046,4 +1046,40 @@ Parfum</pre>`,
       .join('')}</div>`,
     [],
   ],
+  [
+    'a cloud of words that readers look for',
+    `<h1>Kelp Shampoo</h1><div>${'Rice Water,Avocado Oil,Argan Oil,Shea Butter,Silk Protein,Keratin,Castor Oil,Panthenol'
+      .split(',')
+      .map((word) => `<a href="/t">${word}</a>`)
+      .join(' ')}</div>`,
+    [],
+  ],
+  [
+    'a recipe to stir, in percent',
+    '<h3>Ingredients</h3><ul><li>70 % water</li><li>8 % coconut oil</li><li>4 % cetyl alcohol</li><li>2 % BTMS</li><li>1 % lavender oil</li></ul>',
+    [],
+  ],
+  [
+    'a question that goes on with its answer',
+    '<p>What goes into it Aqua (Water), Glycerin, Poloxamer 338, Ethylhexylglycerin</p><p>Hvad er der i?: Water, Panthenol, Parfum</p>',
+    ['Aqua (Water), Glycerin, Poloxamer 338, Ethylhexylglycerin', 'Water, Panthenol, Parfum'],
+  ],
+  [
+    'a table of names and tasks without water, of a product that tells nothing',
+    `<h3>Componenti</h3><table>${[
+      'Behentrimonium Chloride',
+      'Disodium EDTA',
+      'Glycerin',
+      'Phenoxyethanol',
+      'Coumarin',
+      'Panthenol',
+      'Limonene',
+      'Parfum',
+    ]
+      .map((name) => `<tr><td>${name}</td><td>Solvente</td></tr>`)
+      .join('')}</table>`,
+    [
+      'Behentrimonium Chloride\nDisodium EDTA\nGlycerin\nPhenoxyethanol\nCoumarin\nPanthenol\nLimonene\nParfum',
+    ],
+  ],
 ];

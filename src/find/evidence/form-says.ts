@@ -1,4 +1,5 @@
 import type { Finder } from '../finder.ts';
+import { isSoft } from '../names/cut.ts';
 import { isNameKind } from '../names/kinds.ts';
 import type { Item, Stop } from '../names/step.ts';
 import type { Page } from '../text/lines.ts';
@@ -40,7 +41,7 @@ export function formSays(
     say('longList');
   if (!headed && areWholeLines(page, names))
     say(!stop && !lines && share(names) >= nothingElse ? 'nothingElse' : 'wholeLines');
-  if (inSentence(page, names, run, finder, headed)) say('inSentence');
+  if (inSentence(page, names, run, finder, headed ? (stop.to ?? 0) : 0)) say('inSentence');
   const told = names.filter(
     ({ kind, after }) => !isNameKind(kind) && (after === 'dash' || after === 'stop'),
   ).length;
@@ -48,6 +49,7 @@ export function formSays(
   if (inTitle(page, names)) say('inTitle');
   if (lines && alternates(names)) say('alternating');
   if (lines && !headed) say('oneALine');
+  if (!headed && isSoft(page.text.slice(names[0]!.from, names.at(-1)!.to))) say('onlyEdges');
   const sorted = names.map(({ name }) => name.replace(/[^\p{L}\p{N}]+/gu, ''));
   const back = sorted.filter((name, i) => i > 0 && sorted[i - 1]! > name).length;
   if (lines && n >= alphabeticalFrom && back <= n * outOfOrder) say('alphabetical');
@@ -56,8 +58,8 @@ export function formSays(
   return found;
 }
 
-/** "2 spoons …", "200 g …": an amount before a name, in any language. */
-const measure = /^(?:\d[\d.,/]*|[½¼¾⅓⅔])\s?\p{L}[\p{L}.]*\s+\p{L}/u;
+/** "2 spoons …", "200 g …", "5 % …": an amount before a name, in any language. */
+const measure = /^(?:\d[\d.,/]*|[½¼¾⅓⅔])\s?(?:\p{L}[\p{L}.]*|%)\s+\p{L}/u;
 
 /** One name a line, hardly two in one. */
 function inLines({ low }: Page, names: Item[]): boolean {
@@ -85,12 +87,12 @@ function inSentence(
   names: Item[],
   run: Item[],
   { words }: Finder,
-  headed: boolean,
+  headedTo: number,
 ): boolean {
   const [first, last] = [names[0]!, run.at(-1)!];
   const before = low
-    .slice(Math.max(lines[first.line]!.from, first.from - 120), first.from)
-    .replace(headed ? /^[\s\S]*[.:!?\])】\v]\s?/ : /^[\s\S]*[.:!?\])】]\s?/, '');
+    .slice(Math.max(lines[first.line]!.from, first.from - 120, headedTo), first.from)
+    .replace(/^[\s\S]*[.:!?\])】]\s?/, '');
   const after = low.slice(last.to, Math.min(lines[last.line]!.to, last.to + 60));
   const short = names.length < fewestUnheaded;
   return (

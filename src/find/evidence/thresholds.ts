@@ -40,6 +40,7 @@ export const formPoints = {
   explained: -2, // each unknown word behind a dash or a full stop: what a name does
   inTitle: -6, // names in a heading element are a title
   alternating: -8, // every second line is no name: a table of what names do
+  onlyEdges: -14, // tags, filters, a cloud of words: nothing but links or boxes parts the names
   oneALine: -3, // menus, filters and shelves without a heading print one name a line
   alphabetical: -8, // glossaries, menus; labels go by amount
   weighedOut: -8, // a recipe prints amounts before names

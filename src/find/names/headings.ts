@@ -97,12 +97,12 @@ function tailOf(
   const alone = short && (weak ? bare : !/(?:\s\S+){3}/.test(rest) || finder.words.denial.test(whole));
   if (alone) return { mark: rest, alone };
   // "Ingredients: …"
-  const colon = /^[\s)\]]*(?:[:：=>.]|[-–—]\s)[\s:：.*•–-]*/.exec(rest);
+  const colon = /^[\s)\]?？]*(?:[:：=>.]|[-–—]\s)[\s:：.*•–-]*/.exec(rest);
   if (colon && !(weak && /\p{L}/u.test(wordsOf(clauseOf(before), finder)))) return { mark: colon[0], alone };
-  // "<b>What's in it</b> Aqua, …"
-  const box = /^[^\p{L}\p{N}]*$/u.test(before) ? /^\s?\v\s?/.exec(rest) : null;
-  if (weak && box && namesFollow(page, around.at + box[0].length, around.end, finder))
-    return { mark: box[0], alone };
+  // "<b>Made with</b> Shea Butter, …", "What's in it Aqua, …": the line begins so, and names follow
+  const gap = weak && /^[^\p{L}\p{N}]*$/u.test(before) ? /^[\s\v]+/.exec(rest)?.[0] : undefined;
+  if (gap && namesFollow(page, around.at + gap.length, around.end, finder, !gap.includes('\v')))
+    return { mark: gap, alone };
   if (weak) return undefined;
   // "Ingredients of the shampoo: …"
   const said = finder.words.prose.test(before)
@@ -126,10 +126,11 @@ function tailOf(
     : undefined;
 }
 
-function namesFollow(page: Page, from: number, to: number, { kindOf }: Finder): boolean {
+function namesFollow(page: Page, from: number, to: number, { kindOf }: Finder, andWater = false): boolean {
   const cuts = cutsOf(page, from, Math.min(to, from + lettersAsked)).slice(0, namesAsked);
-  const names = cuts.filter((cut) => isNameKind(kindOf(page.low.slice(cut.from, cut.to)))).length;
-  return names >= Math.min(2, cuts.length) && cuts.length > 0;
+  const kinds = cuts.map((cut) => kindOf(page.low.slice(cut.from, cut.to)));
+  const names = kinds.filter(isNameKind).length;
+  return names >= Math.min(2, cuts.length) && cuts.length > 0 && (!andWater || kinds.includes('water'));
 }
 
 const saysOnlyWhatIsLeftOut = (whole: string, { words }: Finder): boolean => {

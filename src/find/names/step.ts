@@ -12,4 +12,6 @@ export type Stop = {
   inline: boolean;
   /** A label that a word for ingredients stands in: "Shampoo ingredients:", not "Shampoo:". */
   heads?: boolean;
+  /** Where what it heads begins. */
+  to?: number;
 };

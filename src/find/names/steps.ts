@@ -52,10 +52,11 @@ function asNames({ low }: Page, { from, to, after }: Cut, line: number, found: S
   return items.length > 0 ? items : [{ from, to, line, name: low.slice(from, to), kind: 'other', after }];
 }
 
-const stopOf = ({ stop, words, inline, heads = false }: Placed, line: number): Stop => ({
+const stopOf = ({ stop, words, inline, heads = false, to }: Placed, line: number): Stop => ({
   stop,
   line,
   words,
   inline,
   heads,
+  to,
 });

@@ -1,5 +1,5 @@
 // Pages of shops nobody here looked at: written before the finder was, from open storefront templates and memory.
-// Kinds and wordings are halved: `seen` may be looked at when it is missed, `kept` is only ever counted.
+// Kinds and wordings are halved: `kept` was only counted until `tests/page/apart/` took its place; now both may be looked at.
 import { built } from './kinds-built.ts';
 import { told } from './kinds-told.ts';
 import { rolled } from './roll.ts';
