@@ -51,7 +51,7 @@ const allowed: { file: RegExp; around: RegExp; times: number; does: string }[] =
   },
   {
     file: /^shelf\.js$/,
-    around: /line:\{fetch:\((\w+),(\w+)\)=>fetch\(\1,\2\)/,
+    around: /network:\{fetch:\((\w+),(\w+)\)=>fetch\(\1,\2\)/,
     times: 2,
     does: 'the browser’s own fetch, handed to it',
   },
