@@ -73,6 +73,11 @@ describe('a damaged name is read, and said to be mended', () => {
     ['Aqua, Metylisothiazolinone', ['Aqua', 'Methylisothiazolinone (spelling)']],
     ['Aqua, VaniIla Planifolia Fruit Extract', ['Aqua', 'Vanilla Planifolia Fruit Extract (spelling)']],
     ['Aqua, Vaccinium Mvrtillus Fruit Extract', ['Aqua', 'Vaccinium Myrtillus Fruit Extract (spelling)']],
+    ['Aqua, Linalool1, Urea', ['Aqua', 'Linalool (leftovers)', 'Urea']],
+    [
+      'Aqua, Glycerin, Panthenol, Betaine, Urea Show more',
+      ['Aqua', 'Glycerin', 'Panthenol', 'Betaine', 'Urea (leftovers)'],
+    ],
     ['Aqua, Riboflavin q.s., Urea', ['Aqua', 'Riboflavin (leftovers)', 'Urea']],
     ['Aqua, Sodium Hydoxide', ['Aqua', 'Sodium Hydroxide (spelling)']],
     ['Aqua, Octenidine HCI, Parfum', ['Aqua', 'Octenidine HCl (spelling)', 'Parfum']],

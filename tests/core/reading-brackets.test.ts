@@ -39,3 +39,17 @@ it('a kit is two lists: amounts of one say nothing of the other', () => {
   expect(mentions).toHaveLength(8);
   expect(mentions[4]!.share.max).toBe(100);
 });
+
+it('a plant by the part that its brackets, or what stands around them, name', () => {
+  expect(
+    names(
+      'Aqua, Cocos Nucifera (Coconut Oil), Argan Kernel Extract (Argania spinosa), Aloe Vera (Aloe barbadensis) Leaf Water, Olea europaea L. Fruit Oil',
+    ),
+  ).toEqual([
+    'Aqua',
+    'Cocos Nucifera Oil',
+    'Argania Spinosa Kernel Extract',
+    'Aloe Barbadensis Leaf Water',
+    'Olea Europaea Fruit Oil',
+  ]);
+});

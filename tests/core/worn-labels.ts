@@ -1,7 +1,7 @@
 // Whole labels as they come off shop pages and worn bottles, made by another hand than `dressed-labels.ts`: each with
 // one to three kinds of wear and the names it holds. Drawn at random and seeded; every wording written from memory of
 // labels, invented; knows nothing of how labels are read. Of each kind there are two wordings: the first was looked at
-// while reading was mended, the second only counted.
+// while reading was mended, the second after it had only been counted.
 
 import { byWeight, type Draw, pick, small } from './draws.ts';
 import type { Dressed } from './dressed-labels.ts';

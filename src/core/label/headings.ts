@@ -39,7 +39,7 @@ const longestHeading = 80; // letters before its colon
 
 /** What the words before a colon head, if they head anything a label has. */
 export function headingOf(words: string): Heading | undefined {
-  const text = words.replace(/[*_"“”•>[\]]/g, ' ').trim();
+  const text = words.replace(/[*_"“”•>[\]{}]/g, ' ').trim();
   if (!text || text.length > longestHeading) return undefined;
   for (const [kind, test] of kinds)
     if (test.test(text)) {

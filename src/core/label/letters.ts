@@ -80,6 +80,9 @@ export function levelLetters(text: string): string {
   // Drug facts printed in one line: their headings open lines of their own.
   if (/\binactive ingredients?\b/i.test(letters))
     letters = letters.replace(/ (?=(?:in)?active ingredients?\b|purposes?\b)/gi, '\n');
+  // A word broken by a line with a soft hyphen, or with the sign that stands for one.
+  if (/[\u00ad¬]/.test(letters))
+    letters = letters.replace(/[\u00ad¬]\s{0,4}(?=\p{Ll})/gu, (gap) => blank.repeat(gap.length));
   const barIsLetter = readAsBars(letters);
   return (
     letters
@@ -89,15 +92,16 @@ export function levelLetters(text: string): string {
       .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]|(?<!\S)[①-⑳㉑-㉟]/g, '•')
       .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
       .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
-      .replace(/ · /g, ' • ')
+      .replace(/(?<=[ \u2060])·(?= )/g, '•')
+      .replace(/ \/\/ /g, '\n\n  ')
       .replace(/(?<= )\/\/(?= )/g, `•${blank}`)
       // Rare signs of footnotes, by a name or before their legend.
       .replace(
         /(?<!\p{Script=Greek})(?:[§¤^]|[ΨΩ](?!\p{Script=Greek}))(?!\s*(?:[,;]|$))|(?<=[\p{L}\d)])[§¤^ΨΩ#](?=\s*(?:[,;.]|$))/gu,
         '†',
       )
-      .replace(/\[(?=\d\])/g, '(')
-      .replace(/(?<=\(\d)\]/g, ')')
+      .replace(/\[(?=[\da-d]\])/g, '(')
+      .replace(/(?<=\([\da-d])\]/g, ')')
       // Some shops and databases mark allergens so, or print file names.
       .replace(/_/g, (_, at: number, all: string) =>
         /[\p{L}\d]/u.test(all[at - 1] ?? '') && /[\p{L}\d]/u.test(all[at + 1] ?? '') ? ' ' : blank,

@@ -8,6 +8,9 @@ type Part = Omit<LabelPart, 'list' | 'tail'>;
 
 const holds =
   /^(?:contains?|containing|with|includ(?:es|ing)|incl\.?|enthält|mit|contient|avec|contiene|con|contém|com|zawiera|bevat):?\s+(?=\p{L})/iu;
+const conjunctions = 'and(?:\\/or)?|und|et|y|og|och|oraz|&|\\+';
+const conjunction = new RegExp(`\\s(?:${conjunctions})\\s`, 'i');
+const leadingConjunction = new RegExp(`^\\s(?:${conjunctions})\\s+`, 'i');
 const longestName = 300; // letters: a longer piece is cut and looked up no further
 
 /** The names in one piece of the label: usually one; more where "and" joins them or brackets list them. */
@@ -28,13 +31,13 @@ function partAt(
 ): Part | undefined {
   let end = from + lengthBeforeCode(letters.slice(from, Math.min(to, from + longestName)));
   const bounds = end < Math.min(to, from + longestName) ? end : to;
-  end -= /[\s*†‡°◊¹²³⁴⁵.,;:•·_"”–—\u2060-]*$/u.exec(letters.slice(from, end))![0].length;
+  end -= /(?:[\s*†‡°◊¹²³⁴⁵.,;:•·_"”'’–—\u2060-]|\([a-d]\))*$/u.exec(letters.slice(from, end))![0].length;
   const whole = letters.slice(from, Math.min(bounds, from + 2 * longestName)).replaceAll(blank, '');
   if (isNoise(whole) || isLegend(whole)) return undefined;
   // "Castor oil: softens and …": the name stands before the colon.
   const colon = letters.slice(from, end).search(/:\s/);
   if (colon > 1 && isProse(letters.slice(from + colon + 1, bounds))) end = from + colon;
-  else if (isProse(whole)) return undefined;
+  else if (isProse(outsideBrackets(whole))) return undefined;
   let start =
     from + /^(?:[\s*†‡°◊¹²³⁴⁵"“”'\u2060]|\+(?=[\s+\p{L}]))*/u.exec(letters.slice(from, end))![0].length;
   // "Parfum* … *contains Limonene": behind a mark and in a bracket what it holds is listed.
@@ -56,6 +59,12 @@ function partAt(
   };
 }
 
+/** "Citral (issue de la betterave)": what stands in brackets beside a name makes no sentence of it. */
+const outsideBrackets = (text: string) => {
+  const bare = text.replace(/\([^()]*\)|\[[^[\]]*\]/g, ' ');
+  return /\p{L}{3}/u.test(bare) ? bare : text;
+};
+
 /** The one plain percentage beside a name; neither a range, nor "over", nor how natural it is. */
 function printedShare(name: string): number | undefined {
   const found = [...name.matchAll(/(.?)\s*\b(\d{1,3}(?:[.,]\d+)?)\s*[%％](.{0,20})/gu)];
@@ -70,8 +79,7 @@ function printedShare(name: string): number | undefined {
 /** "A and B", "A & B": two names, unless the sign stands in a name (D & C Red 33). */
 function conjuncts(letters: string, from: number, to: number, { isProse }: Remarks): [number, number][] {
   const piece = letters.slice(from, Math.min(to, from + longestName));
-  if (to - from > longestName || !/\s(?:and|und|et|&|\+)\s/i.test(piece) || isProse(piece))
-    return [[from, to]];
+  if (to - from > longestName || !conjunction.test(piece) || isProse(piece)) return [[from, to]];
   const cuts: [number, number][] = [];
   let depth = 0;
   let start = 0;
@@ -79,8 +87,10 @@ function conjuncts(letters: string, from: number, to: number, { isProse }: Remar
     if ('([{'.includes(piece[i]!)) depth++;
     else if (')]}'.includes(piece[i]!)) depth = Math.max(0, depth - 1);
     else if (piece[i] === ' ' && depth === 0) {
-      const sign = /^\s(?:and|und|et|&|\+)\s+/i.exec(piece.slice(i, i + 8));
+      const sign = leadingConjunction.exec(piece.slice(i, i + 8));
       const [left, right] = [piece.slice(start, i), sign ? piece.slice(i + sign[0].length) : ''];
+      // A word printed with spaces between its letters has single ones that say "and" elsewhere.
+      if (sign && / y /i.test(sign[0]) && !/\p{L}{3}$|[\d)]$/u.test(left)) continue;
       if (!sign || !/\p{L}{3}/u.test(left) || !/\p{L}{3}/u.test(right)) continue;
       cuts.push([from + start, from + i]);
       start = i + sign[0].length;

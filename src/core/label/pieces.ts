@@ -65,7 +65,8 @@ export function cutPieces(letters: string, { isLegend, isSentence }: Remarks): P
   return pieces;
 }
 
-const legendAfter = /^((?:[*†‡°◊¹²³⁴⁵+]|\(\d\))+)[\s=:–-]*((?:[^*†‡°◊¹²³⁴⁵+.;\n(]|\((?!\d\))){1,120})/u;
+const legendAfter =
+  /^((?:[*†‡°◊¹²³⁴⁵+]|\([\da-d]\))+)[\s=:–-]*((?:[^*†‡°◊¹²³⁴⁵+.;\n(]|\((?![\da-d]\))){1,120})/u;
 
 /** "Linalool *kbA", "Aqua ¹from organic farming": a mark whose words are a legend ends the name before it. */
 function marksLegend(letters: string, at: number, isLegend: Remarks['isLegend']): boolean {
@@ -91,15 +92,15 @@ function bracketEnds(letters: string): Map<number, number> {
 
 /** Spaced slashes and dashes separate names only where nothing else does. */
 function separatorsOf(letters: string, ends: Map<number, number>): Set<string> {
-  const count = { comma: 0, '/': 0, '-': 0, '–': 0, '+': 0 };
+  const count = { comma: 0, '/': 0, '-': 0, '–': 0, '+': 0, '*': 0 };
   for (let i = 0; i < letters.length; i++) {
     i = ends.get(i) ?? i;
     const letter = letters[i]!;
     if (letter === ',' || letter === ';' || letter === '•') count.comma++;
-    else if ('/-–+'.includes(letter) && letters[i - 1] === ' ' && letters[i + 1] === ' ')
+    else if ('/-–+*'.includes(letter) && letters[i - 1] === ' ' && letters[i + 1] === ' ')
       count[letter as '/']++;
   }
-  const signs = ['/', '-', '–', '+'] as const;
+  const signs = ['/', '-', '–', '+', '*'] as const;
   return new Set(signs.filter((sign) => count[sign] >= 3 && count[sign] > 2 * count.comma));
 }
 
@@ -135,7 +136,12 @@ function lineBreak(letters: string, at: number, isSentence: Remarks['isSentence'
   if (/^[\p{Ll}(]/u.test(next) && !/^ph\W/i.test(next))
     return next.includes(',') && !line.includes(',') && isSentence(line) ? '\n' : '';
   // "Tocopherol⏎Dermatologically tested", ". Conditioner⏎Aqua, …": no name goes on over this break.
-  if (isSentence(next) || isSentence(line.split(/[,;.•]/).at(-1)!)) return '\n';
+  if (
+    isSentence(next) ||
+    isSentence(next.split(/[.!](?:\s|$)/, 1)[0]!) ||
+    isSentence(line.split(/[,;.•]/).at(-1)!)
+  )
+    return '\n';
   const [had, has] = [line.includes(','), next.includes(',')];
   if ((had && has) || isWrapped(letters, at, line, next)) return '';
   if (had) return line.length >= 40 && next.split(' ').length <= 3 ? '' : '\n';

@@ -13,7 +13,7 @@ import type {
   Thresholds,
   Use,
 } from './entry.ts';
-import { besidePolymer, latinForms, nameForms, wholeForms } from './name-forms.ts';
+import { besidePolymer, latinForms, nameForms, partInBrackets, wholeForms } from './name-forms.ts';
 import { createClose, type SpelledName } from './near/close-spellings.ts';
 import { createMend } from './near/mend.ts';
 import type { Words } from './near/near-words.ts';
@@ -144,6 +144,9 @@ export function createLookup(
     const direct = byKey(keyOf(normalName(raw)));
     if (direct) return direct;
     const forms = nameForms(raw);
+    const inside = partInBrackets(raw);
+    const told = inside && byKey(keyOf(normalName(inside)));
+    if (told) return told;
     // The name without its brackets is still the name: looked for before any rule is tried on the whole.
     for (const form of wholeForms(raw)) {
       const bare = byKey(keyOf(normalName(form)));

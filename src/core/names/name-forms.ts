@@ -4,7 +4,7 @@ const percent =
   /[([{]?\s*(?:[<>≤≥~±]\s*)?(?<![a-z]-\d{0,3})(?<!\d)\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)(?:\s*\(?(?:w\/w|w\/v|v\/v|m\/m|p\/p)\b)?\s*[)\]}]?/gi;
 // Words shops put before or after a name that say how it was grown or made, not what it is.
 const qualifiers =
-  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|(?:mono|di|tri|tetra|penta|hexa|hepta|deca|hemi)hydrate|thermal|(?:allergen|phthalate|paraben|gluten|cruelty)[- ]free|ifra|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
+  /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|org\.|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|(?:mono|di|tri|tetra|penta|hexa|hepta|deca|hemi)hydrate|thermal|(?:allergen|phthalate|paraben|gluten|cruelty)[- ]free|ifra|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
 const turned = /^((?:essential )?oil|extract|butter|infusion|protein|powder|juice|milk|wax) of (.+)$/i;
 const plain = /^(?!.*\d{2}-\d{2}-)[A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*$/;
 const qualified = new RegExp(
@@ -26,21 +26,37 @@ export function wholeForms(printed: string): string[] {
   return [...new Set([whole, tidy(withoutBrackets(whole, []))])].filter((form) => isWord.test(form));
 }
 
-/** "Argan Kernel Extract (Argania spinosa)", "Aloe Vera (Aloe barbadensis) Leaf Water": the part of the plant after its Latin name. */
+const oneBracket = /^([^([\])]{3,60})[([]([a-z]{3,} [a-z. ]{3,40})[)\]]([^([\])]{0,40})$/i;
+const author = / (?:\(?L\.\)?|Mill\.|DC\.|Lam\.)(?= )/;
+const part =
+  /(?:^| )((?:leaf|seed|fruit|flower|root|bark|peel|kernel|nut|germ|bran)? ?(?:oil|butter|extract|juice|water|wax|powder|protein|starch))$/i;
+
+/** "Cocos Nucifera (Coconut Oil)": which part of the plant is meant stands in the bracket. */
+export function partInBrackets(printed: string): string | undefined {
+  const [, before = '', inside = '', after = ''] = oneBracket.exec(printed) ?? [];
+  const [, own] = part.exec(inside) ?? [];
+  return own && !after.trim() && /^\S+ \S+\s*$/.test(before) ? `${before.trim()} ${own.trim()}` : undefined;
+}
+
+/**
+ * "Argan Kernel Extract (Argania spinosa)", "Aloe Vera (Aloe barbadensis) Leaf Water", "Olea europaea L. Fruit Oil":
+ * the part of the plant after its Latin name alone.
+ */
 export function latinForms(printed: string): string[] {
-  const [, before = '', latin, after = ''] =
-    /^([^([\])]{3,60})[([]([a-z]{3,} [a-z. ]{3,40})[)\]]([^([\])]{0,40})$/i.exec(printed) ?? [];
-  if (!latin) return [];
-  if (after.trim()) return [`${latin} ${after.trim()}`];
+  if (author.test(printed)) return [printed.replace(author, '')];
+  const [, before = '', inside, after = ''] = oneBracket.exec(printed) ?? [];
+  if (!inside) return [];
+  if (after.trim()) return [`${inside} ${after.trim()}`];
   const words = before.trim().split(/\s+/);
-  return words.slice(1).map((_, i) => `${latin} ${words.slice(i + 1).join(' ')}`);
+  return words.slice(1).map((_, i) => `${inside} ${words.slice(i + 1).join(' ')}`);
 }
 
 /** Up to a dozen forms of a printed name. Linear in the name's length; names over 300 letters have one form. */
 export function nameForms(printed: string): string[] {
   const whole = tidy(printed);
   if (whole.length > 300) return [whole];
-  if (plain.test(whole) && !qualified.test(whole)) return isWord.test(whole) ? [whole] : [];
+  if (plain.test(whole) && !qualified.test(whole) && !/^bio-/i.test(whole))
+    return isWord.test(whole) ? [whole] : [];
   const forms = [whole];
   const inside: string[] = [];
   const bare = withoutBrackets(whole, inside);
@@ -55,6 +71,7 @@ export function nameForms(printed: string): string[] {
   forms.push(...pieces(bare, /\s+[-–—=:]\s+|:\s+/), bare.replace(origin, ''));
   forms.push(bare.replace(turned, '$2 $1')); // "Extract of Nettle"
 
+  if (/^bio-\p{L}/iu.test(whole)) forms.push(whole.slice('bio-'.length));
   for (const form of [...forms]) forms.push(form.replace(qualifiers, ' '));
   return [...new Set(forms.map(tidy))].filter((form) => isWord.test(form));
 }

@@ -58,6 +58,8 @@ export function normalName(printed: string): string {
       .replace(/[*^~`"”“#]+|\((?:r|tm|c)\)|\\/g, (sign) => (sign === '\\' ? '/' : ''))
       .replace(/\s+/g, ' ')
       .replace(/ ?([/-]) ?/g, '$1')
+      .replace(/-{2,}/g, '-')
+      .replace(/\bc\.?i\b[.:]? ?(?:no\.? ?)?(?=\d{5}\b)/g, 'ci ')
       .replace(/(\d) ?[.,] ?(\d)(?=[\d,]*-)/g, '$1,$2')
       .replace(/[\s.,;:+]+$|^[\s.,;:/-]+/g, '')
       .replace(/([[({]) | ([\])}])/g, '$1$2');

@@ -3,7 +3,7 @@ import type { Found, Lookup } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
 import type { ToldAs } from '../names/told-as.ts';
 import { joinedCuts } from './cut-names.ts';
-import { withoutLeftovers } from './leftovers.ts';
+import { withoutLeftovers, withoutTail } from './leftovers.ts';
 import { partedNames } from './run-together.ts';
 import { secondLook } from './second-look.ts';
 import { namedWhole } from './tokens.ts';
@@ -25,9 +25,14 @@ export function findParts(text: string, parts: LabelPart[], lookup: Lookup, read
     unread > mostMended
       ? spoken
       : joinedCuts(text, spoken, lookup, refused).flatMap((each) => mendedPart(each, lookup, refused));
-  const last = mended.findLastIndex(({ found }) => found.how !== 'none');
   const isOfNames = (word: string) => lookup.words().has(normalName(word));
   const amongNames = mended.filter(({ found }) => found.how !== 'none').length >= fewestNames;
+  const end = mended.at(-1);
+  if (amongNames && end?.found.how === 'none' && !refused(end.part.raw)) {
+    const before = withoutTail(end.part.raw, lookup);
+    if (before) mended[mended.length - 1] = { part: end.part, found: before };
+  }
+  const last = mended.findLastIndex(({ found }) => found.how !== 'none');
   const spokenFor = amongNames ? mended.map((each) => barePlant(each, lookup)) : mended;
   return spokenFor.filter(({ part, found }, i) => {
     if (found.how !== 'none') return true;

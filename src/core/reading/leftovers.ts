@@ -9,14 +9,40 @@ const other = /\b(?:plant|vegetable|vegan)/i;
 
 /** A name with remarks, marks or measures before or after it, read without them. */
 export function withoutLeftovers(printed: string, lookup: Lookup): Found | undefined {
-  return withoutAside(printed, lookup) ?? withoutRemarks(printed, lookup);
+  return withoutAside(printed, lookup) ?? withoutRemarks(printed, lookup) ?? withoutRaised(printed, lookup);
+}
+
+/** "Linalool1": a raised number that became a plain one, where the name without it is filed. */
+function withoutRaised(printed: string, lookup: Lookup): Found | undefined {
+  const [, name] = /^(.*\p{Ll})[1-4](?:,[1-4])?$/u.exec(printed) ?? [];
+  const found = name ? lookup.filed(name) : undefined;
+  return found && found.how !== 'none'
+    ? { how: 'mended', name: found.name, printed, damage: 'leftovers' }
+    : undefined;
+}
+
+const isOfNames = (lookup: Lookup) => (word: string) => lookup.words().has(normalName(word));
+
+/** "Citral Silikonfrei und vegan": the page's words run on from the last name of a list, which must be one of the dictionary. */
+export function withoutTail(printed: string, lookup: Lookup): Found | undefined {
+  const tokens = tokensOf(printed);
+  for (let n = Math.min(tokens.length - 1, mostTokens); n > 0; n--) {
+    const name = printed.slice(tokens[0]![0], tokens[n - 1]![1]);
+    const found = lookup.filed(name);
+    if (found.how === 'none') continue;
+    const rest = printed.slice(tokens[n]![0]);
+    const holdsName = rest.split(/\s+/).some((word) => lookup.filed(word).how === 'exact');
+    return !holdsName && lookup.remarks.isAside(rest, isOfNames(lookup))
+      ? { how: 'mended', name: found.name, printed, damage: 'leftovers' }
+      : undefined;
+  }
+  return undefined;
 }
 
 /** "Citric Acid. pH 5.5", "Citric Acid *organic ingredients": a sentence or a legend after the name. */
 function withoutAside(printed: string, lookup: Lookup): Found | undefined {
   const [, name, rest] = /^([^.*†‡°©◊]{3,80})(?:\.\s|\s?[*†‡°©◊])([\s\S]{1,200})$/u.exec(printed) ?? [];
-  if (!name || !rest || !lookup.remarks.isAside(rest, (word) => lookup.words().has(normalName(word))))
-    return undefined;
+  if (!name || !rest || !lookup.remarks.isAside(rest, isOfNames(lookup))) return undefined;
   const found = namedWhole(name, lookup);
   return found.how === 'none'
     ? undefined

@@ -2,8 +2,8 @@ import type { RemarkWords } from './remarks.ts';
 import { wordSet } from './word-set.ts';
 
 /** Signs beside a name that point to a legend: one or several, or a number in brackets. */
-const mark = /(?:[*†‡°◊¹²³⁴⁵]|\+(?!\s*\/)|\(\d\))/u;
-const lead = /^(?:[\s=:•–-]|[*†‡°◊¹²³⁴⁵+]|\(\d\)|[()])*/u;
+const mark = /(?:[*†‡°◊¹²³⁴⁵]|\+(?!\s*\/)|\([\da-d]\))/u;
+const lead = /^(?:[\s=:•–-]|[*†‡°◊¹²³⁴⁵+]|\([\da-d]\)|[()])*/u;
 const measure = /^\d{1,3}(?:[.,]\d+)?%?$|^%$/;
 const longest = 200; // letters of a legend
 

@@ -9,7 +9,7 @@ const sized = /^\W*\p{L}[^,;\d]{2,40}\s\d{2,4}\s?ml\W*$/iu;
 const measure =
   /^[(<>~≈±]*\d+(?:[.,]\d+)?(?:mg|g|kg|ml|l|oz|ppm|iu|mcg|µg|%|m)?(?:\/(?:g|ml|kg|l|oz|100g))?[).]*$/iu;
 const sign =
-  /^[^\p{L}\d]+$|^\(?[\p{Script=Greek}]\)?$|^\(\d{1,2}\)$|^\((?:i{1,3}|iv|vi{0,3})\)$|^[¹²³⁰⁴-⁹]+$/iu;
+  /^[^\p{L}\d]+$|^\(?[\p{Script=Greek}]\)?$|^\((?:\d{1,2}|[a-d])\)$|^\((?:i{1,3}|iv|vi{0,3})\)$|^[¹²³⁰⁴-⁹]+$/iu;
 
 const isMeasure = (token: string) =>
   sign.test(token) ||
@@ -19,6 +19,11 @@ const isMeasure = (token: string) =>
 
 const wordsOf = (text: string) => text.split(/[\s,;:/|•·()[\]"“”!.*†‡°©◊]+/).filter(Boolean);
 const spokenIn = (text: string) => wordsOf(text.slice(0, 400)).filter((word) => /\p{L}/u.test(word));
+
+const fewestRunning = 4; // words
+/** Running text: several words, most of them in small letters. */
+const isRunning = (spoken: string[]) =>
+  spoken.length >= fewestRunning && spoken.filter((word) => /^\p{Ll}/u.test(word)).length > spoken.length / 2;
 
 /** Words beside a name, and texts that hold no name. */
 export function noNames(words: RemarkWords) {
@@ -75,7 +80,7 @@ export function noNames(words: RemarkWords) {
       const tells = spoken.filter(telling).length;
       const plain = tells + spoken.filter(smallWord).length;
       const names = spoken.filter((word) => !telling(word) && isOfNames(word)).length;
-      if (tells === 0) return false;
+      if (tells === 0) return names === 0 && isRunning(spoken);
       return names === 0
         ? spoken.length > 1 || tells === 1
         : spoken.length > 2 && plain / spoken.length >= 0.5;

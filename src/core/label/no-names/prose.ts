@@ -13,6 +13,7 @@ export function proseTest(words: readonly string[]) {
     const spoken = text
       .slice(0, 600)
       .replace(spacedLetters, 'x')
+      .replace(/\band\/or\b/gi, 'and')
       .split(/[^\p{L}'’]+/u)
       .filter(Boolean);
     const small = spoken.filter(isSmall).length;
