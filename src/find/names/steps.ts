@@ -17,10 +17,15 @@ export function* stepsOf(page: Page, line: number, finder: Finder, steps: Step[]
   const end = Math.min(to, from + longestLine);
   function* names(at: number, until: number) {
     const cuts = cutsOf(page, at, until);
+    let denies = false;
     for (const [i, cut] of cuts.entries()) {
       if (steps.length >= mostSteps) return;
       if (i % pauseEvery === pauseEvery - 1) yield;
-      const found = stepsOfCut(page, cut, line, finder);
+      denies = cut.after === 'mark' ? denies : beginsDenial(page, cut, finder);
+      const found = stepsOfCut(page, cut, line, finder).map((step): Step =>
+        // "Free from parabens, silicones and sulphates: …": the label ends what a denial began
+        denies && 'stop' in step && step.stop === 'label' ? { ...step, stop: 'denial' } : step,
+      );
       const last = found.at(-1);
       const ends = last && 'stop' in last && last.stop === 'end';
       if (ends && cut.after === 'mark' && namesGoOn(page, cuts.slice(i + 1, i + 1 + namesAsked), finder))
@@ -36,6 +41,9 @@ export function* stepsOf(page: Page, line: number, finder: Finder, steps: Step[]
   }
   yield* names(at, end);
 }
+
+const beginsDenial = ({ low }: Page, { from, to }: Cut, { words }: Finder): boolean =>
+  words.denial.begins(low.slice(from, Math.min(to, from + longestName)));
 
 /** Whether names stand behind a stretch that is none: then it is a stray among them, and the list goes on. */
 function namesGoOn({ low }: Page, next: Cut[], { kindOf }: Finder): boolean {

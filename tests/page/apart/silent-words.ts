@@ -83,3 +83,33 @@ Shell: 68% cotton, 28% polyester, 4% elastane. Lining: 100% viscose. Wash at 30�
 Obermaterial: 80 % Baumwolle, 20 % Polyamid. Futter: 100 % Polyester. Nicht bleichen
 Composition : 95 % coton, 5 % élasthanne. Lavage à 30°
 Materials: acrylic resin, titanium dioxide, calcium carbonate, iron oxide, water, propylene glycol. Coverage 12 m² per litre`);
+
+/** What makers say they leave out, by the names that labels would print (from memory). */
+export const leftOut = [
+  'Methylparaben',
+  'Propylparaben',
+  'Butylparaben',
+  'Ethylparaben',
+  'Sodium Lauryl Sulfate',
+  'Sodium Laureth Sulfate',
+  'Ammonium Lauryl Sulfate',
+  'Dimethicone',
+  'Amodimethicone',
+  'Cyclopentasiloxane',
+  'Paraffinum Liquidum',
+  'Petrolatum',
+  'Diethyl Phthalate',
+  'Triclosan',
+  'DMDM Hydantoin',
+  'Quaternium-15',
+  'Methylisothiazolinone',
+  'Methylchloroisothiazolinone',
+  'Formaldehyde',
+  'Toluene',
+  'Disodium EDTA',
+  'BHT',
+  'Alcohol Denat.',
+  'Phenoxyethanol',
+  'Lanolin',
+  'Talc',
+];

@@ -106,8 +106,9 @@ export const silent: Record<string, Silent> = {
   'reviews that name substances': (shop) => ({
     html: `<h3>Reviews</h3>${Array.from({ length: 4 }, () => `<div class="r"><p>★★★★ ${shop.roll.pick(shop.tongue.review)} ${names(shop, 3).join(', ')}?</p></div>`).join('')}`,
   }),
-  'what a product is free from': (shop) => ({
-    html: `<h3>${shop.tongue.free}</h3><p>${shop.tongue.free}: ${names(shop, 6).join(', ')}.</p>`,
+  // Names of any kind, water first, stood here until the half was looked at: of what is left out none begins so.
+  'what a product is free from': ({ roll, tongue }) => ({
+    html: `<h3>${tongue.free}</h3><p>${tongue.free}: ${roll.some(words.leftOut, 6).join(', ')}.</p>`,
   }),
   'perfume allergens explained': () => ({
     title: '26 fragrance allergens',
