@@ -12,6 +12,21 @@ export type Tricky = [string, string, (string | [string, string])[]];
 
 export const tricky: Tricky[] = [
   [
+    'several things denied before a colon',
+    '<h1>Oarlock Curl Cream</h1><p>Free from parabens, silicones and sulphates: Methylparaben, Amodimethicone, Cyclopentasiloxane, Sodium Laureth Sulfate, Phenoxyethanol, Alcohol Denat.</p>',
+    [],
+  ],
+  [
+    'several things denied before a colon, by a word at the end',
+    '<h1>Oarlock Bukle Kremi</h1><p>Paraben, silikon ve sülfat içermez: Methylparaben, Amodimethicone, Cyclopentasiloxane, Sodium Laureth Sulfate, Phenoxyethanol, Alcohol Denat.</p>',
+    [],
+  ],
+  [
+    'a denial, then the list on the next line',
+    `<h1>Oarlock Curl Cream</h1><p>Vegan, without silicones: yes<br>${long}</p>`,
+    [long],
+  ],
+  [
     'a caution glued to the end',
     '<h4>Ingredients</h4><p>Water, Glycerin, Oat Milk, Panthenol, Tocopherol. May contain additional traces; the pack decides.</p>',
     ['Water, Glycerin, Oat Milk, Panthenol, Tocopherol.'],

@@ -57,6 +57,7 @@ export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: 
       !words.prose.test(name)
     )
       return [item(label.length, name.length, kind, 'stop')];
+    if (cut.after === 'mark' && words.denial.test(label.words)) return [stop('denial')];
     if (
       words.denial.test(label.words) ||
       words.ends.begins(name) ||
