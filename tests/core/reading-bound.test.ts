@@ -24,5 +24,5 @@ function spent(text: string): number {
 }
 
 it.each(Object.entries(texts))('%s', (_, text) => {
-  expect(Math.min(...[1, 2, 3].map(() => spent(text)))).toBeLessThan(100);
+  expect(Math.min(...[1, 2, 3, 4, 5].map(() => spent(text)))).toBeLessThan(100);
 });

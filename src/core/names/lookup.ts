@@ -131,7 +131,7 @@ export function createLookup(
     [
       ...printedNames(entries).map(({ entry, printed }) => ({ printed, name: entry.name })),
       ...(limits.printedOften ?? []).map((name) => ({ printed: name, name })),
-    ].map(({ printed, name }) => ({ normal: normalName(printed), name })),
+    ].map(({ printed, name }) => ({ normal: normalName(printed), name, isInci: printed === name })),
   );
   const often = once(() => new Set(limits.printedOften?.map((name) => keyOf(normalName(name)))));
   const close = createClose(names);

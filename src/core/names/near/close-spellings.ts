@@ -13,7 +13,7 @@ export function createClose(names: () => readonly SpelledName[]) {
 }
 
 /** `normal` is what is compared, `name` what is offered: the INCI name. */
-export type SpelledName = { normal: string; name: string };
+export type SpelledName = { normal: string; name: string; isInci: boolean };
 
 const shortest = 4; // letters: shorter words are exact only (PEG, PPG, MEA, HCl …)
 const longestQuery = 120; // letters

@@ -99,14 +99,15 @@ const withoutVariants = (choices: WordChoice[], token: string, words: Words) =>
   choices.filter(
     ({ text, off }) =>
       text === token ||
-      words.isOwn(text) ||
       !choices.some(
         (other) =>
           other.text !== token &&
+          other.text !== text &&
           !other.rival &&
           other.off <= off &&
+          distance(other.text, text, 2) <= 2 &&
           words.isOwn(other.text) &&
-          distance(other.text, text, 2) <= 2,
+          !words.isOwn(text),
       ),
   );
 

@@ -17,7 +17,7 @@ export function createMend(
   patterns: readonly Pattern[],
   named: (normal: string) => WithFact | undefined,
 ) {
-  const words = once(() => createWords(wordsIn(names(), patterns), ownWords(names(), patterns)));
+  const words = once(() => createWords(wordsIn(names(), patterns), () => ownWords(names(), patterns)));
   const met = onceEach<Found>(mostRemembered);
   return {
     words,
@@ -96,7 +96,7 @@ function isUsual(mended: string, printed: string, words: Words): boolean {
 
 /** The words of INCI names and of the examples of the grammar. */
 function* ownWords(names: readonly SpelledName[], patterns: readonly Pattern[]): Generator<string[]> {
-  for (const { normal, name } of names) if (normal === normalName(name)) yield wordsOf(normal);
+  for (const { normal, isInci } of names) if (isInci) yield wordsOf(normal);
   for (const { examples } of patterns) for (const example of examples) yield wordsOf(normalName(example));
 }
 

@@ -1,4 +1,4 @@
-import { onceEach } from '../once-each.ts';
+import { once, onceEach } from '../once-each.ts';
 
 /** Words of the dictionary, and which of them lie a letter or two from a word that is none of them. */
 export type Words = {
@@ -11,14 +11,13 @@ export type Words = {
   near(word: string, most: number): { word: string; off: number }[];
 };
 
-/** From names as lists of words; words of one list stand side by side. */
+/** From names as lists of words; words of one list stand side by side. The `own` ones are gathered on first use. */
 export function createWords(
   names: Iterable<readonly string[]>,
-  own: Iterable<readonly string[]> = [],
+  own: () => Iterable<readonly string[]> = () => [],
 ): Words {
   const known = new Set<string>();
-  const inNames = new Set<string>();
-  for (const name of own) for (const word of name) inNames.add(word);
+  const inNames = once(() => new Set([...own()].flat()));
   const pairs = new Set<string>();
   for (const name of names)
     for (const [i, word] of name.entries()) {
@@ -43,7 +42,7 @@ export function createWords(
   }
   return {
     has: (word) => known.has(word),
-    isOwn: (word) => inNames.has(word),
+    isOwn: (word) => inNames().has(word),
     beside: (before, after) => pairs.has(`${before} ${after}`),
     near: (word, most) => met(`${most} ${word}`, () => look(word, most)),
   };
