@@ -9,6 +9,10 @@ export type Pending = { run: Item[]; lead: Stop; at: number };
 
 const longestTitle = 80; // letters
 
+/** Whether a line says something of a list rather than whose it is. */
+const speaks = (name: string, words: Finder['words']): boolean =>
+  [words.denial, words.teaser, words.ends, words.prose].some((test) => test.test(name));
+
 /** "LOT 2026:" on a line of its own, after another list: what headed that one heads the next. */
 export function labelsAList(
   { low, lines }: Page,
@@ -19,7 +23,7 @@ export function labelsAList(
     kind === 'other' &&
     /[:：]$/.test(name) &&
     low.slice(lines[line]!.from, lines[line]!.to).trim() === low.slice(from, to) &&
-    ![words.denial, words.teaser, words.ends, words.prose].some((test) => test.test(name))
+    !speaks(name, words)
   );
 }
 
@@ -29,8 +33,9 @@ export const titleIn = ({ low, lines }: Page, run: Item[], { words }: Finder): I
   if (!only || run.length > 1 || only.kind !== 'other' || only.name.length > longestTitle) return undefined;
   const { from, to } = lines[only.line]!;
   const beside = low.slice(from, only.from) + low.slice(only.to, to);
-  const says = [words.denial, words.teaser, words.ends, words.prose].some((test) => test.test(only.name));
-  return says || /[\p{L}\p{N}]/u.test(beside) || /[.!?]$/.test(beside.trim()) ? undefined : only;
+  return speaks(only.name, words) || /[\p{L}\p{N}]/u.test(beside) || /[.!?]$/.test(beside.trim())
+    ? undefined
+    : only;
 };
 
 /** Whether a list goes under a title of its own right below another one's, and is no excerpt of that one. */

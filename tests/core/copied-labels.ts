@@ -4,8 +4,7 @@ import type { Making } from './copied/making.ts';
 import { onLabels } from './copied/on-labels.ts';
 import { onNames } from './copied/on-names.ts';
 import { type Half, headings } from './copied/wordings.ts';
-import { byWeight, pick, small } from './draws.ts';
-import { seeded } from './random-day.ts';
+import { drawnLabels, pick } from './draws.ts';
 import type { Worn } from './worn-labels.ts';
 
 const ways = { ...onNames, ...onLabels };
@@ -26,16 +25,9 @@ export function copiedLabels(
   seed: number,
   half: Half,
 ): Worn[] {
-  const draw = seeded(seed);
-  const drawn = byWeight(names, draw);
-  const more = () => small(drawn());
-  return Array.from({ length: count }, () => {
-    const own = new Set<string>();
-    const size = 8 + Math.floor(draw() * 15);
-    while (own.size < size) own.add(more());
-    const chosen = new Set(Array.from({ length: 1 + Math.floor(draw() * 3) }, () => pick(draw, kinds)));
+  return drawnLabels(names, count, seed, kinds, ({ own, kinds: chosen, draw, more }) => {
     const making: Making = {
-      printed: [...own],
+      printed: own,
       sign: ', ',
       head: draw() < 0.3 ? '' : `${pick(draw, headings[half])} `,
       tail: '',

@@ -3,9 +3,8 @@
 // labels, invented; knows nothing of how labels are read. Of each kind there are two wordings: the first was looked at
 // while reading was mended, the second after it had only been counted.
 
-import { byWeight, type Draw, pick, small } from './draws.ts';
+import { type Draw, drawnLabels, pick } from './draws.ts';
 import type { Dressed } from './dressed-labels.ts';
-import { seeded } from './random-day.ts';
 
 export type Wording = 'first' | 'second';
 export type Worn = Omit<Dressed, 'kinds'> & { kinds: string[] };
@@ -406,16 +405,9 @@ export function wornLabels(
   seed: number,
   which: Wording,
 ): Worn[] {
-  const draw = seeded(seed);
-  const drawn = byWeight(names, draw);
-  const more = () => small(drawn());
-  return Array.from({ length: count }, () => {
-    const own = new Set<string>();
-    const size = 8 + Math.floor(draw() * 15);
-    while (own.size < size) own.add(more());
-    const chosen = new Set(Array.from({ length: 1 + Math.floor(draw() * 3) }, () => pick(draw, kinds)));
+  return drawnLabels(names, count, seed, kinds, ({ own, kinds: chosen, draw, more }) => {
     const making: Making = {
-      printed: [...own],
+      printed: own,
       sign: ', ',
       head: pick(draw, headings[which]),
       tail: '',

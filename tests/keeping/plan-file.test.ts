@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { planFileOf } from '../../src/core/plan/plan-file.ts';
 import type { Step } from '../../src/core/wash-day/routine.ts';
 import { planFileAtMost, readPlanFile } from '../../src/store/files/plan-file.ts';
-import { defaultSettings, type Remembered } from '../../src/store/remembered.ts';
+import { nothingRemembered, type Remembered } from '../../src/store/remembered.ts';
 import { takenAs } from '../../src/use/acts/plan-file.ts';
 import { runs } from '../run/fuzz-runs.ts';
 import { madeProduct, madeRoutine } from './made.ts';
@@ -36,15 +36,7 @@ const routine = madeRoutine({
 });
 const plan = planFileOf(routine, [secret, gel, madeProduct({ id: 'p9', name: 'Not in it' })], '2026-03-01');
 const written = JSON.stringify(plan);
-const nobody: Remembered = {
-  heads: [],
-  products: [],
-  routines: [],
-  log: [],
-  sites: [],
-  readAs: {},
-  settings: defaultSettings,
-};
+const nobody: Remembered = nothingRemembered();
 let nth = 0;
 const making = { newId: () => `new-${++nth}`, today: '2026-03-02' };
 const changed = (over: object) => readPlanFile(JSON.stringify({ ...plan, ...over }));

@@ -13,7 +13,7 @@ import type {
   Thresholds,
   Use,
 } from './entry.ts';
-import { besidePolymer, latinForms, nameForms, partInBrackets, wholeForms } from './name-forms.ts';
+import { besidePolymer, filedForms, nameForms, wholeForms } from './name-forms.ts';
 import { createClose, type SpelledName } from './near/close-spellings.ts';
 import { createMend } from './near/mend.ts';
 import type { Words } from './near/near-words.ts';
@@ -143,21 +143,11 @@ export function createLookup(
   const search = (raw: string): WithFact => {
     const direct = byKey(keyOf(normalName(raw)));
     if (direct) return direct;
-    const forms = nameForms(raw);
-    const inside = partInBrackets(raw);
-    const told = inside && byKey(keyOf(normalName(inside)));
-    if (told) return told;
-    // The name without its brackets is still the name: looked for before any rule is tried on the whole.
-    for (const form of wholeForms(raw)) {
-      const bare = byKey(keyOf(normalName(form)));
-      if (bare) return bare;
+    for (const form of filedForms(raw)) {
+      const entry = byKey(keyOf(normalName(form)));
+      if (entry) return entry;
     }
-    // "Argan Kernel Extract (Argania spinosa)": by its Latin name it is filed, by the plain one a rule takes it.
-    for (const form of latinForms(raw)) {
-      const latin = byKey(keyOf(normalName(form)));
-      if (latin) return latin;
-    }
-    for (const form of forms) {
+    for (const form of nameForms(raw)) {
       const answer = named(normalName(form), form);
       if (answer) return answer;
     }

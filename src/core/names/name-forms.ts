@@ -31,8 +31,18 @@ const author = / (?:\(?L\.\)?|Mill\.|DC\.|Lam\.)(?= )/;
 const part =
   /(?:^| )((?:leaf|seed|fruit|flower|root|bark|peel|kernel|nut|germ|bran)? ?(?:oil|butter|extract|juice|water|wax|powder|protein|starch))$/i;
 
+/** What a printed name may be filed under as it stands, before any rule of the grammar is tried on it; best first. */
+export function* filedForms(printed: string): Generator<string> {
+  const part = partInBrackets(printed);
+  if (part) yield part;
+  // The name without its brackets is still the name.
+  yield* wholeForms(printed);
+  // "Argan Kernel Extract (Argania spinosa)": by its Latin name it is filed, by the plain one a rule takes it.
+  yield* latinForms(printed);
+}
+
 /** "Cocos Nucifera (Coconut Oil)": which part of the plant is meant stands in the bracket. */
-export function partInBrackets(printed: string): string | undefined {
+function partInBrackets(printed: string): string | undefined {
   const [, before = '', inside = '', after = ''] = oneBracket.exec(printed) ?? [];
   const [, own] = part.exec(inside) ?? [];
   return own && !after.trim() && /^\S+ \S+\s*$/.test(before) ? `${before.trim()} ${own.trim()}` : undefined;
@@ -42,7 +52,7 @@ export function partInBrackets(printed: string): string | undefined {
  * "Argan Kernel Extract (Argania spinosa)", "Aloe Vera (Aloe barbadensis) Leaf Water", "Olea europaea L. Fruit Oil":
  * the part of the plant after its Latin name alone.
  */
-export function latinForms(printed: string): string[] {
+function latinForms(printed: string): string[] {
   if (author.test(printed)) return [printed.replace(author, '')];
   const [, before = '', inside, after = ''] = oneBracket.exec(printed) ?? [];
   if (!inside) return [];

@@ -46,12 +46,13 @@ const respaced = (raw: string) =>
 
 function mended(raw: string, words: Words, named: (normal: string) => WithFact | undefined): Found {
   const spaced = respaced(raw);
-  for (const clear of [reread(raw), reread(spaced)]) {
+  const read = reread(raw);
+  for (const clear of [read, reread(spaced)]) {
     const is = clear === raw ? undefined : named(normalName(clear));
-    if (is && (is.found.how !== 'pattern' || clear !== reread(raw)))
+    if (is && (is.found.how !== 'pattern' || clear !== read))
       return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
   }
-  const forms = [...new Set([spaced, reread(raw)].flatMap(wholeForms).map(normalName))];
+  const forms = [...new Set([spaced, read].flatMap(wholeForms).map(normalName))];
   for (const form of forms) {
     const readings = respelled(form, words, named).map((reading) => ({
       ...reading,
