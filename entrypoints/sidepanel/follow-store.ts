@@ -11,14 +11,19 @@ export function followStore(
   on: {
     /** What is remembered, less the parts of these stamps. */
     remembered(has: Stamps): Promise<RememberedParts>;
+    /** What was asked for before anybody listened: the first answer, and asked anew after it. */
+    early?: Promise<RememberedParts> | undefined;
     failed(): void;
     drawSoon(): void;
   },
 ) {
   let has: Stamps = {};
+  let { early } = on;
   const recall = asOfNow(async () => {
+    const answer = early ?? on.remembered(has);
+    early = undefined;
     try {
-      const { stamps, parts } = await on.remembered(has);
+      const { stamps, parts } = await answer;
       has = stamps;
       state.remembered = { ...state.remembered, ...parts };
       state.undos = undosIn(await browser.storage.session.get(null));
@@ -34,5 +39,12 @@ export function followStore(
   browser.storage.session.onChanged.addListener((changes) => {
     if (Object.keys(changes).some(isUndoKey)) void recall();
   });
-  return { recall };
+  return {
+    recall,
+    begin() {
+      const wasEarly = early !== undefined;
+      void recall();
+      if (wasEarly) void recall(); // what changed before we listened
+    },
+  };
 }

@@ -7,7 +7,7 @@ import { onceATurn } from '../../src/ui/panel/once-a-turn.ts';
 import { type PanelState, stateAt } from '../../src/ui/panel/state.ts';
 import type { PlaceName } from '../../src/ui/world.ts';
 import { readingCache } from '../../src/use/reading/reading-cache.ts';
-import { early, takeEarly } from './early-answer.ts';
+import { takeEarly } from './early-answer.ts';
 import { followStore } from './follow-store.ts';
 import { followTab } from './follow-tab.ts';
 import { heldTab } from './tab-in-view.ts';
@@ -30,13 +30,11 @@ export function livePanel(
   const asked: Ask = (name, request) => ask(browser.runtime as never, name, request);
   const failed = () => doing.say(state.t('shell.no-background'));
   const reading = readingCache((texts) => asked('read', texts), drawSoon, failed);
-  const isEarly = early.remembered !== undefined;
-  const remembered = (has: Stamps) => takeEarly() ?? asked('remembered-parts', has);
-  const { recall } = followStore(browser, state, { remembered, failed, drawSoon });
-  const doing = createDoing(state, asked, { drawSoon, recall });
+  const remembered = (has: Stamps) => asked('remembered-parts', has);
+  const store = followStore(browser, state, { remembered, early: takeEarly(), failed, drawSoon });
+  const doing = createDoing(state, asked, { drawSoon, recall: store.recall });
   const { go, sent } = createGoing(state, doing, drawSoon);
   followTab(browser, state, held, { toTab: (name, tab) => asked(name, { tab }), sent, drawSoon });
-  void recall();
-  if (isEarly) void recall(); // what changed before we listened
+  store.begin();
   return { dismiss: doing.dismiss };
 }

@@ -1,6 +1,9 @@
 type Question<T> = { by: readonly unknown[]; answer: Promise<T>; known?: { value: T } };
 
-/** Keeps the newest question with its answer: it is asked once, however many ask it, while all it goes by stays. */
+/**
+ * Keeps the newest question with its answer: it is asked once, however many ask it, while all it goes by stays.
+ * One that failed fails for all who asked it, and is asked anew.
+ */
 export function createAskedOnce<T>() {
   let newest: Question<T> | undefined;
   const find = (by: readonly unknown[]) =>
@@ -15,9 +18,14 @@ export function createAskedOnce<T>() {
       const question: Question<T> = find(by) ?? { by, answer: ask() };
       if (question !== newest) {
         newest = question;
-        void question.answer.then((value) => {
-          question.known = { value };
-        });
+        question.answer.then(
+          (value) => {
+            question.known = { value };
+          },
+          () => {
+            if (question === newest) newest = undefined; // asked anew by whoever asks next
+          },
+        );
       }
       return question.answer;
     },

@@ -19,6 +19,41 @@ function silentBrowser() {
 
 const named = (Oakum: string) => ({ ...nothing, readAs: { Oakum } });
 
+it('what changed between an early question and our listening is asked for after its answer', async () => {
+  const { browser } = silentBrowser(); // the change was told before anybody listened
+  const state = stateAt('products', nothing);
+  let drawn = 0;
+  const asked: unknown[] = [];
+  const { begin } = followStore(browser, state, {
+    early: Promise.resolve({ stamps: { readAs: 'first' }, parts: named('before') } as never),
+    remembered: async (has) => {
+      asked.push(has);
+      return { stamps: {}, parts: named('after') };
+    },
+    failed: () => {},
+    drawSoon: () => drawn++,
+  });
+  begin();
+  await expect.poll(() => drawn).toBe(2);
+  expect(asked).toEqual([{ readAs: 'first' }]);
+  expect(state.remembered.readAs).toEqual({ Oakum: 'after' });
+});
+
+it('an early question that failed is said, and the store is asked all the same', async () => {
+  const { browser } = silentBrowser();
+  const state = stateAt('products', nothing);
+  let failed = 0;
+  const { begin } = followStore(browser, state, {
+    early: Promise.reject(new Error('no background')),
+    remembered: async () => ({ stamps: {}, parts: named('after') }),
+    failed: () => failed++,
+    drawSoon: () => {},
+  });
+  begin();
+  await expect.poll(() => state.remembered.readAs).toEqual({ Oakum: 'after' });
+  expect(failed).toBe(1);
+});
+
 it('what is asked for while it is being asked is what stands after, not before', async () => {
   const { browser, changed } = silentBrowser();
   const state = stateAt('products', nothing);

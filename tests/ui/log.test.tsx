@@ -1,7 +1,8 @@
 // @vitest-environment happy-dom
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type * as lessons from '../../src/core/learn/lesson.ts';
 import type { LogEntry } from '../../src/core/wash-day/routine.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { feelWords } from '../../src/ui/log/feel-scale.tsx';
@@ -13,6 +14,16 @@ import type { World } from '../../src/ui/world.ts';
 import { keptWorld } from '../keeping/kept-world.ts';
 import { madeHead, madeProduct, madeRoutine } from '../keeping/made.ts';
 import { press, settle, type, withWords } from './pressing.ts';
+
+const fails = vi.hoisted(() => ({ lesson: false }));
+vi.mock('../../src/core/learn/lesson.ts', async (real) => {
+  const own = await real<typeof lessons>();
+  const lessonOf: typeof own.lessonOf = (input) => {
+    if (fails.lesson) throw new Error('no lesson');
+    return own.lessonOf(input);
+  };
+  return { ...own, lessonOf };
+});
 
 const text = () => (document.body.textContent ?? '').replace(/\s+/g, ' ');
 const put = (thing: 'heads' | 'products' | 'routines' | 'log', value: unknown) =>
@@ -272,6 +283,13 @@ describe('the one change a wash day speaks for', () => {
       'Tidepool Curl Cream (cream) was left out',
     );
     expect(said()).toBe(1);
+  });
+  it('where it cannot be worked out, the day’s own card says what was otherwise', async () => {
+    fails.lesson = true;
+    await open([...start, put('log', entry('2026-02-15', { soft: 1 }))]);
+    fails.lesson = false;
+    expect(document.querySelector('#lesson')).toBeNull();
+    expect(document.querySelector('.log-entry')!.textContent).toContain('Not as the time before');
   });
   it('nothing of it while the day felt well', async () => {
     await open([...start.slice(0, 4), put('log', entry('2026-02-22', { soft: 2 }))]);

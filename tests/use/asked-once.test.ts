@@ -30,3 +30,16 @@ it('that nothing was found is an answer too', async () => {
   await once.answer([1], async () => undefined);
   expect(once.known([1])).toEqual({ value: undefined });
 });
+
+it('a question that failed is told to all who asked it, and asked anew by the next', async () => {
+  const once = createAskedOnce<string>();
+  let asked = 0;
+  const fail = async (): Promise<string> => {
+    throw new Error(`no answer ${++asked}`);
+  };
+  const both = [once.answer([1], fail), once.answer([1], fail)];
+  await expect(both[0]).rejects.toThrow('no answer 1');
+  await expect(both[1]).rejects.toThrow('no answer 1');
+  expect(once.known([1])).toBeUndefined();
+  expect(await once.answer([1], async () => 'at last')).toBe('at last');
+});

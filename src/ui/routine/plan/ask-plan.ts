@@ -19,15 +19,21 @@ export type OnTheWay<T> = (told: { share: number; soFar?: T }) => void;
 
 /** Where a worker can be had the search runs there. */
 function askWorker<T>(asker: Asker, asked: PlanAsked, here: () => T, onTheWay?: OnTheWay<T>): Promise<T> {
-  if (typeof Worker === 'undefined') return Promise.resolve(here());
+  if (typeof Worker === 'undefined') return new Promise((answer) => answer(here()));
   workers[asker]?.terminate();
   const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
   workers[asker] = worker;
-  return new Promise((answer) => {
+  return new Promise((answer, fail) => {
     worker.onmessage = ({ data }: MessageEvent<PlanTold<T>>) =>
       'done' in data ? answer(data.done) : onTheWay?.(data);
     // A worker that cannot start or fails is no reason to have no answer.
-    worker.onerror = () => answer(here());
+    worker.onerror = () => {
+      try {
+        answer(here());
+      } catch (problem) {
+        fail(problem);
+      }
+    };
     worker.postMessage(asked);
   });
 }
