@@ -5,6 +5,7 @@ import { entries, limits, patterns } from '../../dictionary/index.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import { copiedLabels } from './copied-labels.ts';
 import { dressedLabels } from './dressed-labels.ts';
+import { farKinds, farLabels } from './far-labels.ts';
 import { readWhole, scoredLabel } from './score-dressed.ts';
 import { wornLabels } from './worn-labels.ts';
 
@@ -41,3 +42,22 @@ it.each(['looked at', 'kept aside'] as const)('labels as shops copy them, %s: mo
   expect(sum(({ right }) => right) / all).toBeGreaterThan(0.92);
   expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(half === 'looked at' ? 0.9 : 0.8);
 });
+
+it('labels from far away come in kinds that are kept aside, kinds that are not, and halved ones', () => {
+  const [seen, kept] = [farKinds('looked at'), farKinds('kept aside')];
+  expect(new Set([...seen, ...kept]).size).toBeGreaterThan(90);
+  expect(kept.filter((kind) => !seen.includes(kind)).length).toBeGreaterThan(30);
+});
+
+it.each(['looked at', 'kept aside'] as const)(
+  'labels from far away, %s: no fewer are whole than were',
+  (half) => {
+    const far = names.map((row) => ({ ...row, inci: row.name }));
+    const rows = farLabels(far, 200, 606, half).map((label) => scoredLabel(label, lookup));
+    const sum = (of: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + of(row), 0);
+    const all = sum((row) => row.names.length);
+    expect(sum(({ wrong }) => wrong.length) / all).toBeLessThan(0.006);
+    expect(sum(({ right }) => right) / all).toBeGreaterThan(0.85);
+    expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(0.45);
+  },
+);

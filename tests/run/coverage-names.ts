@@ -7,6 +7,7 @@ import { readLabel } from '../../src/core/reading/reading.ts';
 import { copiedLabels } from '../core/copied-labels.ts';
 import { damagedNames, damages } from '../core/damaged-names.ts';
 import { type Dressed, dressedLabels } from '../core/dressed-labels.ts';
+import { type FarName, farKinds, farLabels } from '../core/far-labels.ts';
 import { scored } from '../core/score-damaged.ts';
 import { readWhole, scoredLabel } from '../core/score-dressed.ts';
 import { wornLabels } from '../core/worn-labels.ts';
@@ -160,6 +161,41 @@ export function printDressed(): void {
     printWhole('labels in two kinds of damage each', half, dressedLabels(names, count, seed, half));
 }
 
+/** Counted names as printed whose name is in the inventory, and of all others there one in sixty-five names drawn. */
+function farNames(file: string): FarName[] {
+  const inventory = inventoryBeside(file);
+  const bare = (name: string) => name.replace(/\s*\([^()]*\)/g, '').trim();
+  const counted = readFileSync(file, 'utf8')
+    .split('\n')
+    .map((line) => line.split('\t'))
+    .filter(([, , name]) => name && inventory.has(bare(name)))
+    .map(([, all, name]) => ({ name: name!, inci: bare(name!), weight: Math.sqrt(Number(all)) }));
+  const there = new Set(counted.map(({ inci }) => inci));
+  const rare = [...inventory].filter((name) => /^[A-Z0-9][A-Z0-9 ,/()'.-]+$/.test(name) && !there.has(name));
+  const weight = counted.reduce((sum, row) => sum + row.weight, 0) / 64 / rare.length;
+  return [...counted, ...rare.map((name) => ({ name, inci: name, weight }))];
+}
+
+/** Prints how whole labels from far away are read; of those kept aside only how many of each kind are not whole. */
+export function printFar(): void {
+  const file = counts.find(existsSync);
+  if (!file) return;
+  const names = farNames(file);
+  for (const [half, seed] of [
+    ['looked at', 401],
+    ['kept aside', 402],
+  ] as const) {
+    const labels = farLabels(names, 1000, seed, half);
+    printWhole(`labels from far away of ${farKinds(half).length} kinds`, half, labels);
+    if (!process.argv.includes('--kinds')) continue;
+    const whole = labels.map((label) => readWhole(scoredLabel(label, lookup)));
+    for (const kind of farKinds(half)) {
+      const own = whole.filter((_, i) => labels[i]!.kinds.includes(kind));
+      console.log(`  ${own.filter(Boolean).length} of ${own.length} whole: ${kind}`);
+    }
+  }
+}
+
 function printWhole(set: string, wordings: string, labels: Pick<Dressed, 'text' | 'names'>[]) {
   const rows = labels.map((label) => scoredLabel(label, lookup));
   const sum = (of: 'names' | 'wrong' | 'silent' | 'unknown') =>
@@ -175,5 +211,6 @@ function printWhole(set: string, wordings: string, labels: Pick<Dressed, 'text' 
 if (import.meta.main) {
   printNameCoverage();
   printDressed();
+  printFar();
   printMending();
 }

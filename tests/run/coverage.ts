@@ -2,7 +2,7 @@
 
 import '../../src/page/begin-ours.ts';
 import { printFreshCoverage } from './coverage-fresh.ts';
-import { printDressed, printMending, printNameCoverage } from './coverage-names.ts';
+import { printDressed, printFar, printMending, printNameCoverage } from './coverage-names.ts';
 import { printApartCoverage, printLaterCoverage, printOtherCoverage } from './coverage-other.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printPictures } from './coverage-pictures.ts';
@@ -15,6 +15,7 @@ else {
   printNameCoverage();
   printMending();
   printDressed();
+  printFar();
   printPageCoverage();
   printRandomCoverage();
   printShapeCoverage();
