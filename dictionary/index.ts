@@ -38,7 +38,7 @@ import uvFilters from './entries/uv-filters.json' with { type: 'json' };
 import vitaminsAndAntioxidants from './entries/vitamins-and-antioxidants.json' with { type: 'json' };
 import waxes from './entries/waxes.json' with { type: 'json' };
 import { expand } from './expand.ts';
-import remarksFile from './finding/remarks.json' with { type: 'json' };
+import { labelWords } from './finding/index.ts';
 import limitsFile from './limits.json' with { type: 'json' };
 import patternWords from './pattern-words.json' with { type: 'json' };
 import patternsFile from './patterns.json' with { type: 'json' };
@@ -86,7 +86,7 @@ export const limits: Limits = {
   ...limitsFile,
   usual: useLevels as unknown as UseLevels,
   sourceWords: allergensFile as SourceWords[],
-  remarks: remarksFile,
+  labelWords,
   printedOften,
 };
 export { findingFacts } from './finding/index.ts';

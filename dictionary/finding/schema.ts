@@ -22,10 +22,21 @@ const headings = z.strictObject({
   ),
   slips: group.describe('Read with a slip or two.'),
   full: group.describe('Beside a heading: the whole list follows.'),
-  teasers: group.extend({ alone: words }).describe('A choice of names follows.'),
+  teasers: group
+    .extend({
+      actives: words,
+      spoken: words.describe('Of shops, not of labels: “our”, “best”.'),
+      alone: words,
+    })
+    .describe('A choice of names follows.'),
   asides: group.describe('What a heading may hold beside its own words.'),
 });
-const denials = z.strictObject({ ...file, before: group, glued: group, alone: group });
+const denials = z.strictObject({
+  ...file,
+  before: group.extend({ loose: words.describe('Of pages only: a label prints them in names.') }),
+  glued: group,
+  alone: group,
+});
 const goods = z.strictObject({
   ...file,
   goods: z.array(group.extend({ good: z.string() })).describe('Words in names that other goods print.'),
@@ -61,6 +72,41 @@ export const remarksSchema = z.strictObject({
   cautions: group,
   abroad: group,
   sizes: group,
+});
+
+export const labelSchema = z.strictObject({
+  ...file,
+  heads: group,
+  lists: group,
+  ofList: group,
+  active: group,
+  inactive: group,
+  key: group,
+  notes: group,
+  may: group,
+  mayAround: group,
+  traces: group,
+  contain: group,
+  allergens: group,
+  holding: group,
+  leftOut: group,
+  notSo: group,
+  below: group,
+  orLess: group,
+  and: group,
+  andOnce: group,
+  or: group,
+  of: group,
+  parts: group,
+  fill: group,
+  pure: group,
+  codes: group,
+  coded: group,
+  counted: group,
+  seeFor: group,
+  stated: group,
+  drugs: group,
+  friendly: group,
 });
 
 export const findingSchema = z.strictObject({

@@ -6,10 +6,10 @@ export type FindingFacts = {
     words: readonly { words: Words; weak?: Words }[];
     slips: { words: Words };
     full: { words: Words };
-    teasers: { words: Words; alone: Words };
+    teasers: { words: Words; actives: Words; spoken: Words; alone: Words };
     asides: { words: Words };
   };
-  denials: { before: { words: Words }; glued: { words: Words }; alone: { words: Words } };
+  denials: { before: { words: Words; loose: Words }; glued: { words: Words }; alone: { words: Words } };
   goods: { goods: readonly { good: string; words: Words }[] };
   shared: { groups: readonly { names: Words }[]; forms: { words: Words }; pressed: { words: Words } };
   own: {

@@ -26,10 +26,10 @@ const folded = (words: readonly string[]): WordTest => wordTest(words.map(fold))
 
 const wordTests = ({ headings, denials, prose, around, own, goods, shared }: FindingFacts) => ({
   full: folded(headings.full.words),
-  teaser: folded(headings.teasers.words),
+  teaser: folded([...headings.teasers.words, ...headings.teasers.actives, ...headings.teasers.spoken]),
   teasesAlone: folded(headings.teasers.alone),
   asides: folded([...headings.asides.words, ...headings.full.words]),
-  denial: folded(denials.before.words),
+  denial: folded([...denials.before.words, ...denials.before.loose]),
   deniesAlone: folded(denials.alone.words),
   glued: new RegExp(`[\\s-](?:${denials.glued.words.join('|')})[!.]?$`, 'u'),
   prose: folded(prose.words.words),

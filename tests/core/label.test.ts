@@ -6,7 +6,7 @@ import { splitLabel } from '../../src/core/label/split-label.ts';
 import { spent } from '../spent.ts';
 import { labelLines } from './label-lines.ts';
 
-const remarks = createRemarks(limits.remarks);
+const remarks = createRemarks(limits.labelWords);
 const mentionsOf = (label: string) =>
   splitLabel(label, remarks)
     .parts.map(({ raw, percent, tail, list, within }) =>

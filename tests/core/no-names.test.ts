@@ -11,6 +11,9 @@ const unread = (text: string) =>
 // What shops and bottles print after a list; written for this test, invented throughout.
 const tails = `
 . Fabriqué en France
+. Senza siliconi. Etico
+. Fără parabeni
+. Kann Spuren von Nüssen enthalten
 . Hergestellt in Deutschland
 . Hecho en España
 . **Contains naturally occurring allergens

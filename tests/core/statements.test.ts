@@ -1,7 +1,6 @@
 // What a label says beside its list of names, in the words in which labels say it (written from memory).
 import { describe, expect, it } from 'vitest';
 import { answerFor, fitProduct } from '../../src/core/judge/fit.ts';
-import { statementsIn } from '../../src/core/label/no-names/statements.ts';
 import type { Allergen } from '../../src/core/names/entry.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { lookup } from '../use/knowing.ts';
@@ -73,6 +72,6 @@ describe('the avoid list', () => {
 it('a long text is searched in no time', () => {
   const text = 'kann '.repeat(4000) + 'contains '.repeat(2000);
   const began = performance.now();
-  statementsIn(text);
+  lookup.remarks.statementsIn(text);
   expect(performance.now() - began).toBeLessThan(1000);
 });

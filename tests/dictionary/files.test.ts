@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import { useLevelsSchema } from '../../dictionary/amounts/schema.ts';
-import { findingSchema, remarksSchema } from '../../dictionary/finding/schema.ts';
+import label from '../../dictionary/finding/label.json' with { type: 'json' };
+import remarks from '../../dictionary/finding/remarks.json' with { type: 'json' };
+import { findingSchema, labelSchema, remarksSchema } from '../../dictionary/finding/schema.ts';
 import { entries, findingFacts, limits, patterns } from '../../dictionary/index.ts';
 import kindWords from '../../dictionary/kinds.json' with { type: 'json' };
 import {
@@ -25,7 +27,7 @@ it('every entry, pattern and limit has the shape of the schema', () => {
     return parsed.success ? [] : [`${'id' in each ? each.id : each.name}: ${parsed.error.message}`];
   });
   expect(wrong).toEqual([]);
-  const { usual, sourceWords = [], remarks, printedOften, ...ceilings } = limits;
+  const { usual, sourceWords = [], labelWords, printedOften, ...ceilings } = limits;
   expect(limitsSchema.safeParse(ceilings).error).toBeUndefined();
   expect(useLevelsSchema.safeParse(usual).error).toBeUndefined();
   for (const family of sourceWords) expect(sourceWordsSchema.safeParse(family).error).toBeUndefined();
@@ -33,6 +35,7 @@ it('every entry, pattern and limit has the shape of the schema', () => {
   expect(sourcesSchema.safeParse(sources).error).toBeUndefined();
   expect(printedOftenSchema.safeParse(printedOften).error).toBeUndefined();
   expect(remarksSchema.safeParse(remarks).error).toBeUndefined();
+  expect(labelSchema.safeParse(label).error).toBeUndefined();
   expect(findingSchema.safeParse(findingFacts).error).toBeUndefined();
 });
 

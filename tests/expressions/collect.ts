@@ -2,7 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { parseAst } from 'vite';
-import { patterns } from '../../dictionary/index.ts';
+import { limits, patterns } from '../../dictionary/index.ts';
+import { createRemarks } from '../../src/core/label/no-names/remarks.ts';
 import { root } from '../run/steps.ts';
 
 export type Expression = { where: string; source: string; flags: string };
@@ -12,6 +13,24 @@ const files = ['src', 'entrypoints', 'dictionary'].flatMap((room) =>
     .filter((file) => /\.tsx?$/.test(file))
     .map((file) => join(root, room, file)),
 );
+
+/** What is compiled out of the dictionary's words while something is built. */
+function compiledBy(build: () => unknown): { source: string; flags: string }[] {
+  const found: { source: string; flags: string }[] = [];
+  const Own = RegExp;
+  globalThis.RegExp = class extends Own {
+    constructor(source: string | RegExp, flags?: string) {
+      super(source, flags);
+      found.push({ source: this.source, flags: this.flags });
+    }
+  } as RegExpConstructor;
+  try {
+    build();
+  } finally {
+    globalThis.RegExp = Own;
+  }
+  return found;
+}
 
 /** Literals, and what a call of `RegExp` is given as plain letters. */
 function inCode(node: unknown, found: { source: string; flags: string }[]): void {
@@ -34,5 +53,9 @@ export function expressions(): Expression[] {
   const facts = patterns.flatMap(({ id, match, not }) =>
     [match, not ?? []].flat().map((source) => ({ where: `patterns.json ${id}`, source, flags: 'u' })),
   );
-  return [...facts, ...code];
+  const compiled = compiledBy(() => createRemarks(limits.labelWords)).map((each) => ({
+    where: 'src/core/label/ with the words of dictionary/finding/',
+    ...each,
+  }));
+  return [...facts, ...code, ...compiled];
 }

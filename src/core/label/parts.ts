@@ -1,16 +1,15 @@
 import { nameForms } from '../names/name-forms.ts';
 import { blank } from './letters.ts';
-import { isNoise, lengthBeforeCode } from './no-names/noise.ts';
+import { signs } from './marks.ts';
 import type { Remarks } from './no-names/remarks.ts';
 import type { LabelPart } from './split-label.ts';
 
 type Part = Omit<LabelPart, 'list' | 'tail'>;
 
-const holds =
-  /^(?:contains?|containing|with|includ(?:es|ing)|incl\.?|enthält|mit|contient|avec|contiene|con|contém|com|zawiera|bevat):?\s+(?=\p{L})/iu;
-const conjunctions = 'and(?:\\/or)?|und|et|y|og|och|oraz|&|\\+';
-const conjunction = new RegExp(`\\s(?:${conjunctions})\\s`, 'i');
-const leadingConjunction = new RegExp(`^\\s(?:${conjunctions})\\s+`, 'i');
+const marksAround = `[\\s${signs}"“”'\\u2060]`;
+const leadingMarks = new RegExp(`^(?:${marksAround}|\\+(?=[\\s+\\p{L}]))*`, 'u');
+const trailingMarks = new RegExp(`(?:[\\s${signs}.,;:•·_"”'’–—\\u2060-]|\\([a-d]\\))*$`, 'u');
+const isMark = new RegExp(`[${signs}]`);
 const longestName = 300; // letters: a longer piece is cut and looked up no further
 
 /** The names in one piece of the label: usually one; more where "and" joins them or brackets list them. */
@@ -26,30 +25,30 @@ function partAt(
   letters: string,
   from: number,
   to: number,
-  { isLegend, isProse }: Remarks,
+  remarks: Remarks,
   within = false,
 ): Part | undefined {
-  let end = from + lengthBeforeCode(letters.slice(from, Math.min(to, from + longestName)));
+  const { isLegend, isNoise, isProse } = remarks;
+  let end = from + remarks.lengthBeforeCode(letters.slice(from, Math.min(to, from + longestName)));
   const bounds = end < Math.min(to, from + longestName) ? end : to;
-  end -= /(?:[\s*†‡°◊¹²³⁴⁵.,;:•·_"”'’–—\u2060-]|\([a-d]\))*$/u.exec(letters.slice(from, end))![0].length;
+  end -= trailingMarks.exec(letters.slice(from, end))![0].length;
   const whole = letters.slice(from, Math.min(bounds, from + 2 * longestName)).replaceAll(blank, '');
   if (isNoise(whole) || isLegend(whole)) return undefined;
   // "Castor oil: softens and …": the name stands before the colon.
   const colon = letters.slice(from, end).search(/:\s/);
   if (colon > 1 && isProse(letters.slice(from + colon + 1, bounds))) end = from + colon;
   else if (isProse(outsideBrackets(whole))) return undefined;
-  let start =
-    from + /^(?:[\s*†‡°◊¹²³⁴⁵"“”'\u2060]|\+(?=[\s+\p{L}]))*/u.exec(letters.slice(from, end))![0].length;
+  let start = from + leadingMarks.exec(letters.slice(from, end))![0].length;
   // "Parfum* … *contains Limonene": behind a mark and in a bracket what it holds is listed.
-  if (within || /[*†‡°◊¹²³⁴⁵]/.test(letters.slice(from, start)))
-    start += holds.exec(letters.slice(start, end))?.[0].length ?? 0;
+  if (within || isMark.test(letters.slice(from, start)))
+    start += remarks.holdingIn(letters.slice(start, end));
   // Brackets whose other end the label forgot.
   while (/[([{]/.test(letters[start]!) && !/[)\]}]/.test(letters.slice(start, end))) start++;
   while (/[)\]}]/.test(letters[end - 1]!) && !/[([{]/.test(letters.slice(start, end))) end--;
   if (end - start < 2 && !/[\p{Script=Han}\p{Script=Hangul}]/u.test(letters.slice(start, end)))
     return undefined;
   const name = letters.slice(start, end).replaceAll(blank, '');
-  const percent = printedShare(name);
+  const percent = printedShare(name, remarks);
   return {
     raw: text.slice(start, end),
     from: start,
@@ -66,20 +65,19 @@ const outsideBrackets = (text: string) => {
 };
 
 /** The one plain percentage beside a name; neither a range, nor "over", nor how natural it is. */
-function printedShare(name: string): number | undefined {
+function printedShare(name: string, { saysHowPure }: Remarks): number | undefined {
   const found = [...name.matchAll(/(.?)\s*\b(\d{1,3}(?:[.,]\d+)?)\s*[%％](.{0,20})/gu)];
   const [, before, share, after] = found[0] ?? [];
   if (found.length !== 1 || !share || /[<>≥≤~±–/-]/.test(before!)) return undefined;
-  if (/^\s*(?:natur|organic|pure|of\b|vegan|plant|bio|origin|certified|w\/v sol)/i.test(after!))
-    return undefined;
+  if (saysHowPure(after!)) return undefined;
   const value = Number(share.replace(',', '.'));
   return value > 0 && value <= 100 ? value : undefined;
 }
 
 /** "A and B", "A & B": two names, unless the sign stands in a name (D & C Red 33). */
-function conjuncts(letters: string, from: number, to: number, { isProse }: Remarks): [number, number][] {
+function conjuncts(letters: string, from: number, to: number, remarks: Remarks): [number, number][] {
   const piece = letters.slice(from, Math.min(to, from + longestName));
-  if (to - from > longestName || !conjunction.test(piece) || isProse(piece)) return [[from, to]];
+  if (to - from > longestName || !remarks.joinsNames(piece) || remarks.isProse(piece)) return [[from, to]];
   const cuts: [number, number][] = [];
   let depth = 0;
   let start = 0;
@@ -87,13 +85,13 @@ function conjuncts(letters: string, from: number, to: number, { isProse }: Remar
     if ('([{'.includes(piece[i]!)) depth++;
     else if (')]}'.includes(piece[i]!)) depth = Math.max(0, depth - 1);
     else if (piece[i] === ' ' && depth === 0) {
-      const sign = leadingConjunction.exec(piece.slice(i, i + 8));
-      const [left, right] = [piece.slice(start, i), sign ? piece.slice(i + sign[0].length) : ''];
+      const sign = remarks.conjunctionIn(piece.slice(i, i + 8));
+      const [left, right] = [piece.slice(start, i), sign ? piece.slice(i + sign) : ''];
       // A word printed with spaces between its letters has single ones that say "and" elsewhere.
-      if (sign && / y /i.test(sign[0]) && !/\p{L}{3}$|[\d)]$/u.test(left)) continue;
+      if (sign && /^ \p{L} $/u.test(piece.slice(i, i + sign)) && !/\p{L}{3}$|[\d)]$/u.test(left)) continue;
       if (!sign || !/\p{L}{3}/u.test(left) || !/\p{L}{3}/u.test(right)) continue;
       cuts.push([from + start, from + i]);
-      start = i + sign[0].length;
+      start = i + sign;
     }
   }
   return [...cuts, [from + start, to]];

@@ -1,5 +1,5 @@
-import { opensTail, startsHeading, startsTail } from './headings.ts';
 import { blank } from './letters.ts';
+import { inBrackets, signs } from './marks.ts';
 import type { Remarks } from './no-names/remarks.ts';
 
 /** A stretch of the label between two separators, and the separator it follows. */
@@ -9,7 +9,8 @@ const longestBracket = 1500; // letters between a bracket and its end: anything 
 const longestLine = 400; // letters of a line looked at to tell a wrapped line from a new item
 
 /** Cuts levelled letters at separators outside brackets. Linear in the text. */
-export function cutPieces(letters: string, { isLegend, isSentence }: Remarks): Piece[] {
+export function cutPieces(letters: string, remarks: Remarks): Piece[] {
+  const { isConjunction, isLegend, opensTail, startsTail } = remarks;
   const ends = bracketEnds(letters);
   const by = separatorsOf(letters, ends);
   const pieces: Piece[] = [];
@@ -36,7 +37,7 @@ export function cutPieces(letters: string, { isLegend, isSentence }: Remarks): P
     else if (letters[i - 1] === ' ' && opensTail(letters.slice(i, i + 60))) cut(i, 0, '.');
     if (end !== undefined) {
       const inside = letters.slice(i + 1, Math.min(end, i + 40));
-      const joins = /^\s*(?:and|&|und|et|y)\s*$/i.test(letters.slice(i + 1, Math.min(end, i + 8)));
+      const joins = isConjunction(letters.slice(i + 1, Math.min(end, i + 8)));
       if (joins) cut(i, end + 1 - i, ',');
       else if (
         (startsTail(inside) && !startsTail(letters.slice(start, i).trimStart())) ||
@@ -53,9 +54,9 @@ export function cutPieces(letters: string, { isLegend, isSentence }: Remarks): P
     } else if (counted && letter === ' ' && /^\d{1,2}[.)]\s/.test(letters.slice(i + 1, i + 6)))
       cut(i, 1, ',');
     else if (letter === '\n') {
-      const sign = lineBreak(letters, i, isSentence);
+      const sign = lineBreak(letters, i, remarks);
       if (sign) cut(i, 1, sign);
-    } else if (letter === '.' && endsName(letters, i)) cut(i, 1, '.');
+    } else if (letter === '.' && endsName(letters, i, remarks)) cut(i, 1, '.');
     else if ((letter === '*' || letter === '†') && /^\s+[*†‡]/.test(letters.slice(i + 1, i + 4)))
       cut(i + 1, 0, '.');
     else if ((letter === '±' || letter === '+') && startsTail(letters.slice(i, i + 12))) cut(i, 0, ',');
@@ -65,12 +66,15 @@ export function cutPieces(letters: string, { isLegend, isSentence }: Remarks): P
   return pieces;
 }
 
-const legendAfter =
-  /^((?:[*†‡°◊¹²³⁴⁵+]|\([\da-d]\))+)[\s=:–-]*((?:[^*†‡°◊¹²³⁴⁵+.;\n(]|\((?![\da-d]\))){1,120})/u;
+const legendAfter = new RegExp(
+  `^((?:[${signs}+]|${inBrackets})+)[\\s=:–-]*((?:[^${signs}+.;\\n(]|(?!${inBrackets})\\(){1,120})`,
+  'u',
+);
+const isMark = new RegExp(`[${signs}+]`);
 
 /** "Linalool *kbA", "Aqua ¹from organic farming": a mark whose words are a legend ends the name before it. */
 function marksLegend(letters: string, at: number, isLegend: Remarks['isLegend']): boolean {
-  if (!/[*†‡°◊¹²³⁴⁵+(]/.test(letters[at]!) || /[*†‡°◊¹²³⁴⁵+]/.test(letters[at - 1] ?? '')) return false;
+  if (!(letters[at] === '(' || isMark.test(letters[at]!)) || isMark.test(letters[at - 1] ?? '')) return false;
   const [whole, , words] = legendAfter.exec(letters.slice(at, at + 160)) ?? [];
   return words !== undefined && /\p{L}{2}/u.test(words) && isLegend(whole!);
 }
@@ -122,7 +126,7 @@ function joinsNumbers(letters: string, start: number, at: number): boolean {
 }
 
 /** What a line break means: nothing (a wrapped line), a new item, or a new paragraph. */
-function lineBreak(letters: string, at: number, isSentence: Remarks['isSentence']): '' | '\n' | '\n\n' {
+function lineBreak(letters: string, at: number, { isSentence, startsHeading }: Remarks): '' | '\n' | '\n\n' {
   const from = Math.max(letters.lastIndexOf('\n', at - 1) + 1, at - longestLine);
   const line = letters.slice(from, at).replaceAll(blank, '').trim();
   const rest = letters.slice(at + 1, at + 1 + longestLine).replaceAll(blank, '');
@@ -175,7 +179,7 @@ const shortened =
   /(?:^|[\s(/.])(?:no|nr|art\.-nr|rev|ref|ver|ci|c\.i|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr)$/i;
 
 /** A full stop that ends a name or a sentence, rather than an abbreviation or a number. */
-function endsName(letters: string, at: number): boolean {
+function endsName(letters: string, at: number, { startsHeading }: Remarks): boolean {
   const before = letters.slice(Math.max(0, at - 12), at);
   const next = letters.slice(at + 1, at + 40).replaceAll(blank, '');
   if (/^\s*$/.test(next) || /^\s*\n/.test(next)) return next.length > 0 && !shortened.test(before);

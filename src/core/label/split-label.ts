@@ -1,4 +1,4 @@
-import { type Heading, headingOf, leadingHeading, littleIn } from './headings.ts';
+import type { Heading } from './headings.ts';
 import { blank, levelLetters } from './letters.ts';
 import { withoutRepeats } from './lists.ts';
 import type { Remarks } from './no-names/remarks.ts';
@@ -45,7 +45,7 @@ export function splitLabel(text: string, remarks: Remarks): Label {
   for (const piece of cutPieces(letters, remarks)) {
     const now = sections.at(-1)!;
     if (resumes(letters, piece, now, remarks)) sections.push({ kind: 'sub-head', list: ++lists, parts: [] });
-    let from = skipLead(letters, piece);
+    let from = skipLead(letters, piece, remarks);
     for (let turn = 0; turn < 3; turn++) {
       const heading = headingAt(
         letters,
@@ -58,7 +58,7 @@ export function splitLabel(text: string, remarks: Remarks): Label {
         ['not-in', 'note', 'tail', 'contains'].includes(heading.kind) ||
         (heading.kind === 'inactive' && own.kind === 'active');
       sections.push({ kind: heading.kind, list: goesOn ? own.list : ++lists, parts: [] });
-      from = skipLead(letters, { ...piece, from: from + heading.length });
+      from = skipLead(letters, { ...piece, from: from + heading.length }, remarks);
       if (heading.length === 0) break;
     }
     const section = sections.at(-1)!;
@@ -73,10 +73,11 @@ export function splitLabel(text: string, remarks: Remarks): Label {
   };
 }
 
-/** A remark ends where a new paragraph goes on with a list; what is not in the product ends with its sentence. */
+/** A remark ends where a new paragraph goes on with a list; what is not in the product where a sentence ends and names follow. */
 function resumes(letters: string, { from, to, after }: Piece, { kind }: Section, remarks: Remarks): boolean {
   if (kind !== 'not-in' && kind !== 'note') return false;
-  if (kind === 'not-in' && after === '.') return !remarks.isProse(letters.slice(from, to));
+  if (kind === 'not-in' && after === '.')
+    return letters[to] === ',' && !remarks.isProse(letters.slice(from, to));
   return after === '\n\n' && opensList(letters.slice(from, from + lookahead), remarks);
 }
 
@@ -103,14 +104,11 @@ function numbered(parts: LabelPart[]): LabelPart[] {
   return parts.map((part) => ({ ...part, list: numbers.get(part.list)! }));
 }
 
-/** Bullets, numbering, batch numbers and "and" before a name. */
-function skipLead(letters: string, { from, to }: Pick<Piece, 'from' | 'to'>): number {
-  const lead =
-    /^(?:[\s•:;,.…·–—>_~|=)\]\u2060-]|\d{1,2}[.)]\s|#\s?\d+\s|\d{4,}\s*[-–:]?\s+(?=\p{L})|(?:and|und|et|y|e|&)\s)*/iu;
-  return from + lead.exec(letters.slice(from, Math.min(to, from + 200)))![0].length;
-}
+const skipLead = (letters: string, { from, to }: Pick<Piece, 'from' | 'to'>, { leadIn }: Remarks): number =>
+  from + leadIn(letters.slice(from, Math.min(to, from + 200)));
 
 function headingAt(letters: string, { from, to, after }: Piece, remarks: Remarks) {
+  const { headingOf, leadingHeading, littleIn } = remarks;
   const text = letters.slice(from, Math.min(to, from + 160));
   const little = littleIn(text);
   if (little) return { kind: 'contains' as const, length: little };

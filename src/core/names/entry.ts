@@ -1,4 +1,4 @@
-import type { RemarkWords } from '../label/no-names/remarks.ts';
+import type { LabelWords } from '../label/label-words.ts';
 /** The dictionary's shapes as `core` sees them. Facts reach `core` as arguments of these types. */
 
 import type { UseLevels } from '../amounts/use-levels.ts';
@@ -180,8 +180,8 @@ export type Limits = {
   usual?: UseLevels;
   /** Words of sources, asked of every name: dictionary/allergens.json. */
   sourceWords?: SourceWords[];
-  /** Words that name nothing: dictionary/finding/remarks.json. */
-  remarks?: RemarkWords;
+  /** Words that name nothing, and what labels are taken apart by: `dictionary/finding/`. */
+  labelWords?: LabelWords;
   /** Names that a rule reads and labels print often, so that their misprints are known: dictionary/printed-often.json. */
   printedOften?: string[];
 };

@@ -181,7 +181,7 @@ export function createLookup(
     };
   };
 
-  const remarks = once(() => createRemarks(limits.remarks));
+  const remarks = once(() => createRemarks(limits.labelWords));
   return {
     thresholds: limits.thresholds,
     get remarks() {

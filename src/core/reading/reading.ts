@@ -1,7 +1,6 @@
 import { type Amount, shareBounds } from '../amounts/bounds.ts';
 import { type Likely, likelyShares } from '../amounts/likely.ts';
 import type { Market } from '../amounts/market.ts';
-import { statementsIn } from '../label/no-names/statements.ts';
 import { type Label, type LabelPart, splitLabel } from '../label/split-label.ts';
 import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names/entry.ts';
 import type { Found, Law, Lookup } from '../names/lookup.ts';
@@ -186,7 +185,7 @@ function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {
 
 /** What sentences beside the list say of allergen families; those that name none are left out. */
 function statedIn(text: string, lookup: Lookup): Stated[] {
-  return statementsIn(text).flatMap(({ raw, from, to, things }) => {
+  return lookup.remarks.statementsIn(text).flatMap(({ raw, from, to, things }) => {
     const told = things.map(({ name, sure }) => {
       const { says, mayBe, not } = lookup.sourcesOf(name, { how: 'none', close: [] });
       const named = says.filter((family) => !not.includes(family));

@@ -6,7 +6,7 @@ import { splitLabel } from '../../../src/core/label/split-label.ts';
 import { findLists } from '../../../src/page/find-lists.ts';
 import { gate } from '../../../src/page/read/gate.ts';
 
-const remarks = createRemarks(limits.remarks);
+const remarks = createRemarks(limits.labelWords);
 const bare = (text: string) =>
   levelLetters(text)
     .toLowerCase()

@@ -1,14 +1,15 @@
-import type { RemarkWords } from './remarks.ts';
+import type { LabelWords } from '../label-words.ts';
+import { inBrackets, signs } from '../marks.ts';
 import { wordSet } from './word-set.ts';
 
 /** Signs beside a name that point to a legend: one or several, or a number in brackets. */
-const mark = /(?:[*†‡°◊¹²³⁴⁵]|\+(?!\s*\/)|\([\da-d]\))/u;
-const lead = /^(?:[\s=:•–-]|[*†‡°◊¹²³⁴⁵+]|\([\da-d]\)|[()])*/u;
+const mark = new RegExp(`[${signs}]|\\+(?!\\s*\\/)|${inBrackets}`, 'u');
+const lead = new RegExp(`^(?:[\\s=:•–${signs}+-]|${inBrackets}|[()])*`, 'u');
 const measure = /^\d{1,3}(?:[.,]\d+)?%?$|^%$/;
 const longest = 200; // letters of a legend
 
 /** "*Organic", "** from natural essential oils": what a mark refers to. It says only where things come from. */
-export function legends(words: Pick<RemarkWords, 'origin' | 'beside' | 'substance'>) {
+export function legends(words: Pick<LabelWords, 'origin' | 'beside' | 'substance'>) {
   const [isOrigin, isBeside] = [wordSet(words.origin.words), wordSet(words.beside.words)];
   const isSubstance = wordSet(words.substance.words);
   return (text: string): boolean => {

@@ -1,9 +1,6 @@
-import type { RemarkWords } from './remarks.ts';
+import type { LabelWords } from '../label-words.ts';
 import { wordSet } from './word-set.ts';
 
-// "Contains egg": a caution about allergens, in a few words.
-const contains =
-  /^\W*(?:may )?(?:contains?|traces? of|enthält|kann .{0,20}enthalten|contient|contiene|contém|zawiera|bevat)\b.{0,60}$/iu;
 // "Hair oil 50 ml": a title of a kit.
 const sized = /^\W*\p{L}[^,;\d]{2,40}\s\d{2,4}\s?ml\W*$/iu;
 const measure =
@@ -15,18 +12,19 @@ const isMeasure = (token: string) =>
   sign.test(token) ||
   (measure.test(token) && /\p{L}|%/u.test(token)) ||
   /^\(?q\.?s\.?\)?$/i.test(token) ||
-  /^(?:mg|ml|g|iu|ppm|percent)\.?(?:\/(?:g|ml|kg|l|100\s?g))?$/i.test(token);
+  /^(?:mg|ml|g|iu|ppm)\.?(?:\/(?:g|ml|kg|l|100\s?g))?$/i.test(token);
 
 const wordsOf = (text: string) => text.split(/[\s,;:/|•·()[\]"“”!.*†‡°©◊]+/).filter(Boolean);
 const spokenIn = (text: string) => wordsOf(text.slice(0, 400)).filter((word) => /\p{L}/u.test(word));
 
+const mostOfStatement = 6; // words of a caution about allergens: “Contains egg”
 const fewestRunning = 4; // words
 /** Running text: several words, most of them in small letters. */
 const isRunning = (spoken: string[]) =>
   spoken.length >= fewestRunning && spoken.filter((word) => /^\p{Ll}/u.test(word)).length > spoken.length / 2;
 
 /** Words beside a name, and texts that hold no name. */
-export function noNames(words: RemarkWords) {
+export function noNames(words: LabelWords, opensStatement: (text: string) => boolean) {
   const { does, grown, praise, goods, cautions, abroad, sizes, small } = words;
   const isGrown = wordSet(grown.words);
   const remark = wordSet(does.words, grown.words);
@@ -63,7 +61,7 @@ export function noNames(words: RemarkWords) {
     isSentence: (text: string): boolean => {
       const spoken = spokenIn(text);
       return (
-        (contains.test(text) && spoken.length <= 6) ||
+        (opensStatement(text) && spoken.length <= mostOfStatement) ||
         sized.test(text) ||
         (spoken.some((word) => telling(word) && !remark(word)) &&
           spoken.every((word) => telling(word) || smallWord(word) || measure.test(word)))
@@ -75,7 +73,7 @@ export function noNames(words: RemarkWords) {
      * one: some of its words are such words or small ones, and of the rest none is a word of names, or few are.
      */
     isAside(text: string, isOfNames: (word: string) => boolean): boolean {
-      if (contains.test(text.trim()) && spokenIn(text).length <= 6) return true;
+      if (opensStatement(text.trim()) && spokenIn(text).length <= mostOfStatement) return true;
       const spoken = spokenIn(text).filter((word) => !measure.test(word));
       const tells = spoken.filter(telling).length;
       const plain = tells + spoken.filter(smallWord).length;

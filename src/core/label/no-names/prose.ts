@@ -1,13 +1,12 @@
+import { anyOf, type LabelWords } from '../label-words.ts';
 import { wordSet } from './word-set.ts';
-
-const formOf =
-  /^(?:huile|beurre|extrait|eau|jus|poudre|lait|protéines?|aceite|manteca|extracto|agua|jugo|polvo|leche|proteínas?|óleo|manteiga|extrato|água|suco|leite|olio|burro|estratto|acqua|latte|proteine) (?:d[eio]s? |d['’]|del|dell['’])/iu;
 
 const spacedLetters = /(?<![\p{L}\d])\p{L}(?: \p{L}){3,}(?![\p{L}\d])/gu; // "P R O T E I N"
 
 /** Tells a sentence or a phrase of prose by its small words. Names have few of them. */
-export function proseTest(words: readonly string[]) {
-  const isSmall = wordSet(words);
+export function proseTest({ prose, parts, of }: LabelWords) {
+  const isSmall = wordSet(prose.words);
+  const formOf = new RegExp(`^${anyOf(parts)} ${anyOf(of)}(?:(?<=['’])|\\s)`, 'iu');
   return (text: string): boolean => {
     if (/[!?]/.test(text)) return true;
     const spoken = text
