@@ -6,7 +6,7 @@ import type { Step } from '../../src/core/wash-day/routine.ts';
 import { planFileAtMost, readPlanFile } from '../../src/store/files/plan-file.ts';
 import { nothingRemembered, type Remembered } from '../../src/store/remembered.ts';
 import { takenAs } from '../../src/use/acts/plan-file.ts';
-import { runs } from '../run/fuzz-runs.ts';
+import { tried } from '../run/fuzz-runs.ts';
 import { madeProduct, madeRoutine } from './made.ts';
 
 const step = (id: string, over: Partial<Step> = {}): Step => ({
@@ -151,7 +151,8 @@ describe('a plan from a stranger', () => {
       ...plan.steps.flatMap((one, at) => Object.keys(one).map((key) => ['steps', at, key])),
       ['steps', 1, 'cadence', 'n'],
     ];
-    fc.assert(
+    return tried(
+      'fields of a plan',
       fc.property(
         fc.array(fc.tuple(fc.constantFrom(...paths), odd), { minLength: 1, maxLength: 4 }),
         (edits) => {
@@ -171,13 +172,13 @@ describe('a plan from a stranger', () => {
           );
         },
       ),
-      { numRuns: runs(400) },
+      400,
     );
   });
-  it('of any text never throws', () => {
-    fc.assert(
+  it('of any text never throws', () =>
+    tried(
+      'any text as a plan',
       fc.property(fc.string(), (text) => void readPlanFile(text)),
-      { numRuns: runs(300) },
-    );
-  });
+      300,
+    ));
 });

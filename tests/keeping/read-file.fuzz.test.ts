@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFile } from '../../src/store/files/read-file.ts';
 import { currentVersion } from '../../src/store/migrations.ts';
-import { runs } from '../run/fuzz-runs.ts';
+import { tried } from '../run/fuzz-runs.ts';
 import { spent } from '../spent.ts';
 import { madeHead, madeLog, madeProduct, madeRoutine } from './made.ts';
 
@@ -124,8 +124,9 @@ function spoiled(value: unknown, path: number[], by: unknown): unknown {
 }
 
 describe('never throws', () => {
-  it('for a file with odd things in it', () => {
-    fc.assert(
+  it('for a file with odd things in it', () =>
+    tried(
+      'odd things in a file',
       fc.property(
         fc.array(fc.tuple(fc.array(fc.nat(40), { maxLength: 6 }), fc.oneof(odd, fc.constant(undefined))), {
           minLength: 1,
@@ -138,13 +139,13 @@ describe('never throws', () => {
           sound(JSON.stringify(file) ?? '');
         },
       ),
-      { numRuns: runs(2000) },
-    );
-  });
+      2000,
+    ));
 
   it('for a file with letters changed, cut or doubled', () => {
     const text = JSON.stringify(whole, null, 1);
-    fc.assert(
+    return tried(
+      'letters of a file changed',
       fc.property(
         fc.nat(text.length),
         fc.nat(30),
@@ -153,14 +154,14 @@ describe('never throws', () => {
           sound(text.slice(0, at) + put + text.slice(at + cut));
         },
       ),
-      { numRuns: runs(1000) },
+      1000,
     );
   });
 
-  it('for any JSON, and for anything at all', () => {
-    fc.assert(
+  it('for any JSON, and for anything at all', () =>
+    tried(
+      'any JSON',
       fc.property(fc.oneof(fc.json(), fc.string({ unit: 'binary' })), (text) => void sound(text)),
-      { numRuns: runs(1000) },
-    );
-  });
+      1000,
+    ));
 });
