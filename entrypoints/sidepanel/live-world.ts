@@ -1,4 +1,5 @@
 import { type Ask, ask } from '../../src/contract/messages.ts';
+import type { Reading } from '../../src/core/reading/reading.ts';
 import type { Stamps } from '../../src/store/parts.ts';
 import { nothingRemembered } from '../../src/store/remembered.ts';
 import { createDoing } from '../../src/ui/panel/doing.ts';
@@ -7,9 +8,9 @@ import { onceATurn } from '../../src/ui/panel/once-a-turn.ts';
 import { type PanelState, stateAt } from '../../src/ui/panel/state.ts';
 import type { PlaceName } from '../../src/ui/world.ts';
 import { readingCache } from '../../src/use/reading/reading-cache.ts';
-import { takeEarly } from './early-answer.ts';
+import { early, takeEarly } from './early-answer.ts';
 import { followStore } from './follow-store.ts';
-import { followTab } from './follow-tab.ts';
+import { followTab, type ToTab } from './follow-tab.ts';
 import { heldTab } from './tab-in-view.ts';
 import { worldOf } from './world.ts';
 
@@ -29,12 +30,19 @@ export function livePanel(
   });
   const asked: Ask = (name, request) => ask(browser.runtime as never, name, request);
   const failed = () => doing.say(state.t('shell.no-background'));
-  const reading = readingCache((texts) => asked('read', texts), drawSoon, failed);
+  const known = new Map<string, Reading>();
+  const reading = readingCache((texts) => asked('read', texts), drawSoon, failed, known);
   const remembered = (has: Stamps) => asked('remembered-parts', has);
   const store = followStore(browser, state, { remembered, early: takeEarly(), failed, drawSoon });
   const doing = createDoing(state, asked, { drawSoon, recall: store.recall });
   const { go, sent } = createGoing(state, doing, drawSoon);
-  followTab(browser, state, held, { toTab: (name, tab) => asked(name, { tab }), sent, drawSoon });
+  const toTab = { toTab: (name: ToTab, tab: number) => asked(name, { tab }), sent, drawSoon };
+  const { looked } = followTab(browser, state, held, toTab);
+  const left = early.left?.then((ahead) => {
+    for (const [text, read] of ahead?.readings ?? []) known.set(text, read);
+    return ahead?.remembered;
+  });
+  if (left) void store.showAhead(left, looked);
   store.begin();
   return { dismiss: doing.dismiss };
 }

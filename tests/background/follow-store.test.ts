@@ -82,3 +82,40 @@ it('what is asked for while it is being asked is what stands after, not before',
   await Promise.all([recalled, again]);
   expect(state.remembered.readAs).toEqual({ Oakum: 'after' });
 });
+
+it('what was left ahead is shown once the tab is known, and is the very same where the answer holds the same', async () => {
+  const { browser } = silentBrowser();
+  const state = stateAt('products', nothing);
+  const [left, now] = [named('left') as Remembered, structuredClone(named('left')) as Remembered];
+  const drawn: unknown[] = [];
+  const answers: (() => void)[] = [];
+  const { showAhead, begin } = followStore(browser, state, {
+    remembered: () => new Promise((answer) => answers.push(() => answer({ stamps: {}, parts: now }))),
+    failed: () => {},
+    drawSoon: () => drawn.push(state.remembered),
+  });
+  let known = () => {};
+  const shown = showAhead(Promise.resolve(left), new Promise<void>((done) => (known = done)));
+  begin();
+  await new Promise((turn) => setTimeout(turn));
+  expect(drawn).toEqual([]);
+  known();
+  await shown;
+  expect(drawn).toHaveLength(1);
+  answers.shift()!();
+  await expect.poll(() => drawn).toHaveLength(2);
+  expect([drawn[0], drawn[1]].every((each) => each === left)).toBe(true);
+});
+
+it('what was left ahead comes too late where the background has answered', async () => {
+  const { browser } = silentBrowser();
+  const state = stateAt('products', nothing);
+  const { showAhead, recall } = followStore(browser, state, {
+    remembered: async () => ({ stamps: { readAs: 'first' }, parts: named('now') }) as never,
+    failed: () => {},
+    drawSoon: () => {},
+  });
+  await recall();
+  await showAhead(Promise.resolve(named('left') as Remembered), Promise.resolve());
+  expect(state.remembered.readAs).toEqual({ Oakum: 'now' });
+});

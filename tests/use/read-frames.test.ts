@@ -31,6 +31,7 @@ function frames() {
     keeper: { remembered: async () => ({ ...nothing, sites }) },
     readings,
     tabPages,
+    ahead: { read: () => {}, soon: () => {} },
     withKind,
     drawing: async () => (list) => ({ proteinMentions: list.proteins }) as PaintOrder,
     bringPainter: async ({ frame }) =>
