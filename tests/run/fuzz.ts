@@ -6,7 +6,15 @@ const [times = '1000000', seed = String(Math.floor(Math.random() * 1e9))] = proc
 console.log(`to go on with this later: npm run fuzz -- ${times} ${seed}`);
 const done = run(
   'vitest',
-  ['run', '--config', 'tests/vitest.config.ts', '--testTimeout=36000000', '--maxWorkers=100%', 'fuzz', 'keeping/plan-file'],
+  [
+    'run',
+    '--config',
+    'tests/vitest.config.ts',
+    '--testTimeout=36000000',
+    '--maxWorkers=100%',
+    'fuzz',
+    'keeping/plan-file',
+  ],
   {
     env: { STRANDLINE_FUZZ: times, STRANDLINE_FUZZ_SEED: seed },
   },
