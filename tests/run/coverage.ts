@@ -6,6 +6,7 @@ import { printDressed, printFar, printMending, printNameCoverage } from './cover
 import { printApartCoverage, printLaterCoverage, printOtherCoverage } from './coverage-other.ts';
 import { printPageCoverage, printRandomCoverage } from './coverage-pages.ts';
 import { printPictures } from './coverage-pictures.ts';
+import { printRealCoverage } from './coverage-real.ts';
 import { printShapeCoverage } from './coverage-shapes.ts';
 import { printWhy } from './coverage-why.ts';
 
@@ -23,5 +24,6 @@ else {
   printOtherCoverage();
   printLaterCoverage();
   printApartCoverage();
+  await printRealCoverage();
   await printPictures();
 }

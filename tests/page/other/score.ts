@@ -38,13 +38,18 @@ function against(text: string, list: readonly string[]): { held: number; stray: 
   return { held, stray: stray.length };
 }
 
+/** The same of a page's letters, in this document. */
+export function scoredPage(document: Document, page: Page): Score {
+  openPage(document, page.html);
+  openShadows(document);
+  return scoredIn(document, page);
+}
+
 /**
  * Found: of every list at least half of the names stand in one found list. Whole: every list with all its names and at
  * most one stray thing, and nothing shown that is not among them.
  */
-export function scoredPage(document: Document, page: Page): Score {
-  openPage(document, page.html);
-  openShadows(document);
+export function scoredIn(document: Document, page: Pick<Page, 'lists' | 'woven'>): Score {
   const shown = findLists(document).filter(({ elsewhere }) => !elsewhere);
   const texts = shown.map(({ text }) => text);
   const best = page.lists.map((list) => {
