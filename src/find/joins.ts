@@ -1,11 +1,17 @@
-import type { PageText } from '../contract/messages.ts';
+import type { Holder, PageText } from '../contract/messages.ts';
 import type { Finder } from './finder.ts';
 import { isKnownKind } from './names/kinds.ts';
 import type { Item, Step } from './names/step.ts';
 import type { Page } from './text/lines.ts';
-import { around, blockAt } from './text/page-text.ts';
+import { around, blockAt, upFrom } from './text/page-text.ts';
 
 const closeLines = 2; // a name more lines on begins another list
+
+const mostLevels = 8; // elements around a name within its row or item
+
+const mostBoxed = 4; // elements around a name up to the box that holds it and the next one
+
+const mostNested = 3; // elements between an item and the list around its own
 
 const mostWrapped = 3; // words of a name's second half
 
@@ -38,7 +44,10 @@ export function joins({ stream, text, lines }: Page, run: Item[], next: Item, fi
     );
   };
   const [lastMany, nextMany] = [many(last), many(next)];
-  if ((nextMany && next.kind === 'water') || !sameKin(stream, last.from, next.from)) return false;
+  const beside = down === 1 && isKnownKind(last.kind) && isKnownKind(next.kind);
+  if (nextMany && next.kind === 'water') return false;
+  if (!sameKin(stream, last.from, next.from) && !(beside && inOneBox(stream, last.from, next.from)))
+    return false;
   if (!lastMany) return !nextMany || run.filter(({ kind }) => isKnownKind(kind)).length * 2 > run.length;
   if (nextMany && blockAt(stream, last.from) === blockAt(stream, next.from)) return true;
   return nextMany ? isKnownKind(next.kind) : down === 1 && isKnownKind(next.kind);
@@ -75,13 +84,34 @@ export const beginsAnew = (run: Item[], next: Item, second: Step | undefined): b
 
 /** Whether two places stand in one block, in sibling blocks, or in the same place of sibling blocks; no two panels. */
 function sameKin(stream: PageText, a: number, b: number): boolean {
-  let first = blockAt(stream, a);
-  let second = blockAt(stream, b);
-  for (let level = 0; level < 4 && first && second; level++) {
+  const [one, other] = [blockAt(stream, a), blockAt(stream, b)];
+  let [first, second] = [one, other];
+  for (let level = 0; level < mostLevels && first && second; level++) {
     if (first === second) return true;
-    if (first.tag !== second.tag || first.role === 'tabpanel' || first.tag === 'details') return false;
+    if (first.tag !== second.tag || first.role === 'tabpanel' || first.tag === 'details') break;
     first = around(stream, first);
     second = around(stream, second);
   }
-  return false;
+  return isNested(stream, one, other) || isNested(stream, other, one);
 }
+
+/** Whether an item stands in a list that stands within the list of another one. */
+function isNested(stream: PageText, inner: Holder | undefined, outer: Holder | undefined): boolean {
+  const list = outer?.tag === 'li' && around(stream, outer);
+  const own = list && inner?.tag === 'li' ? around(stream, inner) : undefined;
+  return own !== list && [...upFrom(stream, own, mostNested)].some((element) => element === list);
+}
+
+/** Whether two places stand in one box, built differently: a name set apart, one without a paragraph of its own. */
+function inOneBox(stream: PageText, a: number, b: number): boolean {
+  const [one, other] = [a, b].map((at) => [...upFrom(stream, blockAt(stream, at), mostBoxed)]);
+  const box = one!.find((element) => other!.includes(element));
+  const apart = [...upTo(one!, box), ...upTo(other!, box)];
+  return box !== undefined && !apart.some(({ tag, role }) => role === 'tabpanel' || ofAnotherKind.test(tag));
+}
+
+/** Elements that say what their letters are to those beside them. */
+const ofAnotherKind = /^(?:h[1-6]|d[dt]|t[dh]|details|summary|figcaption)$/;
+
+const upTo = (elements: Holder[], end: Holder | undefined): Holder[] =>
+  end ? elements.slice(0, elements.indexOf(end)) : elements;

@@ -4,6 +4,7 @@ import type { JudgedRun } from './evidence/judged.ts';
 import { reach } from './evidence/thresholds.ts';
 import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
+import { isOver } from './heading-over.ts';
 import { beginsAnew, joins, wrapped } from './joins.ts';
 import { wordsOf } from './names/headings.ts';
 import type { Item, Step, Stop } from './names/step.ts';
@@ -97,7 +98,7 @@ function* runsOf(
   };
   for (const [i, step] of steps.entries()) {
     if (i % pauseEvery === 0) yield;
-    if (lead && !lead.inline && step.line > lead.line && isOver(page, lead.line, step.line)) {
+    if (lead && !lead.inline && step.line > lead.line && isOver(page, lead.line, step.line, setting.about)) {
       flush();
       lead = outer = kit = undefined;
     }
@@ -141,22 +142,4 @@ function panelsAround(stream: PageText, at: number): unknown {
   for (const element of upFrom(stream, blockAt(stream, at), 4))
     if (element.role === 'tabpanel') return around(stream, element);
   return undefined;
-}
-
-/** Whether a heading of the same rank or a higher one stands in a line: what the one before it headed is over. */
-function isOver(page: Page, heading: number, line: number): boolean {
-  const rank = rankOf(page, line);
-  const own = rankOf(page, heading);
-  return rank <= (own === plainLine ? plainEnds : own);
-}
-
-const plainLine = 9; // rank of a line that is no heading element
-
-const plainEnds = 3; // a heading in a plain line is over at an h3
-
-function rankOf({ stream, lines }: Page, line: number): number {
-  const { from } = lines[line]!;
-  for (const { tag } of upFrom(stream, blockAt(stream, from), 2))
-    if (/^h[1-6]$/.test(tag)) return Number(tag[1]);
-  return plainLine;
 }

@@ -65,7 +65,7 @@ describe('a page of strangers', () => {
     ]);
   });
 
-  it.each(kindNames)('holds a list that is found, %s, and is then as it was', (kind) => {
+  it.each(kindNames)('holds a list, %s, and is then as it was', (kind) => {
     const host = open();
     const before = host.document.documentElement.outerHTML;
     const changes = changesOf(host.document);

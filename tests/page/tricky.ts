@@ -10,6 +10,8 @@ const short = 'Aqua, Glycerin, Cetyl Alcohol, Stearic Acid, Carbomer, Parfum';
 
 export type Tricky = [string, string, (string | [string, string])[]];
 
+const items = (...names: string[]) => names.map((name) => `<li>${name}</li>`).join('');
+
 export const tricky: Tricky[] = [
   [
     'several things denied before a colon',
@@ -1096,5 +1098,42 @@ Parfum</pre>`,
     [
       'Behentrimonium Chloride\nDisodium EDTA\nGlycerin\nPhenoxyethanol\nCoumarin\nPanthenol\nLimonene\nParfum',
     ],
+  ],
+  [
+    'buttons within the heading of a list',
+    `<h3>Zutaten <div><button>1x</button><button>2x</button><button>3x</button></div></h3><ul>${items('Aqua', 'Betaine', 'Coumarin', 'Sodium PCA')}</ul>`,
+    ['Aqua\nBetaine\nCoumarin\nSodium PCA'],
+  ],
+  [
+    'the product’s name as a heading between the word and its list',
+    `<h1>Fathom Hair Mask</h1><h2>Ingredientes</h2><h2>Fathom Hair Mask</h2><ul>${items('Aqua', 'Sodium Phytate', 'Alcohol', 'Tartaric Acid', 'Sodium Lactate')}</ul>`,
+    ['Aqua\nSodium Phytate\nAlcohol\nTartaric Acid\nSodium Lactate'],
+  ],
+  [
+    'other words as a heading between the word and what is no list of it',
+    `<h1>Fathom Hair Mask</h1><h2>Ingredients</h2><h2>Goes well with</h2><ul>${items('Argan Oil', 'Shea Butter', 'Castor Oil', 'Aloe Vera Gel')}</ul>`,
+    [],
+  ],
+  [
+    'items within items',
+    `<h2>Ingredients</h2><ul>${items('Aqua', 'Glycerin', 'Cetyl Alcohol')}<li><ul>${items('Coumarin')}</ul></li>${items('Panthenol', 'Lauryl Glucoside')}</ul>`,
+    ['Aqua\nGlycerin\nCetyl Alcohol\nCoumarin\nPanthenol\nLauryl Glucoside'],
+  ],
+  [
+    'each name deep within its item',
+    `<h2>Ingredients</h2><ul>${['Aqua', 'Betaine', 'Coumarin', 'Sodium PCA', 'Panthenol']
+      .map((name) => `<li><div><span><div>${name}</div></span></div></li>`)
+      .join('')}</ul>`,
+    ['Aqua\nBetaine\nCoumarin\nSodium PCA\nPanthenol'],
+  ],
+  [
+    'the first name set apart',
+    `<div><h2>Zutaten</h2><div><p>Purified Water</p><ol>${items('Phenoxyethanol', 'Behentrimonium Methosulfate', 'Citronellol', 'Glycerin')}</ol></div></div>`,
+    ['Purified Water\nPhenoxyethanol\nBehentrimonium Methosulfate\nCitronellol\nGlycerin'],
+  ],
+  [
+    'a name without the paragraph that others have',
+    `<div>Ingredients</div><div><div><div><p>Aqua</p></div></div><div><div>Methyl Gluceth-20</div></div><div><div><p>Sodium Lactate</p></div></div><div><div><p>Polyquaternium-10</p></div></div></div>`,
+    ['Aqua\nMethyl Gluceth-20\nSodium Lactate\nPolyquaternium-10'],
   ],
 ];

@@ -31,7 +31,7 @@ export function judge(
     ...formSays(page, names, stop, run, finder),
     ...pageSays(page, names, about, finder),
   ];
-  const points = evidence.reduce((sum, one) => sum + one.points, 0);
+  const points = Math.round(100 * evidence.reduce((sum, one) => sum + one.points, 0)) / 100;
   const not = whyNot(page, names, stop, finder, about);
   const { from, to } = endsOf(page, first, last);
   return {
