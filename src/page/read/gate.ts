@@ -1,4 +1,5 @@
 import { attribute, native } from './dom.ts';
+import { finished, type Work } from './in-slices.ts';
 import { shadowRootsIn } from './shadow-roots.ts';
 
 /**
@@ -14,28 +15,40 @@ const stems = new RegExp(
     '글리세|정제수|グリセリン|香料|甘油|香精|глицер|جليسر|γλυκερ|กลีเซ',
   'gi',
 );
-const close = 600; // letters between two stems of one list
-const around = 600; // letters looked at on either side of them: a heading, the rest of the list
+const piece = 2e5; // letters looked through at a time
+const around = 600; // letters between two stems of one list, and looked at on either side of them: a heading, the rest of it
 
 /** Stretch of a text; `to` exclusive. */
 export type Span = [from: number, to: number];
 
-/** Stretches of a text that may hold a list, one after the other: two different stems stand close together. */
-export function spansIn(text: string): Span[] {
+/**
+ * Stretches of a text that may hold a list, one after the other: two different stems stand close together. Pauses
+ * within a long text.
+ */
+export function* spanning(text: string): Work<Span[]> {
   const spans: Span[] = [];
-  let [last, lastAt, otherAt] = ['', -1e9, -1e9]; // the stem before, and the last one that differs from it
-  stems.lastIndex = 0;
-  for (let hit = stems.exec(text); hit; hit = stems.exec(text)) {
-    const at = hit.index;
-    const stem = hit[0].toLowerCase();
-    if (stem !== last) [last, otherAt] = [stem, lastAt];
-    lastAt = at;
-    const before = spans.at(-1);
-    if (before && at < before[1]) before[1] = at + around;
-    else if (at - otherAt < close) spans.push([Math.max(before?.[1] ?? -1e9, otherAt - around), at + around]);
+  let last = ''; // the stem before
+  let lastAt = -1e9;
+  let otherAt = lastAt; // the last one that differs from it
+  for (let from = 0; from < text.length; from += piece) {
+    // Read a little further: a stem that begins in this piece may end in the next.
+    for (const hit of text.slice(from, from + piece + around).matchAll(stems)) {
+      if (hit.index >= piece) break;
+      const at = from + hit.index;
+      const stem = hit[0].toLowerCase();
+      if (stem !== last) [last, otherAt] = [stem, lastAt];
+      lastAt = at;
+      const before = spans.at(-1);
+      if (before && at < before[1]) before[1] = at + around;
+      else if (at - otherAt < around)
+        spans.push([Math.max(before?.[1] ?? -1e9, otherAt - around), at + around]);
+    }
+    yield;
   }
   return spans;
 }
+
+const mayHold = (text: string) => finished(spanning(text)).length > 0;
 
 /** All letters of a subtree, its scripts' too. */
 export const lettersIn = (node: Node): string => String(native(node, 'textContent') ?? '');
@@ -49,7 +62,7 @@ export function treesOf(root: Document | ShadowRoot | Element, roots = shadowRoo
 /** Whether names stand in attributes of microdata. */
 export const namesInMeta = (root: Document | ShadowRoot | Element): boolean => {
   const said = [...native(root as Element, 'querySelectorAll')('[itemprop][content]')];
-  return spansIn(said.map((element) => attribute(element, 'content')).join('\n')).length > 0;
+  return mayHold(said.map((element) => attribute(element, 'content')).join('\n'));
 };
 
 /**
@@ -58,4 +71,4 @@ export const namesInMeta = (root: Document | ShadowRoot | Element): boolean => {
  * than too seldom.
  */
 export const gate = (root: Document | ShadowRoot | Element): boolean =>
-  treesOf(root).some((tree) => spansIn(lettersIn(tree)).length > 0) || namesInMeta(root);
+  treesOf(root).some((tree) => mayHold(lettersIn(tree))) || namesInMeta(root);

@@ -1,7 +1,7 @@
 import type { PageText } from '../../contract/messages.ts';
 import { holdersOf } from './ancestors.ts';
 import { documentOf, native } from './dom.ts';
-import { lettersIn, namesInMeta, type Span, spansIn, treesOf } from './gate.ts';
+import { lettersIn, namesInMeta, type Span, spanning, treesOf } from './gate.ts';
 import { finished, type Work } from './in-slices.ts';
 import { isInline, isRejected, type NodeStream, readingStream, type Stream } from './stream.ts';
 
@@ -24,9 +24,8 @@ export function* locating(
   const parts: NodeStream = [];
   for (const tree of treesOf(root, roots)) {
     const letters = lettersIn(tree);
-    const spans = spansIn(letters);
-    if (spans.length === 0) continue;
-    yield;
+    const spans = yield* spanning(letters);
+    if (!spans[0]) continue;
     parts.push(null);
     yield* partsWorthWalking(parts, tree, letters.length, spans);
   }
