@@ -1,6 +1,6 @@
 import { browser } from 'wxt/browser';
 import { ask } from '../../src/contract/messages.ts';
-import { triedAgain } from '../../src/use/tried-again.ts';
+import { triedAgain } from '../../src/contract/tried-again.ts';
 import type { Parts } from './parts.ts';
 import { pressShelf } from './shelf/press-shelf.ts';
 import { inTab } from './tab/in-tab.ts';

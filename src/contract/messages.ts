@@ -7,6 +7,7 @@ import type { RememberedParts, Stamps } from '../store/parts.ts';
 import type { Act } from '../use/acts/acts.ts';
 import type { Drawing, PaintOrder, StripAction } from './paint-order.ts';
 import type { BarState, CardState, ShelfActed, ShelfDrawn, ShelfPage, ShelfRow, Unread } from './shelf.ts';
+import { triedAgain } from './tried-again.ts';
 
 /**
  * Letters of a page and enough of its build to tell a list from what is around it, as the page's script sends
@@ -194,8 +195,6 @@ type Envelope = { ok: true; value: unknown } | { ok: false; reason: string };
 type Request<N extends MessageName> = Messages[N]['request'];
 type Reply<N extends MessageName> = Messages[N]['reply'];
 
-const again = [0, 200, 800]; // ms before it is asked once more
-
 /**
  * Asks the background. A worker killed before it answered is asked again, a few times: every request is
  * idempotent. Throws with the background's own reason, or with the browser's when nobody is there.
@@ -205,21 +204,14 @@ export async function ask<N extends MessageName>(
   name: N,
   request: Request<N>,
 ) {
-  const send = () => runtime.sendMessage({ strandline: name, request }) as Promise<Envelope | undefined>;
-  let problem: unknown = new Error('no answer');
-  const hear = (why: unknown) => {
-    problem = why;
-    return undefined;
+  const send = async () => {
+    const answered = (await runtime.sendMessage({ strandline: name, request })) as Envelope | undefined;
+    if (!answered) throw new Error('no answer');
+    return answered;
   };
   // A worker killed as it starts has no end either; of a tab that means that nobody is there.
   const final = 'id' in runtime ? /invalidated/ : /end does not exist|invalidated/;
-  let answered = await send().catch(hear);
-  for (const ms of again) {
-    if (answered || final.test(String(problem))) break;
-    await new Promise((later) => setTimeout(later, ms));
-    answered = await send().catch(hear);
-  }
-  if (!answered) throw problem;
+  const answered = await triedAgain(send, (problem) => final.test(String(problem)));
   if (!answered.ok) throw new Error(answered.reason);
   return answered.value as Reply<N>;
 }

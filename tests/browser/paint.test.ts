@@ -430,7 +430,10 @@ describe('without a trace', () => {
     );
     await jump(page);
     await page.keyboard.press('Tab');
-    await page.waitForTimeout(400);
+    await atRest(
+      () => page.evaluate(() => (window as unknown as { changes: string[] }).changes.length),
+      (some, others) => some === others,
+    );
     const { before, after, changes } = await page.evaluate(() => {
       const copy = document.documentElement.cloneNode(true) as HTMLElement;
       for (const ours of copy.querySelectorAll('[data-strandline]')) ours.remove();
@@ -526,7 +529,7 @@ describe('a hostile world', () => {
   it('in forced colours and in the dark', async () => {
     const page = await open('plain');
     await page.emulateMedia({ forcedColors: 'active' });
-    await page.waitForTimeout(100);
+    await page.waitForFunction(() => matchMedia('(forced-colors: active)').matches);
     await screens(page, 'paint-forced');
     await page.emulateMedia({ forcedColors: 'none', colorScheme: 'dark' });
     // A light page stays light whatever the system prefers.

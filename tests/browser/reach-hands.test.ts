@@ -2,7 +2,7 @@
 // and closing, errors at their fields, messages announced once, nothing that has the focus behind the head.
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type Harness, openShop, painted, until } from './harness.ts';
+import { atRest, type Harness, openShop, painted, until } from './harness.ts';
 import { look, places, seed, tabOf } from './views.ts';
 
 let shop: Harness;
@@ -261,8 +261,10 @@ describe('what is heard', () => {
       .last()
       .press('Enter');
     await words(/was removed/);
-    await panel.waitForTimeout(150);
-    const heard = await panel.evaluate(() => (globalThis as unknown as { heard: string[] }).heard);
+    const heard = await atRest(
+      () => panel.evaluate(() => (globalThis as unknown as { heard: string[] }).heard),
+      (some, others) => some.length === others.length,
+    );
     expect(heard.filter((each) => /was removed/.test(each))).toHaveLength(1);
   });
 });

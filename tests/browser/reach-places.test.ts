@@ -112,7 +112,7 @@ describe('other sizes', () => {
     await open(panel);
     expect(await fits()).toEqual([]);
     await panel.setViewportSize({ width: 160, height: 400 });
-    await panel.waitForTimeout(60);
+    await panel.waitForFunction(() => window.innerWidth === 160);
     // A long word may go on in a second line there; letter by letter none does, and menus show what there is room for.
     const found = (await unfit(panel)).filter((line) => !/over 2 lines|in select$/.test(line));
     expect(found).toEqual([]);

@@ -10,8 +10,17 @@ export const longestName = 140; // letters
 const mostWords = 11; // words of an unknown name
 const mostUnknown = 3; // words of an unknown name behind a label
 
-/** What the letters between two marks are: a name, a label and a name, the end of a list, or a name and the end. */
-export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: Finder): Step[] {
+/**
+ * What the letters between two marks are: a name, a label and a name, the end of a list, or a name and the end.
+ * `denies`: a denial began before them and goes on to the next label.
+ */
+export function stepsOfCut(
+  { text, low }: Page,
+  cut: Cut,
+  line: number,
+  finder: Finder,
+  denies: boolean,
+): Step[] {
   const { words, kindOf } = finder;
   const name = low.slice(cut.from, Math.min(cut.to, cut.from + 4 * longestName));
   const raw = text.slice(cut.from, cut.from + name.length);
@@ -24,6 +33,8 @@ export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: 
     after,
   });
   const stop = (what: Stop['stop'], said = ''): Stop => ({ stop: what, line, words: said, inline: true });
+  /** "Free from parabens, silicones and sulphates: …": the label ends what a denial began. */
+  const labelStop = (said: string): Stop => stop(denies ? 'denial' : 'label', said);
   /** A name where running text takes over, if it is one. */
   const kept = (length: number, sure = false): Item[] => {
     const end = trimmedEnd(name.replace(/[.([…*]/g, ' '), 0, length);
@@ -37,7 +48,7 @@ export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: 
     const { first, box, next } = within;
     return [
       item(0, first, kindOf(name.slice(0, first))),
-      stop('label', raw.slice(...box)),
+      labelStop(raw.slice(...box)),
       item(next, name.length, kindOf(name.slice(next)), 'stop'),
     ];
   }
@@ -68,11 +79,9 @@ export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: 
       const before = beforeLabel(label.words, finder);
       return [...(cut.after === 'mark' && before > 0 ? kept(before) : []), stop('end')];
     }
+    const said = raw.slice(label.skip, label.skip + label.words.length).trim();
     return [
-      stop(
-        words.teaser.test(label.words) ? 'teaser' : 'label',
-        raw.slice(label.skip, label.skip + label.words.length).trim(),
-      ),
+      words.teaser.test(label.words) ? stop('teaser', said) : labelStop(said),
       item(label.length, name.length, kind, 'stop'),
     ];
   }
@@ -94,7 +103,7 @@ export function stepsOfCut({ text, low }: Page, cut: Cut, line: number, finder: 
   const edge = name.lastIndexOf('\v');
   if (edge > 0 && cut.after !== 'mark' && !isNameKind(kind) && isKnownKind(kindOf(name.slice(edge + 1))))
     return [
-      stop('label', raw.slice(0, edge).trim()),
+      labelStop(raw.slice(0, edge).trim()),
       item(edge + 1, name.length, kindOf(name.slice(edge + 1)), 'stop'),
     ];
   if (

@@ -22,11 +22,7 @@ export function* stepsOf(page: Page, line: number, finder: Finder, steps: Step[]
       if (steps.length >= mostSteps) return;
       if (i % pauseEvery === pauseEvery - 1) yield;
       denies = cut.after === 'mark' ? denies : beginsDenial(page, cut, finder);
-      const found = stepsOfCut(page, cut, line, finder).map(
-        (step): Step =>
-          // "Free from parabens, silicones and sulphates: …": the label ends what a denial began
-          denies && 'stop' in step && step.stop === 'label' ? { ...step, stop: 'denial' } : step,
-      );
+      const found = stepsOfCut(page, cut, line, finder, denies);
       const last = found.at(-1);
       const ends = last && 'stop' in last && last.stop === 'end';
       if (ends && cut.after === 'mark' && namesGoOn(page, cuts.slice(i + 1, i + 1 + namesAsked), finder))

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { triedAgain } from '../../src/use/tried-again.ts';
+import { triedAgain } from '../../src/contract/tried-again.ts';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
@@ -18,4 +18,14 @@ it.each([
   const ended = triedAgain(work).catch(({ message }: Error) => message);
   await vi.advanceTimersByTimeAsync(5000);
   expect([await ended, tried]).toEqual([end, tries]);
+});
+
+it('what is refused for good is tried once', async () => {
+  let tried = 0;
+  const work = async () => {
+    tried++;
+    throw new Error('gone');
+  };
+  await expect(triedAgain(work, (problem) => String(problem).includes('gone'))).rejects.toThrow('gone');
+  expect(tried).toBe(1);
 });
