@@ -72,6 +72,7 @@ export const remarksSchema = z.strictObject({
   cautions: group,
   abroad: group,
   sizes: group,
+  leads: group,
 });
 
 export const labelSchema = z.strictObject({

@@ -162,7 +162,7 @@ export function printDressed(): void {
 }
 
 /** Counted names as printed whose name is in the inventory, and of all others there one in sixty-five names drawn. */
-function farNames(file: string): FarName[] {
+export function farNames(file: string): FarName[] {
   const inventory = inventoryBeside(file);
   const bare = (name: string) => name.replace(/\s*\([^()]*\)/g, '').trim();
   const counted = readFileSync(file, 'utf8')

@@ -12,6 +12,7 @@ const groups = [
   'cautions',
   'abroad',
   'sizes',
+  'leads',
   // how a label is taken apart: dictionary/finding/label.json, with what headings, denials and prose hold
   'headings',
   'full',

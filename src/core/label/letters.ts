@@ -78,11 +78,25 @@ export function levelLetters(text: string): string {
         : blank.repeat(tag.length),
     );
   // Drug facts printed in one line: their headings open lines of their own.
-  if (/\binactive ingredients?\b/i.test(letters))
-    letters = letters.replace(/ (?=(?:in)?active ingredients?\b|purposes?\b)/gi, '\n');
+  if (/\binactive(?: ingredients?\b|:)/i.test(letters))
+    letters = letters.replace(/ (?=(?:in)?active ingredients?\b|inactive:|purposes?\b)/gi, '\n');
   // A word broken by a line with a soft hyphen, or with the sign that stands for one.
   if (/[\u00ad¬]/.test(letters))
     letters = letters.replace(/[\u00ad¬]\s{0,4}(?=\p{Ll})/gu, (gap) => blank.repeat(gap.length));
+  // "Active ingredient Purpose Zinc Pyrithione 1 %": the title of a column.
+  if (/ingredients? *\n?purposes? /i.test(letters))
+    letters = letters.replace(/(?<=active ingredients?[ \n])purposes?(?= )/gi, (title) =>
+      blank.repeat(title.length),
+    );
+  // Pictures between names part them; hearts stand in sentences too.
+  if (/[\u2600-\u27bf\ud83c-\ud83e]/.test(letters))
+    letters = letters
+      .replace(/\ufe0f|[\u2665\u2764]|\ud83d[\udc93-\udc9f]|\ud83e[\udd0d\udd0e\udde1]/g, (sign) =>
+        blank.repeat(sign.length),
+      )
+      .replace(/\p{Emoji_Presentation}/gu, (sign) => `•${blank.repeat(sign.length - 1)}`);
+  letters = letters.replace(/\.{4,}/g, (dots) => `\n${blank.repeat(dots.length - 1)}`);
+  if (isOfCells(letters)) letters = letters.replace(/\t/g, ';');
   const barIsLetter = readAsBars(letters);
   return (
     letters
@@ -90,6 +104,7 @@ export function levelLetters(text: string): string {
         sign === '|' && barIsLetter ? sign : printedAlike[sign]!,
       )
       .replace(/[•‣▪●◦∙■◆★✓✔➤►▶◼]|(?<!\S)[①-⑳㉑-㉟]/g, '•')
+      .replace(/İ/g, 'I')
       .replace(/[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g, ' ')
       .replace(/[\u00ad\u200b-\u200f\u202a-\u202e\u2061-\u2064\u2066-\u206f\ufeff\0]/g, blank)
       .replace(/(?<=[ \u2060])·(?= )/g, '•')
@@ -107,6 +122,12 @@ export function levelLetters(text: string): string {
         /[\p{L}\d]/u.test(all[at - 1] ?? '') && /[\p{L}\d]/u.test(all[at + 1] ?? '') ? ' ' : blank,
       )
   );
+}
+
+/** Tabs that part names, where commas do not: cells copied out of a table. */
+function isOfCells(letters: string): boolean {
+  const tabs = letters.split('\t').length - 1;
+  return tabs >= 3 && letters.split(/[,;]/).length * 2 < tabs;
 }
 
 /** Bars within words of a list with commas are an l that was read so. */

@@ -10,7 +10,8 @@ const marksAround = `[\\s${signs}"“”'\\u2060]`;
 const leadingMarks = new RegExp(`^(?:${marksAround}|\\+(?=[\\s+\\p{L}]))*`, 'u');
 const trailingMarks = new RegExp(`(?:[\\s${signs}.,;:•·_"”'’–—\\u2060-]|\\([a-d]\\))*$`, 'u');
 const isMark = new RegExp(`[${signs}]`);
-const longestName = 300; // letters: a longer piece is cut and looked up no further
+const longestName = 300; // letters: a longer piece is looked up no further
+const longestPiece = 4000; // letters of a list all of whose commas were lost
 
 /** The names in one piece of the label: usually one; more where "and" joins them or brackets list them. */
 export function partsOf(text: string, letters: string, from: number, to: number, remarks: Remarks): Part[] {
@@ -29,8 +30,12 @@ function partAt(
   within = false,
 ): Part | undefined {
   const { isLegend, isNoise, isProse } = remarks;
-  let end = from + remarks.lengthBeforeCode(letters.slice(from, Math.min(to, from + longestName)));
-  const bounds = end < Math.min(to, from + longestName) ? end : to;
+  if (!within && letters[to] === ',') from += remarks.leadIn(letters.slice(from, Math.min(to, from + 40)));
+  let end =
+    to - from > longestName
+      ? Math.min(to, from + longestPiece)
+      : from + remarks.lengthBeforeCode(letters.slice(from, to));
+  const bounds = Math.min(end, to);
   end -= trailingMarks.exec(letters.slice(from, end))![0].length;
   const whole = letters.slice(from, Math.min(bounds, from + 2 * longestName)).replaceAll(blank, '');
   if (isNoise(whole) || isLegend(whole)) return undefined;

@@ -1,3 +1,4 @@
+import { numbersOf } from './counted.ts';
 import { blank } from './letters.ts';
 import { inBrackets, signs } from './marks.ts';
 import type { Remarks } from './no-names/remarks.ts';
@@ -28,14 +29,22 @@ export function cutPieces(letters: string, remarks: Remarks): Piece[] {
     } else if (sign.startsWith('\n') && after !== '\n\n') after = sign; // empty: the stronger separator stays
     start = at + length;
   };
-  const counted = /^[^,]{0,40}\b1[.)]\s/.test(letters.slice(0, 80)); // "1. Aqua 2. Glycerin"
+  const numbers = numbersOf(letters);
+  const steps = stepsOf(letters);
   let open = 0; // end of a bracket that only holds a list together
   for (let i = 0; i < letters.length; i++) {
     const letter = letters[i]!;
     const end = ends.get(i);
     if (marksLegend(letters, i, isLegend)) cut(i, 0, '.');
     else if (letters[i - 1] === ' ' && opensTail(letters.slice(i, i + 60))) cut(i, 0, '.');
-    if (end !== undefined) {
+    const number = numbers.get(i);
+    if (number !== undefined) {
+      cut(i, number, ',');
+      i += number - 1;
+    } else if (end !== undefined && steps.has(i)) {
+      cut(i, 0, '\n\n');
+      i = end;
+    } else if (end !== undefined) {
       const inside = letters.slice(i + 1, Math.min(end, i + 40));
       const joins = isConjunction(letters.slice(i + 1, Math.min(end, i + 8)));
       if (joins) cut(i, end + 1 - i, ',');
@@ -50,10 +59,12 @@ export function cutPieces(letters: string, remarks: Remarks): Piece[] {
       i = end;
     } else if (i === open && open > 0) cut(i, 1, ',');
     else if (letter === ',' || letter === ';' || letter === '•') {
-      if (letter !== ',' || !joinsNumbers(letters, start, i)) cut(i, 1, ',');
-    } else if (counted && letter === ' ' && /^\d{1,2}[.)]\s/.test(letters.slice(i + 1, i + 6)))
-      cut(i, 1, ',');
-    else if (letter === '\n') {
+      if (
+        letter !== ',' ||
+        !(joinsNumbers(letters, start, i) || optical.test(letters.slice(Math.max(0, i - 2), i + 4)))
+      )
+        cut(i, 1, ',');
+    } else if (letter === '\n') {
       const sign = lineBreak(letters, i, remarks);
       if (sign) cut(i, 1, sign);
     } else if (letter === '.' && endsName(letters, i, remarks)) cut(i, 1, '.');
@@ -71,6 +82,16 @@ const legendAfter = new RegExp(
   'u',
 );
 const isMark = new RegExp(`[${signs}+]`);
+const optical = /(?<!\p{L})d, ?l-/iu; // "D,L-Panthenol"
+const step = /\[\p{L}{3,9} ?0?(\d)\](?=[\s:]*[\p{L}\d])/gu;
+
+/** "[Step 1] Aqua … [Step 2] …": brackets that count the products of a set from one on. */
+function stepsOf(letters: string): Set<number> {
+  const found = [...letters.matchAll(step)];
+  const counts = found.length > 1 && found.every(([, number], i) => Number(number) === i + 1);
+  return new Set(counts ? found.map(({ index }) => index) : []);
+}
+
 
 /** "Linalool *kbA", "Aqua ¹from organic farming": a mark whose words are a legend ends the name before it. */
 function marksLegend(letters: string, at: number, isLegend: Remarks['isLegend']): boolean {
@@ -105,7 +126,15 @@ function separatorsOf(letters: string, ends: Map<number, number>): Set<string> {
       count[letter as '/']++;
   }
   const signs = ['/', '-', '–', '+', '*'] as const;
-  return new Set(signs.filter((sign) => count[sign] >= 3 && count[sign] > 2 * count.comma));
+  // "Urea – soothes⏎Biotin – …": one to a line parts a name from what is said of it.
+  const lines = letters.split('\n');
+  const explains = (sign: string) => {
+    const holding = lines.filter((line) => line.includes(` ${sign} `));
+    return holding.length >= 3 && count[sign as '/'] <= holding.length;
+  };
+  return new Set(
+    signs.filter((sign) => count[sign] >= 3 && count[sign] > 2 * count.comma && !explains(sign)),
+  );
 }
 
 /** "(Aqua, Glycerin, …)": a bracket that opens a piece and holds a list is no remark on a name. */
@@ -176,7 +205,7 @@ function isWrapped(letters: string, at: number, line: string, next: string): boo
 }
 
 const shortened =
-  /(?:^|[\s(/.])(?:no|nr|art\.-nr|rev|ref|ver|ci|c\.i|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr)$/i;
+  /(?:^|[\s(/.])(?:no|nr|art\.-nr|rev|ref|ver|ci|c\.i|vit|var|ssp|subsp|spp?|st|ext|fd|[a-z]|e\.g|i\.e|inc|ltd|approx|min|max|cf|ca|hydr|hydrol|hydrog|sod|pot|potass|mag|chl|ph|eur|mill|linn|lam|willd|thunb|benth|roxb|dc)$/i;
 
 /** A full stop that ends a name or a sentence, rather than an abbreviation or a number. */
 function endsName(letters: string, at: number, { startsHeading }: Remarks): boolean {

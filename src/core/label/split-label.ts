@@ -110,6 +110,8 @@ const skipLead = (letters: string, { from, to }: Pick<Piece, 'from' | 'to'>, { l
 function headingAt(letters: string, { from, to, after }: Piece, remarks: Remarks) {
   const { headingOf, leadingHeading, littleIn } = remarks;
   const text = letters.slice(from, Math.min(to, from + 160));
+  const step = after === '\n\n' || after === '' ? /^\[\p{L}{3,9} ?0?\d\][\s:]*/u.exec(text) : undefined;
+  if (step) return { kind: 'sub-head' as const, length: step[0].length };
   const little = littleIn(text);
   if (little) return { kind: 'contains' as const, length: little };
   const colon = /^([^:([]{2,80}(?:\([^()]{0,40}\)[^:([]{0,20})?):(?!\d|\/\/)/.exec(text);

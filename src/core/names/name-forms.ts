@@ -18,7 +18,7 @@ const origin =
 const slash = /\s*(?:[/\\]|(?<!\p{L})\||\|(?=\s))\s*/u;
 
 // Two letters, also with a full stop between them ("C.I."), or one that is a word by itself (水).
-const isWord = /\p{L}[\p{L}.]|[\p{Script=Han}\p{Script=Hangul}]/u;
+const isWord = /\p{L}[\p{L}.]|^[Cc] [Ii] \d|[\p{Script=Han}\p{Script=Hangul}]/u;
 
 /** The printed name as it stands, and without its brackets where it has any. */
 export function wholeForms(printed: string): string[] {
@@ -27,7 +27,17 @@ export function wholeForms(printed: string): string[] {
 }
 
 const oneBracket = /^([^([\])]{3,60})[([]([a-z]{3,} [a-z. ]{3,40})[)\]]([^([\])]{0,40})$/i;
-const author = / (?:\(?L\.\)?|Mill\.|DC\.|Lam\.)(?= )/;
+// Who described the plant: abbreviations of the International Plant Names Index, from memory.
+const author =
+  / (?:\((?:L|Mill|Linn)\.\) ?)?(?:\(?L(?:inn)?\.\)?|Mill\.|DC\.?|Lam\.|Willd\.|Thunb\.|Benth\.|Roxb\.|\(L\.\))(?= )/i;
+const opticalForm = /^(?:[dl]|d,? ?l)(?:\([+-]\))?-(?=\p{L}{4})/iu;
+// "Panax Ginseng (Root) Extract"
+const partAside =
+  /^(\p{L}+ \p{L}[\p{L} -]*?) ?\(((?:leaf|seed|fruit|flower|root|bark|peel|kernel|nut|stem)s?)\) (\p{L}+)$/iu;
+const vitamin = /^(?:pro-?)?vit(?:amin|\.)? [a-k]\d{0,2} ?[([]([^()[\]]{4,60})[)\]]$/i;
+const symbol = /^(Na|K|Mg)[ -](?=\p{L}{3})/u;
+const elements: Record<string, string> = { Na: 'Sodium', K: 'Potassium', Mg: 'Magnesium' };
+
 const part =
   /(?:^| )((?:leaf|seed|fruit|flower|root|bark|peel|kernel|nut|germ|bran)? ?(?:oil|butter|extract|juice|water|wax|powder|protein|starch))$/i;
 
@@ -35,10 +45,16 @@ const part =
 export function* filedForms(printed: string): Generator<string> {
   const part = partInBrackets(printed);
   if (part) yield part;
+  if (partAside.test(printed)) yield printed.replace(partAside, '$1 $2 $3');
+  // "Vitamin E (Tocopheryl Acetate)": the bracket says which.
+  const form = vitamin.exec(printed)?.[1];
+  if (form) yield form;
   // The name without its brackets is still the name.
   yield* wholeForms(printed);
   // "Argan Kernel Extract (Argania spinosa)": by its Latin name it is filed, by the plain one a rule takes it.
   yield* latinForms(printed);
+  if (opticalForm.test(printed)) yield printed.replace(opticalForm, '');
+  if (symbol.test(printed)) yield printed.replace(symbol, (_, sign: string) => `${elements[sign]} `);
 }
 
 /** "Cocos Nucifera (Coconut Oil)": which part of the plant is meant stands in the bracket. */
@@ -89,6 +105,10 @@ export function nameForms(printed: string): string[] {
 const tidy = (name: string) =>
   name
     .replace(percent, ' ')
+    .replace(
+      /[([]?(?<!-)\b(?:E|INS)[ -]?\d{3,4}[a-z]?\b[)\]]?(?=[ ,;/)]|$)/g,
+      (number, _at: number, all: string) => (/\p{L}{3}/u.test(all.replace(number, '')) ? ' ' : number),
+    )
     .replace(/\(?\b(?:cas(?: no\.?)?:? ?)?\d{2,7}-\d{2}-\d\b\)?/gi, ' ') // CAS registry numbers
     .replace(/\s+/g, ' ')
     .replace(/^[\s.,;:•·*†‡#/–-]+|[\s.,;:•·*†‡#/–-]+$/g, '');

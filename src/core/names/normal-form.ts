@@ -22,7 +22,16 @@ export const unmarked: Record<string, string> = {
   Ł: 'L',
   Đ: 'D',
 };
-const greekPrefix: Record<string, string> = { α: 'alpha', β: 'beta', γ: 'gamma', δ: 'delta', ω: 'omega' };
+const greekPrefix: Record<string, string> = {
+  α: 'alpha',
+  β: 'beta',
+  γ: 'gamma',
+  δ: 'delta',
+  ω: 'omega',
+  Α: 'alpha',
+  Β: 'beta',
+  Γ: 'gamma',
+};
 
 // Two spellings of one word; INCI's own spelling wins. Regular plurals that INCI prints in the singular.
 const spellings: [RegExp, string][] = [
@@ -40,10 +49,17 @@ const spellings: [RegExp, string][] = [
   [/\bext\b(?!\.? *(?:d ?&|violet))\.?/g, 'extract'],
   [/\bhydrochloride\b/g, 'hcl'],
   [/methicon\b/g, 'methicone'],
+  [/\bsod\.? (?=[a-z])/g, 'sodium '],
+  [/\bpot(?:ass)?\. ?(?=[a-z])/g, 'potassium '],
+  [/\bmag\. ?(?=[a-z])/g, 'magnesium '],
+  [/\bhydrog\. ?(?=[a-z])/g, 'hydrogenated '],
+  [/\bhydrol\. ?(?=[a-z])/g, 'hydrolyzed '],
+  [/(?<=[a-z] )chl$/g, 'chloride'],
+  [/\b(?:c i|colou?r index) ?(?:(?:no|nr)\.? ?)?(?=\d{5}\b)/g, 'ci '],
   [/\bvit\.? ?(?=[a-k]\d{0,2}\b)/g, 'vitamin '],
 ];
 const mayNeedSpelling =
-  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|fibre|is(?:ed|ation)\b|[tlnexrkd]s\b|amino acid\b|\bext\b|hydrochloride|methicon\b|\bvit\b/;
+  /hydroli|hydrolys|hydrolyze\b|hydrolyzat|sulph|colour|alumini|fibre|is(?:ed|ation)\b|[tlnexrkd]s\b|amino acid\b|\bext\b|hydrochloride|methicon\b|\bvit\b|\bsod\b|\bpot(?:ass)?\.|\bmag\.|\bhydro[gl]\.| chl$|\bc i \d|index \d|index n/;
 const clean = /^[a-z0-9]+(?:[ /-][a-z0-9]+)*$/;
 
 /**
@@ -79,7 +95,7 @@ export function keyOf(normal: string): string {
 function toLatin(printed: string): string {
   let name = printed
     .replace(/[™®©℠*†‡§¶¹²³⁰⁴-⁹]/g, '')
-    .replace(/[αβγδω](?=[\s-])/g, (letter) => greekPrefix[letter]!)
+    .replace(/[αβγδω](?=[\s-])|(?<!\p{L})[ΑΒΓ](?=-)/gu, (letter) => greekPrefix[letter]!)
     .normalize('NFKD')
     .replace(/[\p{M}\p{Cf}\0]+/gu, '')
     .replace(/[‐-―−﹘﹣]/g, '-')

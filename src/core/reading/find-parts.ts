@@ -4,6 +4,7 @@ import { normalName } from '../names/normal-form.ts';
 import type { ToldAs } from '../names/told-as.ts';
 import { joinedCuts } from './cut-names.ts';
 import { withoutLeftovers, withoutTail } from './leftovers.ts';
+import { listedNames } from './lost-commas.ts';
 import { partedNames } from './run-together.ts';
 import { secondLook } from './second-look.ts';
 import { namedWhole } from './tokens.ts';
@@ -76,6 +77,8 @@ const afterBracket = /[)\]}]\s+\p{L}/u;
 function mendedPart(each: Spoken, lookup: Lookup, refused: (printed: string) => boolean): Spoken[] {
   const { part, found } = each;
   if (found.how === 'mended' || refused(part.raw) || refused(part.names[0] ?? part.raw)) return [each];
+  const list = /exact|alias/.test(namedWhole(part.raw, lookup).how) ? undefined : listedNames(each, lookup);
+  if (list) return list;
   if (found.how !== 'none') {
     // Found by what stands before its bracket: the comma after the bracket may be missing.
     const pieced = afterBracket.test(part.raw) && namedWhole(part.raw, lookup).how === 'none';

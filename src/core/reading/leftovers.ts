@@ -1,6 +1,6 @@
 import type { Found, Lookup } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
-import { nameAs, namedWhole, tokensOf } from './tokens.ts';
+import { allWordsKnown, nameAs, namedWhole, tokensOf } from './tokens.ts';
 
 const mostTokens = 14;
 
@@ -9,8 +9,64 @@ const other = /\b(?:plant|vegetable|vegan)/i;
 
 /** A name with remarks, marks or measures before or after it, read without them. */
 export function withoutLeftovers(printed: string, lookup: Lookup): Found | undefined {
-  return withoutAside(printed, lookup) ?? withoutRemarks(printed, lookup) ?? withoutRaised(printed, lookup);
+  return (
+    withoutAside(printed, lookup) ??
+    withoutRemarks(printed, lookup) ??
+    withoutRaised(printed, lookup) ??
+    withoutOtherScript(printed, lookup) ??
+    withoutLegend(printed, lookup) ??
+    withoutLead(printed, lookup)
+  );
 }
+
+const leftovers = (found: Found, printed: string, name: string, lookup: Lookup): Found | undefined =>
+  found.how === 'none'
+    ? undefined
+    : { how: 'mended', name: nameAs(name, found, lookup), printed, damage: 'leftovers' };
+
+/** "甘油 Glycerin": the name in another script beside its Latin one. */
+function withoutOtherScript(printed: string, lookup: Lookup): Found | undefined {
+  if (!otherScript.test(printed) || !/[A-Za-z]{3}/.test(printed)) return undefined;
+  const latin = printed
+    .split(/\s+/)
+    .filter((word) => !otherScript.test(word) || /[A-Za-z]/.test(word))
+    .join(' ');
+  return latin.length < printed.length && !otherScript.test(latin)
+    ? (leftovers(namedWhole(latin, lookup), printed, latin, lookup) ?? withoutRemarks(latin, lookup))
+    : undefined;
+}
+
+const otherScript =
+  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\p{Script=Cyrillic}\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Thai}]/u;
+
+/** "Xanthan Gum d'origine végétale": where it comes from, said behind the name without a mark or a bracket. */
+function withoutLegend(printed: string, lookup: Lookup): Found | undefined {
+  const tokens = tokensOf(printed);
+  if (tokens.length > mostTokens) return undefined;
+  for (let n = tokens.length - 1; n > 0; n--) {
+    const [name, rest] = [printed.slice(tokens[0]![0], tokens[n - 1]![1]), printed.slice(tokens[n]![0])];
+    if (!lookup.remarks.isLegend(rest)) continue;
+    const found = leftovers(namedWhole(name, lookup), printed, name, lookup);
+    if (found && !(other.test(printed) && lookup.known(found).protein)) return found;
+  }
+  return undefined;
+}
+
+/** "Show more Retinol", "Made with Urea": the page's words run into the first name behind them. */
+function withoutLead(printed: string, lookup: Lookup): Found | undefined {
+  const tokens = tokensOf(printed);
+  if (tokens.length > mostTokens) return undefined;
+  for (let n = 2; n < Math.min(tokens.length, mostLead + 1); n++) {
+    const [lead, name] = [printed.slice(0, tokens[n]![0]).trim(), printed.slice(tokens[n]![0])];
+    if (!lookup.remarks.isTitle(lead)) continue;
+    const found = namedWhole(name, lookup);
+    if (found.how === 'none' || (found.how === 'pattern' && !allWordsKnown(name, lookup))) continue;
+    return leftovers(found, printed, name, lookup);
+  }
+  return undefined;
+}
+
+const mostLead = 6; // words before a name
 
 /** "Linalool1": a raised number that became a plain one, where the name without it is filed. */
 function withoutRaised(printed: string, lookup: Lookup): Found | undefined {

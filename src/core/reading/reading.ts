@@ -6,6 +6,7 @@ import type { Allergen, MoistureRole, Protein, Range, Role, Use } from '../names
 import type { Found, Law, Lookup } from '../names/lookup.ts';
 import type { ProductKind } from '../product/product.ts';
 import { findParts, type ReadAs, type Spoken } from './find-parts.ts';
+import { namedWhole } from './tokens.ts';
 
 /** none · trace: every such mention likely at most 1 % · leading: one among the first five ahead of the one-percent line · present: between · unknown: too much unread. */
 export type Strength = 'none' | 'trace' | 'present' | 'leading' | 'unknown';
@@ -152,11 +153,22 @@ function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
       return counts ? [within] : [];
     }),
   );
-  return all.filter(
-    (s) =>
-      s.part.within === undefined ||
-      (telling.has(s.part.within) && (!nameOf(s) || nameOf(s) !== nameOf(headOf(s)))),
+  // "Botanical Blend (Urea, Biotin)": what names nothing itself heads the names in its bracket.
+  const onlyHeads = new Set(
+    all.flatMap(({ part }) => {
+      const named = inBrackets.get(part.from)?.filter(({ found }) => found.how !== 'none') ?? [];
+      const before = part.raw.slice(0, Math.max(0, part.raw.search(/[([{]/)));
+      const heads =
+        part.within === undefined && named.length > 1 && namedWhole(before, lookup).how === 'none';
+      return heads ? [part.from] : [];
+    }),
   );
+  return all.filter((s) => {
+    const { within, from } = s.part;
+    if (within === undefined) return !onlyHeads.has(from);
+    if (onlyHeads.has(within)) return true;
+    return telling.has(within) && (!nameOf(s) || nameOf(s) !== nameOf(headOf(s)));
+  });
 }
 
 function mentionOf(part: LabelPart, found: Found, lookup: Lookup): Mention {

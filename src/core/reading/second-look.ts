@@ -21,7 +21,16 @@ export function secondLook(each: Spoken, lookup: Lookup): Spoken[] | undefined {
   if (beside) return beside;
   if (whole.how === 'pattern')
     return grownApart(each, lookup) ?? partedAlike(each, lookup) ?? respelled(each, lookup);
-  if (!moreAfterBracket.test(part.raw)) return undefined;
+  if (!moreAfterBracket.test(part.raw)) {
+    // "Rosa Canina Flower/Leaf Extract 2 g": a piece of it was found before the remark was left out.
+    const bare = withoutLeftovers(part.raw, lookup);
+    return bare?.how === 'mended' &&
+      each.found.how !== 'none' &&
+      bare.name !== each.found.name &&
+      /[/]/.test(part.raw)
+      ? [{ part, found: bare }]
+      : undefined;
+  }
   // Found by what stands before its bracket, or in it.
   const bare = withoutLeftovers(part.raw, lookup);
   return (bare && [{ part, found: bare }]) ?? partedNames(part, lookup) ?? respelled(each, lookup);

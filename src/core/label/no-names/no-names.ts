@@ -11,7 +11,7 @@ const sign =
 const isMeasure = (token: string) =>
   sign.test(token) ||
   (measure.test(token) && /\p{L}|%/u.test(token)) ||
-  /^\(?q\.?s\.?\)?$/i.test(token) ||
+  /^\(?(?:q\.?s\.?|to|ad|w\/w|w\/v|v\/v)\)?$/i.test(token) ||
   /^(?:mg|ml|g|iu|ppm)\.?(?:\/(?:g|ml|kg|l|100\s?g))?$/i.test(token);
 
 const wordsOf = (text: string) => text.split(/[\s,;:/|•·()[\]"“”!.*†‡°©◊]+/).filter(Boolean);
@@ -25,7 +25,10 @@ const isRunning = (spoken: string[]) =>
 
 /** Words beside a name, and texts that hold no name. */
 export function noNames(words: LabelWords, opensStatement: (text: string) => boolean) {
-  const { does, grown, praise, goods, cautions, abroad, sizes, small } = words;
+  const { does, grown, praise, goods, cautions, abroad, sizes, small, leads } = words;
+  const isGoods = wordSet(goods.words);
+  // Of two that begin alike the longer one.
+  const leadPhrases = leads.words.toSorted((a, b) => b.length - a.length);
   const isGrown = wordSet(grown.words);
   const remark = wordSet(does.words, grown.words);
   const anything = wordSet(does.words, grown.words, praise.words, goods.words, cautions.words);
@@ -47,6 +50,20 @@ export function noNames(words: LabelWords, opensStatement: (text: string) => boo
         (spoken.length > 0 && spoken.every((word) => anything(word) || measure.test(word)))
       );
     },
+
+    /** Letters of what a sentence or a page says right before a name: "Made with ", "[see all] ". */
+    leadIn(text: string): number {
+      const low = text.toLowerCase();
+      const open = /^[\s([…]*/.exec(low)![0].length;
+      const lead = leadPhrases.find((phrase) => low.startsWith(phrase, open));
+      return lead
+        ? open + lead.length + /^(?![\p{L}\d])[\s)\]:…]*/u.exec(low.slice(open + lead.length))![0].length
+        : 0;
+    },
+
+    /** "Curl Foam 300 ml Ingredients": a title that heads a list. */
+    isTitle: (text: string): boolean =>
+      /\b(?:ingredients?|inci)$/i.test(text.trim()) && spokenIn(text).some(isGoods),
 
     /** A word beside a name that says how it was grown or made. */
     isGrown,

@@ -28,10 +28,23 @@ export function createMend(
 
 const none: Found = { how: 'none', close: [] };
 
+/** How names are written by ear. */
+const byEar: [RegExp, string][] = [
+  [/ks/gi, 'x'],
+  [/f/gi, 'ph'],
+  [/(?<=[tnlrdm])il\b/gi, 'yl'],
+  [/(?<=[a-z])k(?=[aourl])/gi, 'c'],
+  [/kst/gi, 'xt'],
+  [/ekstra(?:k?t|ct)/gi, 'extract'],
+  [/s(?=[eiy])/i, 'c'],
+  [/t(?=[aeiouy])/i, 'th'],
+  [/een\b/gi, 'ine'],
+];
+
 /** Capitals among small letters and digits among letters, as readers of pictures mistake them. */
 const reread = (raw: string) =>
   raw
-    .replace(/^Cl(?=[ -]?\d{5}\b)/, 'CI')
+    .replace(/^cl(?=[ -]?\d{5}\b)/i, 'CI')
     .replace(/(?<=\p{L})\|(?=\p{L}|$)/gu, 'l')
     .replace(/(?<=\b[A-Z]C)I\b/g, 'l') // chlorine in a formula
     .replace(/(?<=\p{Ll})[I1](?=\p{Ll}|\b)/gu, 'l')
@@ -52,6 +65,14 @@ function mended(raw: string, words: Words, named: (normal: string) => WithFact |
     if (is && (is.found.how !== 'pattern' || clear !== read))
       return { how: 'mended', name: nameOf(is), printed: raw, damage: 'spelling' };
   }
+  const heard = [...new Set(byEar.flatMap(([sound, letters]) => raw.replace(sound, letters)))].filter(
+    (form) => form !== raw,
+  );
+  const said = heard
+    .flatMap((form) => named(normalName(form)) ?? [])
+    .filter(({ found }) => found.how !== 'pattern');
+  if (said.length > 0 && said.every(({ fact }) => fact === said[0]!.fact))
+    return { how: 'mended', name: nameOf(said[0]!), printed: raw, damage: 'spelling' };
   const forms = [...new Set([spaced, read].flatMap(wholeForms).map(normalName))];
   for (const form of forms) {
     const readings = respelled(form, words, named).map((reading) => ({
