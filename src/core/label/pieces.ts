@@ -92,7 +92,6 @@ function stepsOf(letters: string): Set<number> {
   return new Set(counts ? found.map(({ index }) => index) : []);
 }
 
-
 /** "Linalool *kbA", "Aqua ¹from organic farming": a mark whose words are a legend ends the name before it. */
 function marksLegend(letters: string, at: number, isLegend: Remarks['isLegend']): boolean {
   if (!(letters[at] === '(' || isMark.test(letters[at]!)) || isMark.test(letters[at - 1] ?? '')) return false;
