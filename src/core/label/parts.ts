@@ -30,7 +30,8 @@ function partAt(
   within = false,
 ): Part | undefined {
   const { isLegend, isNoise, isProse } = remarks;
-  if (!within && letters[to] === ',') from += remarks.leadIn(letters.slice(from, Math.min(to, from + 40)));
+  if (!within && letters[to] === ',')
+    from += remarks.saidBefore(letters.slice(from, Math.min(to, from + 40)));
   let end =
     to - from > longestName
       ? Math.min(to, from + longestPiece)

@@ -52,7 +52,7 @@ export function noNames(words: LabelWords, opensStatement: (text: string) => boo
     },
 
     /** Letters of what a sentence or a page says right before a name: "Made with ", "[see all] ". */
-    leadIn(text: string): number {
+    saidBefore(text: string): number {
       const low = text.toLowerCase();
       const open = /^[\s([…]*/.exec(low)![0].length;
       const lead = leadPhrases.find((phrase) => low.startsWith(phrase, open));
