@@ -1,8 +1,10 @@
 import { columnsOf } from '../core/picture/columns.ts';
+import { evenlyLit } from '../core/picture/even-light.ts';
+import { printIn } from '../core/picture/find-print.ts';
 import { type Grey, greyOf, levelled } from '../core/picture/grey.ts';
 import type { Box } from '../core/picture/join-lines.ts';
 import { type Bow, bowOf, risenBy } from '../core/picture/measure-bow.ts';
-import { edgeWidth, lineHeight, slopeOf } from '../core/picture/measure-print.ts';
+import { edgeWidth, isOnItsSide, lineHeight, slopeOf } from '../core/picture/measure-print.ts';
 
 /** A picture made ready: `seen` as it is, straightened; `print` in the same places, dark on light. */
 export type Prepared = {
@@ -18,11 +20,16 @@ const mostPixels = 6_000_000; // more take long and are read no better
 const goodLine = 30; // pixels of a line at which print is read best
 const largest = 4; // times: more only blurs
 
-/** Straight, and print at a height that is read well. Throws where the file is no picture. */
-export async function prepare(file: Blob, part?: Box): Promise<Prepared> {
-  const picture = part
+/**
+ * Cut to where print stands, straight, lit evenly, and print at a height that is read well; `over` turns it upside
+ * down. Throws where the file is no picture.
+ */
+export async function prepare(file: Blob, part?: Box, over = false): Promise<Prepared> {
+  const whole = part
     ? await createImageBitmap(file, part.left, part.top, part.right - part.left, part.bottom - part.top)
     : await createImageBitmap(file);
+  const picture = printOf(whole, over);
+  whole.close();
   const { width, height } = picture;
   const fits = Math.min(1, Math.sqrt(mostPixels / (width * height)));
   const first = greyAt(drawn(picture, { scale: fits, angle: 0 }));
@@ -37,32 +44,55 @@ export async function prepare(file: Blob, part?: Box): Promise<Prepared> {
   const wanted = line > 0 ? fits * Math.min(largest, Math.max(0.3, goodLine / line)) : fits;
   const scale = Math.min(wanted, Math.sqrt(mostPixels / (width * height)));
   const seen = drawn(picture, { scale, angle, ...bent });
-  picture.close();
   const grey = greyAt(seen);
   const columns = columnsOf(grey, (line * scale) / fits);
   return { seen, print: drawnGrey(grey), columns, lineHeight: line / fits, edge: edge / fits };
 }
 
+/** As large as it is, cut to its print, lines from left to right. */
+function printOf(whole: ImageBitmap, over: boolean): HTMLCanvasElement {
+  const fits = Math.min(1, Math.sqrt(mostPixels / (whole.width * whole.height)));
+  const seen = drawn(whole, { scale: fits, angle: 0 });
+  const box = printIn(rawGrey(seen)) ?? { left: 0, top: 0, right: seen.width, bottom: seen.height };
+  const [left, top] = [box.left / fits, box.top / fits];
+  const [wide, high] = [box.right - box.left, box.bottom - box.top].map((side) =>
+    Math.round(side / fits),
+  ) as [number, number];
+  const cut = canvasOf(wide, high);
+  cut.getContext('2d', { willReadFrequently: true })!.drawImage(whole, -left, -top);
+  const quarters = (isOnItsSide(greyAt(drawn(cut, { scale: fits, angle: 0 }))) ? 1 : 0) + (over ? 2 : 0);
+  if (quarters === 0) return cut;
+  const turned = quarters % 2 === 0 ? canvasOf(wide, high) : canvasOf(high, wide);
+  const pen = turned.getContext('2d', { willReadFrequently: true })!;
+  pen.translate(turned.width / 2, turned.height / 2);
+  pen.rotate((quarters * Math.PI) / 2);
+  pen.drawImage(cut, -wide / 2, -high / 2);
+  return turned;
+}
+
+const canvasOf = (width: number, height: number) =>
+  Object.assign(document.createElement('canvas'), { width, height });
+
 type How = { scale: number; angle: number; bow?: Bow };
 
-const drawn = (picture: ImageBitmap, { bow, ...how }: How) =>
+type Source = ImageBitmap | HTMLCanvasElement;
+
+const drawn = (picture: Source, { bow, ...how }: How) =>
   bow ? unbowed(turnedBack(picture, how), bow) : turnedBack(picture, how);
 
 /** Each column moved so far up that lines of print run straight across a bottle's curve. */
 function unbowed(from: HTMLCanvasElement, bow: Bow): HTMLCanvasElement {
   const { width, height } = from;
-  const canvas = document.createElement('canvas');
-  [canvas.width, canvas.height] = [width, height];
+  const canvas = canvasOf(width, height);
   const pen = canvas.getContext('2d', { willReadFrequently: true })!;
   pen.drawImage(from, 0, 0);
   for (let x = 0; x < width; x++) pen.drawImage(from, x, 0, 1, height, x, -risenBy(bow, x, width), 1, height);
   return canvas;
 }
 
-function turnedBack(picture: ImageBitmap, { scale, angle }: Omit<How, 'bow'>) {
-  const canvas = document.createElement('canvas');
-  canvas.width = Math.max(1, Math.round(picture.width * scale));
-  canvas.height = Math.max(1, Math.round(picture.height * scale));
+function turnedBack(picture: Source, { scale, angle }: Omit<How, 'bow'>) {
+  const [wide, high] = [picture.width, picture.height].map((side) => Math.max(1, Math.round(side * scale)));
+  const canvas = canvasOf(wide!, high!);
   const pen = canvas.getContext('2d', { willReadFrequently: true })!;
   pen.imageSmoothingQuality = 'high';
   pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
@@ -76,14 +106,15 @@ function turnedBack(picture: ImageBitmap, { scale, angle }: Omit<How, 'bow'>) {
   return canvas;
 }
 
-function greyAt(canvas: HTMLCanvasElement): Grey {
+function rawGrey(canvas: HTMLCanvasElement): Grey {
   const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-  return levelled(greyOf(data, canvas.width, canvas.height));
+  return greyOf(data, canvas.width, canvas.height);
 }
 
+const greyAt = (canvas: HTMLCanvasElement): Grey => evenlyLit(levelled(rawGrey(canvas)));
+
 function drawnGrey({ pixels, width, height }: Grey): HTMLCanvasElement {
-  const canvas = document.createElement('canvas');
-  [canvas.width, canvas.height] = [width, height];
+  const canvas = canvasOf(width, height);
   const pen = canvas.getContext('2d')!;
   const image = pen.createImageData(width, height);
   for (let i = 0, at = 0; i < pixels.length; i++, at += 4) {

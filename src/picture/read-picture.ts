@@ -1,6 +1,6 @@
 import { createWorker, type Page, PSM } from 'tesseract.js';
 import type { PictureProblem, PictureRead } from '../core/picture/check-names.ts';
-import { type Box, joinLines } from '../core/picture/join-lines.ts';
+import { type Box, joinLines, type PrintedLine, type PrintedWord } from '../core/picture/join-lines.ts';
 import { printedWord } from '../core/picture/misread-letters.ts';
 import { prepare } from './prepare.ts';
 
@@ -13,6 +13,8 @@ export type HowToRead = {
 };
 
 const quality = 0.85;
+const surely = 70; // of 100, by the reader of print
+const enough = 0.4; // of all letters
 
 /**
  * Print of a picture, read in a worker of our own files (`folder` in the extension); nothing is asked of anybody
@@ -23,15 +25,17 @@ export async function readPicture(
   folder: string,
   how: HowToRead,
 ): Promise<(PictureRead & { file: Blob }) | PictureProblem> {
-  const prepared = await prepare(file, how.part).catch(() => undefined);
-  how.signal.throwIfAborted();
-  if (!prepared) return 'no-picture';
-  const { seen, print, columns, lineHeight, edge } = prepared;
-  const pages = await read(print, columns, folder, how);
+  const first = await readAs(file, folder, how, false);
+  if (typeof first === 'string') return first;
+  // Print that is upside down is read as rubbish.
+  const second = wellRead(first.blocks) < enough ? await readAs(file, folder, how, true) : first;
+  const better =
+    typeof second !== 'string' && letters(second.blocks) > letters(first.blocks) ? second : first;
+  const { blocks, seen, lineHeight, edge } = better;
   const kept = await new Promise<Blob | null>((done) => seen.toBlob(done, 'image/jpeg', quality));
   how.signal.throwIfAborted();
-  if (!pages || !kept) return 'not-read';
-  const joined = joinLines(pages.flatMap(linesOf));
+  if (!kept) return 'not-read';
+  const joined = joinLines(blocks);
   const { width, height } = seen;
   return {
     ...joined,
@@ -42,6 +46,24 @@ export async function readPicture(
     print: { lineHeight, edge },
   };
 }
+
+async function readAs(file: Blob, folder: string, how: HowToRead, over: boolean) {
+  const prepared = await prepare(file, how.part, over).catch(() => undefined);
+  how.signal.throwIfAborted();
+  if (!prepared) return 'no-picture';
+  const pages = await read(prepared.print, prepared.columns, folder, how);
+  return pages ? { ...prepared, blocks: pages.flatMap(linesOf) } : 'not-read';
+}
+
+/** Letters of the words that are surely read. */
+const letters = (blocks: readonly PrintedLine[][]) =>
+  lettersOf(blocks.flat(2).filter(({ sure }) => sure >= surely));
+
+const lettersOf = (words: readonly PrintedWord[]) => words.reduce((sum, { text }) => sum + text.length, 0);
+
+/** Their share of all letters. */
+const wellRead = (blocks: readonly PrintedLine[][]) =>
+  letters(blocks) / Math.max(1, lettersOf(blocks.flat(2)));
 
 /** The whole print, or each of its columns in turn. */
 async function read(

@@ -1,5 +1,5 @@
 // Pictures of labels read in the panel: names right, wrong and asked about, by how they are printed. `LABELS=20` draws
-// more of each. `npm run coverage` prints the same of 200.
+// more of each, `WAY=bent` only ways of that name. `npm run coverage` prints the same of 200.
 import { drawnLabel, readInPanel, scoreRead, type Way, ways } from '../browser/drawn-labels.ts';
 import { openShop } from '../browser/harness.ts';
 import { look } from '../browser/views.ts';
@@ -14,7 +14,8 @@ export async function lines(each = Number(process.env.LABELS ?? 4)): Promise<str
   const out: string[] = [];
   const all = { right: 0, wrong: 0, asked: 0, of: 0, invented: [] as string[] };
   const started = performance.now();
-  for (const way of Object.keys(ways) as Way[]) {
+  const wanted = (Object.keys(ways) as Way[]).filter((way) => way.includes(process.env.WAY ?? ''));
+  for (const way of wanted) {
     const sum = { right: 0, wrong: 0, asked: 0, of: 0 };
     const missed: string[] = [];
     for (let seed = 1; seed <= each; seed++) {
@@ -37,7 +38,7 @@ export async function lines(each = Number(process.env.LABELS ?? 4)): Promise<str
     );
     if (process.env.SHOW) console.log(out.at(-1), missed);
   }
-  const ms = (performance.now() - started) / (each * Object.keys(ways).length);
+  const ms = (performance.now() - started) / (each * wanted.length);
   out.push(
     `all: ${all.right} of ${all.of} (${((100 * all.right) / all.of).toFixed(1)} %), ${all.wrong} wrong, ${all.asked} asked about, ${all.invented.length} proteins invented${all.invented.length ? ` (${all.invented.join(', ')})` : ''}; ${(ms / 1000).toFixed(1)} s a picture, drawing included`,
   );

@@ -7,7 +7,8 @@ import { isProtein, readLabel } from '../../src/core/reading/reading.ts';
 import { seeded } from '../core/random-day.ts';
 
 const lookup = createLookup(entries, patterns, limits);
-const printable = entries.map(({ name }) => name).filter((name) => /^[\x20-\x7e]{3,60}$/.test(name));
+/** Names that any font prints. */
+export const printable = entries.map(({ name }) => name).filter((name) => /^[\x20-\x7e]{3,60}$/.test(name));
 
 /** How labels are printed and photographed: CSS of the label, and what stands out of the ordinary. */
 export const ways = {
@@ -101,7 +102,7 @@ const said = (text: string) =>
   }));
 
 /** Names of the label that were read as what they are, how many as another, how many are asked about; and proteins that stand nowhere on it. */
-export function scoreRead({ text }: Drawn, read: string) {
+export function scoreRead({ text }: { text: string }, read: string) {
   const truth = said(text);
   const got = said(read);
   const left = truth.map(({ name }) => name);
@@ -121,22 +122,27 @@ export function scoreRead({ text }: Drawn, read: string) {
   return { right, wrong, asked, of: truth.length, invented, missed: left };
 }
 
+type PictureFile = { name: string; mimeType: string; buffer: Buffer };
+
 /** Hands pictures to the open panel as a reader would; the text it takes from each, or what it says instead. */
-export async function readInPanel(
-  panel: Page,
-  pictures: readonly { name: string; mimeType: string; buffer: Buffer }[],
-) {
+export const readInPanel = async (panel: Page, pictures: readonly PictureFile[]) =>
+  (await readEach(panel, pictures)).map(({ text, said }) => text || `! ${said}`);
+
+/** The text that the panel takes from each picture, and what it says with care beside it or instead. */
+export async function readEach(panel: Page, pictures: readonly PictureFile[], patience = 30_000) {
   await panel.setInputFiles('input[type=file][multiple]', [...pictures]);
-  const read: string[] = [];
+  const read: { text: string; said: string }[] = [];
   for (const _ of pictures) {
     const card = panel.locator('.picture-check, .disclosed .note.care').first();
-    await card.waitFor({ timeout: 30_000 });
+    await card.waitFor({ timeout: patience });
+    const notes = await panel.locator('.disclosed .note.care').allTextContents();
+    const said = notes[0] ?? '';
     if (await panel.locator('.picture-check').count()) {
       await panel.click('text=Use this list');
-      read.push(await panel.inputValue('textarea'));
+      read.push({ text: await panel.inputValue('textarea'), said });
       await panel.fill('textarea', '');
     } else {
-      read.push(`! ${await card.textContent()}`);
+      read.push({ text: '', said });
       await panel.click('text=Remove the picture');
     }
   }

@@ -1,7 +1,7 @@
 import type { Grey } from './grey.ts';
 
 const ink = 128; // of a levelled picture: darker is print
-const steepest = 6; // degrees a hand holds a bottle or a camera askew
+const steepest = 10; // degrees a hand holds a bottle or a camera askew
 const widest = 700; // pixels are enough to see which way lines run
 
 /** Every nth pixel in both directions: the darkest of each square, so that thin print is not lost. */
@@ -18,14 +18,18 @@ export function smaller({ pixels, width, height }: Grey, n: number): Grey {
 }
 
 /** How much rows of print and rows between them differ when each column is moved up by this many pixels. */
-export function stripes({ pixels, width, height }: Grey, upBy: (x: number) => number): number {
+export function stripes({ pixels, width, height }: Grey, upBy: (x: number) => number, apart = 1): number {
   const up = Int32Array.from({ length: width }, (_, x) => Math.round(upBy(x)));
   const most = up.reduce((max, each) => Math.max(max, Math.abs(each)), 0);
   const rows = new Float64Array(height + 2 * most + 2);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) if (pixels[y * width + x]! < ink) rows[y - up[x]! + most]!++;
+  // Rows one by one, or as many together: what is finer than lines then counts for nothing.
+  const until = new Float64Array(rows.length + 1);
+  for (let i = 0; i < rows.length; i++) until[i + 1] = until[i]! + rows[i]!;
   let sum = 0;
-  for (let i = 1; i < rows.length; i++) sum += (rows[i]! - rows[i - 1]!) ** 2;
+  for (let i = apart; i + apart < until.length; i++)
+    sum += (until[i + apart]! - 2 * until[i]! + until[i - apart]!) ** 2;
   return sum;
 }
 
@@ -38,14 +42,57 @@ export function inkColumns({ pixels, width, height }: Grey): { from: number; to:
   return from < 0 ? undefined : { from, to: counts.findLastIndex(printed) };
 }
 
-const sheared = (picture: Grey, slope: number) => stripes(picture, (x) => x * slope);
+/** Rows as columns. */
+const onItsSide = ({ pixels, width, height }: Grey): Grey => {
+  const out = new Uint8Array(pixels.length);
+  for (let y = 0, at = 0; y < height; y++)
+    for (let x = 0; x < width; x++) out[x * height + y] = pixels[at++]!;
+  return { pixels: out, width: height, height: width };
+};
+
+const together = 5; // rows: more than a letter is wide, fewer than lines are apart
+const parts = 3; // across: lines that are bent run nearly straight in each
+const surely = 1.3; // times as clear: what is not stays as it is held
+
+/** Whether lines of print run from top to bottom: the picture is a quarter turn off. Expects a levelled picture. */
+export function isOnItsSide(grey: Grey): boolean {
+  const picture = smaller(grey, Math.max(1, Math.round(Math.max(grey.width, grey.height) / widest)));
+  return clearness(onItsSide(picture)) > surely * clearness(picture);
+}
+
+/** How clearly print stands in lines, at whatever slope, in the middle one of the parts; the picture's rim left out. */
+function clearness(picture: Grey): number {
+  const [x, y] = [Math.floor(picture.width / 10), Math.floor(picture.height / 10)];
+  const wide = Math.floor((picture.width - 2 * x) / parts);
+  const clear = Array.from({ length: parts }, (_, part) => {
+    const own = cut(picture, x + part * wide, y, wide, picture.height - 2 * y);
+    const print = own.pixels.reduce((sum, pixel) => sum + (pixel < ink ? 1 : 0), 0);
+    const sums = Array.from({ length: 2 * steepest + 1 }, (_, n) =>
+      sheared(own, slopeAt(n - steepest), together),
+    );
+    return (Math.max(...sums) * own.height) / Math.max(1, print) ** 2;
+  });
+  return clear.sort((a, b) => a - b)[1]!;
+}
+
+function cut({ pixels, width }: Grey, left: number, top: number, wide: number, high: number): Grey {
+  const out = new Uint8Array(wide * high);
+  for (let y = 0; y < high; y++)
+    out.set(pixels.subarray((top + y) * width + left, (top + y) * width + left + wide), y * wide);
+  return { pixels: out, width: wide, height: high };
+}
+
+const slopeAt = (angle: number) => Math.tan((angle * Math.PI) / 180);
+
+const sheared = (picture: Grey, slope: number, together?: number) =>
+  stripes(picture, (x) => x * slope, together);
 
 /** The angle at which lines of print run, in degrees, downwards to the right above zero. Expects a levelled picture. */
 export function slopeOf(grey: Grey): number {
   const picture = smaller(grey, Math.max(1, Math.round(grey.width / widest)));
   const best = (angles: number[]) =>
     angles
-      .map((angle) => ({ angle, sum: sheared(picture, Math.tan((angle * Math.PI) / 180)) }))
+      .map((angle) => ({ angle, sum: sheared(picture, slopeAt(angle)) }))
       .reduce((most, each) => (each.sum > most.sum ? each : most)).angle;
   const around = (middle: number, step: number, reach: number) => {
     const n = Math.round(reach / step);
