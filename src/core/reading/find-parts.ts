@@ -77,7 +77,7 @@ const afterBracket = /[)\]}]\s+\p{L}/u;
 function mendedPart(each: Spoken, lookup: Lookup, refused: (printed: string) => boolean): Spoken[] {
   const { part, found } = each;
   if (found.how === 'mended' || refused(part.raw) || refused(part.names[0] ?? part.raw)) return [each];
-  const list = /exact|alias/.test(namedWhole(part.raw, lookup).how) ? undefined : listedNames(each, lookup);
+  const list = listedNames(each, lookup);
   if (list) return list;
   if (found.how !== 'none') {
     // Found by what stands before its bracket: the comma after the bracket may be missing.

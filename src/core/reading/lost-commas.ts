@@ -22,7 +22,7 @@ const none: Found = { how: 'none', close: [] };
  */
 export function listedNames({ part }: Spoken, lookup: Lookup): Spoken[] | undefined {
   const { raw } = part;
-  if (raw.length < long) return undefined;
+  if (raw.length < long || /exact|alias/.test(namedWhole(raw, lookup).how)) return undefined;
   const tokens = tokensOf(raw).flatMap((token) => grownTogether(raw, token));
   if (tokens.length < fewestNames || tokens.length > mostTokens) return undefined;
   const best = bestWays(raw, tokens, lookup);

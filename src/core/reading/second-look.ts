@@ -23,11 +23,8 @@ export function secondLook(each: Spoken, lookup: Lookup): Spoken[] | undefined {
     return grownApart(each, lookup) ?? partedAlike(each, lookup) ?? respelled(each, lookup);
   if (!moreAfterBracket.test(part.raw)) {
     // "Rosa Canina Flower/Leaf Extract 2 g": a piece of it was found before the remark was left out.
-    const bare = withoutLeftovers(part.raw, lookup);
-    return bare?.how === 'mended' &&
-      each.found.how !== 'none' &&
-      bare.name !== each.found.name &&
-      /[/]/.test(part.raw)
+    const bare = part.raw.includes('/') ? withoutLeftovers(part.raw, lookup) : undefined;
+    return bare?.how === 'mended' && each.found.how !== 'none' && bare.name !== each.found.name
       ? [{ part, found: bare }]
       : undefined;
   }
