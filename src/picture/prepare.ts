@@ -1,4 +1,5 @@
 import { columnsOf } from '../core/picture/columns.ts';
+import { noiseOf, sharpened, withoutNoise } from '../core/picture/edges.ts';
 import { evenlyLit } from '../core/picture/even-light.ts';
 import { printIn } from '../core/picture/find-print.ts';
 import { type Grey, greyOf, levelled } from '../core/picture/grey.ts';
@@ -18,6 +19,8 @@ export type Prepared = {
 
 const mostPixels = 6_000_000; // more take long and are read no better
 const goodLine = 30; // pixels of a line at which print is read best
+const soft = 2; // pixels of an edge: more is a blur
+const rough = 6; // greys of noise: sharpened, it would cover print
 const largest = 4; // times: more only blurs
 
 /**
@@ -44,7 +47,9 @@ export async function prepare(file: Blob, part?: Box, over = false): Promise<Pre
   const wanted = line > 0 ? fits * Math.min(largest, Math.max(0.3, goodLine / line)) : fits;
   const scale = Math.min(wanted, Math.sqrt(mostPixels / (width * height)));
   const seen = drawn(picture, { scale, angle, ...bent });
-  const grey = greyAt(seen);
+  const even = greyAt(seen);
+  const reach = Math.round((edge * scale) / fits / 2);
+  const grey = edge > soft && noiseOf(even) < rough ? sharpened(even, reach) : even;
   const columns = columnsOf(grey, (line * scale) / fits);
   return { seen, print: drawnGrey(grey), columns, lineHeight: line / fits, edge: edge / fits };
 }
@@ -108,7 +113,7 @@ function turnedBack(picture: Source, { scale, angle }: Omit<How, 'bow'>) {
 
 function rawGrey(canvas: HTMLCanvasElement): Grey {
   const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-  return greyOf(data, canvas.width, canvas.height);
+  return withoutNoise(greyOf(data, canvas.width, canvas.height));
 }
 
 const greyAt = (canvas: HTMLCanvasElement): Grey => evenlyLit(levelled(rawGrey(canvas)));

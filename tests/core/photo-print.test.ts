@@ -1,10 +1,11 @@
 // Print in photos: where it stands, which way it runs, and its light. Drawn data, made here.
 import { describe, expect, it } from 'vitest';
+import { noiseOf, sharpened, withoutNoise } from '../../src/core/picture/edges.ts';
 import { evenlyLit } from '../../src/core/picture/even-light.ts';
 import { printIn } from '../../src/core/picture/find-print.ts';
 import type { Grey } from '../../src/core/picture/grey.ts';
 import type { Box } from '../../src/core/picture/join-lines.ts';
-import { isOnItsSide } from '../../src/core/picture/measure-print.ts';
+import { edgeWidth, isOnItsSide } from '../../src/core/picture/measure-print.ts';
 
 const drawn = (width: number, height: number, at: (x: number, y: number) => number): Grey => ({
   pixels: Uint8Array.from({ length: width * height }, (_, i) => at(i % width, Math.floor(i / width))),
@@ -104,5 +105,32 @@ describe('light', () => {
   it('an empty picture stays empty, one too small for squares as it is', () => {
     expect(new Set(evenlyLit(drawn(600, 400, () => 90)).pixels)).toEqual(new Set([255]));
     expect(new Set(evenlyLit(drawn(100, 80, () => 90)).pixels)).toEqual(new Set([90]));
+  });
+});
+
+describe('edges and noise', () => {
+  /** A stripe whose edges take `soft` pixels each; every pixel off by up to so many greys. */
+  const stripe = (soft: number, noise = 0) =>
+    drawn(200, 120, (x, y) => {
+      const edge = Math.min(1, Math.max(0, (Math.abs(x - 100) - 20) / soft + 0.5));
+      const off = noise * (((x * 7919 + y * 104729 + x * y * 31) % 101) / 50 - 1);
+      return Math.min(255, Math.max(0, 60 + 150 * edge + off));
+    });
+
+  it('a soft edge takes half as many pixels when it is sharpened', () => {
+    expect(edgeWidth(sharpened(stripe(8), 4))).toBeLessThan(edgeWidth(stripe(8)) / 2);
+  });
+
+  it('an even ground stays as it is', () => {
+    const ground = drawn(60, 40, () => 130);
+    expect(sharpened(ground, 3).pixels).toEqual(ground.pixels);
+    expect([withoutNoise(ground), noiseOf(ground)]).toEqual([ground, 0]);
+  });
+
+  it('noise is taken off where there is much, and nothing where there is little', () => {
+    const noisy = stripe(2, 45);
+    expect(noiseOf(withoutNoise(noisy))).toBeLessThan(noiseOf(noisy) / 2);
+    const still = stripe(2, 4);
+    expect(withoutNoise(still)).toBe(still);
   });
 });

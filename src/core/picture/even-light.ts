@@ -1,3 +1,4 @@
+import { noiseOf } from './edges.ts';
 import type { Grey } from './grey.ts';
 
 const fewest = 6; // squares across, that a shadow's edge or a spot of gloss is followed
@@ -5,6 +6,8 @@ const smallest = 48; // pixels of a square: more than the strokes of large print
 const paper = 0.8; // of a square's pixels in order: print covers fewer than the rest
 const strokes = 0.04; // of a square's pixels in order: its print, where it has any
 const faintest = 0.3; // of the picture's contrast: what is weaker in a square is its ground
+const deep = 12; // steps of noise: less than this is no print
+const strongest = 0.9; // of the picture's contrast: noise may take no more
 const plainest = 10; // greys: less is no print but noise
 
 /** What squares of a picture have in common at a place, from what they have in their middles. */
@@ -30,7 +33,8 @@ export function evenlyLit(grey: Grey): Grey {
       depth.values[at] = ground.values[at]! - valueAt(counts, strokes);
     }
   const deepest = [...depth.values].sort((a, b) => a - b)[Math.floor(across * down * 0.95)]!;
-  const least = Math.max(plainest, faintest * deepest);
+  const noise = Math.min(strongest * deepest, deep * noiseOf(grey));
+  const least = Math.max(plainest, faintest * deepest, noise);
   const strong = over(widened(depth).map((value) => Math.max(least, value)));
   for (let y = 0, at = 0; y < height; y++)
     for (let x = 0; x < width; x++, at++) {
