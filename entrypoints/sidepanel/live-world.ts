@@ -25,13 +25,13 @@ export function livePanel(
   opening(state.place);
   const drawSoon = onceATurn(() => {
     if (!state.loaded) return;
-    const world = worldOf({ browser, state, held, asked, doing, reading, go });
+    const world = worldOf({ browser, state, held, asked, doing, readings, go });
     draw({ world, place: state.place, said: state.said });
   });
   const asked: Ask = (name, request) => ask(browser.runtime as never, name, request);
   const failed = () => doing.say(state.t('shell.no-background'));
   const known = new Map<string, Reading>();
-  const reading = readingCache((texts) => asked('read', texts), drawSoon, failed, known);
+  const readings = readingCache((texts) => asked('read', texts), drawSoon, failed, known);
   const remembered = (has: Stamps) => asked('remembered-parts', has);
   const store = followStore(browser, state, { remembered, early: takeEarly(), failed, drawSoon });
   const doing = createDoing(state, asked, { drawSoon, recall: store.recall });

@@ -17,12 +17,12 @@ type WorldParts = {
   held: number | undefined;
   asked: Ask;
   doing: Doing;
-  reading: ReturnType<typeof readingCache>;
+  readings: ReturnType<typeof readingCache>;
   go: World['go'];
 };
 
 /** What the panel's places know and may do, as it is now. */
-export function worldOf({ browser, state, held, asked, doing, reading, go }: WorldParts): World {
+export function worldOf({ browser, state, held, asked, doing, readings, go }: WorldParts): World {
   const { t, remembered, page, detail, from, reach, undos } = state;
   return {
     t,
@@ -32,7 +32,8 @@ export function worldOf({ browser, state, held, asked, doing, reading, go }: Wor
     now: () => new Date().toISOString(),
     remembered,
     page,
-    reading: (text, as) => reading(text, readOptionsOf(practice, state.remembered, as)),
+    reading: (text, as) => readings.reading(text, readOptionsOf(practice, state.remembered, as)),
+    ...(readings.failing() && { unread: { again: readings.again } }),
     ...doing,
     go,
     ...(detail && { detail }),

@@ -2,7 +2,7 @@ import { Component, type ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { PlaceIcon } from './parts/icon.tsx';
 import { useKeptPlace } from './parts/keep-place.ts';
-import { Pending } from './parts/pending.tsx';
+import { Pending, Unread } from './parts/pending.tsx';
 import { type Announcement, Toast } from './parts/toast.tsx';
 import type { Translate } from './words/index.ts';
 import type { PlaceName, World } from './world.ts';
@@ -145,8 +145,9 @@ export function Shell(props: {
       <main>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a tab panel takes the focus when sent there, and scrolls by keyboard */}
         <section id="place" role="tabpanel" aria-labelledby={`tab-${place}`} tabIndex={0} ref={view}>
+          <Unread world={world} />
           <Fence key={place} t={t}>
-            {View ? <View world={world} /> : <Pending t={t} />}
+            {View ? <View world={world} /> : <Pending world={world} />}
           </Fence>
         </section>
       </main>

@@ -79,6 +79,8 @@ export type World = {
   page: TabPage | null;
   /** A reading at once if it is known; otherwise it is asked for and the view drawn again. */
   reading(text: string, as?: ReadFor): Reading | undefined;
+  /** Present while labels could not be read: asks for them once more. */
+  unread?: { again(): void };
   close(names: string[]): Promise<string[][]>;
   /** Names of the dictionary like what is typed, best first. */
   lookUp(typed: string): Promise<KnownName[]>;

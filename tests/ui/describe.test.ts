@@ -1,4 +1,5 @@
 // What the strip and the cards say. The small dictionary is invented from memory; sentences are the catalogue's.
+
 import { describe, expect, it } from 'vitest';
 import { practice } from '../../dictionary/practice.ts';
 import { bringsFor } from '../../src/core/amounts/brings.ts';
@@ -7,6 +8,7 @@ import type { Entry } from '../../src/core/names/entry.ts';
 import { createLookup } from '../../src/core/names/lookup.ts';
 import type { ProductKind } from '../../src/core/product/product.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
+import { dotted } from '../../src/ui/describe/dotted.ts';
 import { cardOf, glyphsOf, marksOf } from '../../src/ui/describe/mark.ts';
 import { shareWords } from '../../src/ui/describe/share.ts';
 import { stripOf } from '../../src/ui/describe/strip.ts';
@@ -58,21 +60,24 @@ describe('the strip sums up', () => {
   it.each([
     [
       'Glycerin, Aqua, Phenoxyethanol, Hydrolyzed Wheat Protein, Hydrolyzed Rice Protein',
-      '2 proteins, both large, at most 1 % each · mostly moisture',
+      '2 proteins, both large, at most 1 % each\u00a0· mostly moisture',
     ],
-    ['Glycerin, Aqua, Hydrolyzed Silk', '1 protein, small, at most 33.3 % · mostly moisture'],
+    ['Glycerin, Aqua, Hydrolyzed Silk', '1 protein, small, at most 33.3 %\u00a0· mostly moisture'],
     [
       'Aqua, Hydrolyzed Silk, Hydrolyzed Wheat Protein, Hydrolyzed Rice Protein',
-      '3 proteins: 2 large and 1 small, at most 50 % each · no moisture',
+      '3 proteins: 2 large and 1 small, at most 50 % each\u00a0· no moisture',
     ],
-    ['Glycerin, Aqua, Parfum', 'no protein · mostly moisture'],
-    ['Glycerin, Aqua, Oat Extract', 'no protein for certain; 1 name may contain some · mostly moisture'],
-    ['Aqua, Sodium Cocoyl Glutamate, Parfum', 'no protein · no moisture'],
+    ['Glycerin, Aqua, Parfum', 'no protein\u00a0· mostly moisture'],
+    ['Glycerin, Aqua, Oat Extract', 'no protein for certain; 1 name may contain some\u00a0· mostly moisture'],
+    ['Aqua, Sodium Cocoyl Glutamate, Parfum', 'no protein\u00a0· no moisture'],
     [
       'Glycerin, Aqua, Parfum, Hydrolyzed Silk, Zorblax',
-      '1 protein, small, at most 25 % · mostly moisture · 1 name not known',
+      '1 protein, small, at most 25 %\u00a0· mostly moisture\u00a0· 1 name not known',
     ],
-    ['Zorblax, Aqua, Quentin, Mortimer', 'protein: cannot tell · moisture: cannot tell · 3 names not known'],
+    [
+      'Zorblax, Aqua, Quentin, Mortimer',
+      'protein: cannot tell\u00a0· moisture: cannot tell\u00a0· 3 names not known',
+    ],
     [
       `Aqua, ${'Glycerin, '.repeat(500)}`,
       'This text is too long to be one ingredient list, so it was not read.',
@@ -83,9 +88,9 @@ describe('the strip sums up', () => {
 
   it('says amounts in words where the kind of product is known, and how a cleanser washes', () => {
     expect(sums('Aqua, Glycerin, Hydrolyzed Wheat Protein', 'leave-in')).toMatch(
-      /^(a little|some|a lot of) protein \(large\) · (a little|some|a lot of) moisture \(draws water\)$/,
+      /^(a little|some|a lot of) protein \(large\)\u00a0· (a little|some|a lot of) moisture \(draws water\)$/,
     );
-    expect(sums('Aqua, Glycerin', 'cleanser')).toMatch(/^hardly washes · no protein · /);
+    expect(sums('Aqua, Glycerin', 'cleanser')).toMatch(/^hardly washes\u00a0· no protein\u00a0· /);
   });
 
   it('says that goods for another place are not for hair', () => {
@@ -210,4 +215,9 @@ it('every glyph there is can be drawn, and every word of the page catalogue is a
   }
   expect(glyphsOf({ moisture: ['humectant', 'occlusive'] })).toEqual(['draws', 'seals']);
   for (const [key, word] of Object.entries(english)) if (key.startsWith('page.')) expect(word).not.toBe('');
+});
+
+it('a dot between parts stays at the end of its line', () => {
+  expect(dotted(['Quoin', undefined, '200 ml'])).toBe('Quoin\u00a0· 200 ml');
+  expect(dotted([])).toBe('');
 });

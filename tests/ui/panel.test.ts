@@ -34,6 +34,24 @@ it('the undo that is offered takes back the act its words tell of, whatever was 
   expect(asked.at(-1)).toEqual(['undo', { key: 'undo:1:kept' }]);
 });
 
+it('that room is nearly full is told once, beside what the act says and its undo', async () => {
+  const { state, doing } = panel(
+    { ...acted('undo:1:kept'), nearlyFull: true } as Acted,
+    {
+      ...acted('undo:2:kept'),
+      nearlyFull: true,
+    } as Acted,
+  );
+  await doing.act(keep);
+  expect(state.said).toMatchObject({
+    words: state.t('shell.undone'),
+    undo: 'undo:1:kept',
+    also: state.t('keeping.room.nearly'),
+  });
+  await doing.act(keep);
+  expect(state.said).not.toHaveProperty('also');
+});
+
 it('words that tell of no act offer no undo', async () => {
   const { state, doing } = panel({ ok: false, reason: 'keeping.full' });
   await doing.act(keep);

@@ -7,6 +7,8 @@ import { Checks, Choice } from '../../src/ui/parts/choice.tsx';
 import { NumberField, parseNumber } from '../../src/ui/parts/field.tsx';
 import { Help } from '../../src/ui/parts/help.tsx';
 import { Note } from '../../src/ui/parts/note.tsx';
+import { Pending, Unread } from '../../src/ui/parts/pending.tsx';
+import { Toast } from '../../src/ui/parts/toast.tsx';
 import { translator } from '../../src/ui/words/index.ts';
 
 const t = translator('en');
@@ -112,4 +114,37 @@ describe('shares', () => {
     expect(rangeWords({ min: 3, max: 3 }, t)).toBe('3\u00a0%');
     expect(rangeWords({ min: 0, max: 0.5 }, translator('de'))).toContain('0,5');
   });
+});
+
+describe('a label on its way', () => {
+  it('says that it is being read', () => {
+    draw(<Pending world={{ t }} />);
+    expect(document.body.textContent).toBe('Reading…');
+    expect(document.querySelector('.pending')).not.toBeNull();
+  });
+  it('says where it could not be read, and asks once more on a press', () => {
+    let asked = 0;
+    const unread = { again: () => asked++ };
+    draw(
+      <>
+        <Unread world={{ t, unread }} />
+        <Pending world={{ t, unread }} />
+      </>,
+    );
+    expect(document.querySelector('.pending')).toBeNull();
+    expect(document.body.textContent).toContain('Not read.');
+    press(document.querySelector('button'));
+    expect(asked).toBe(1);
+  });
+});
+
+it('what is to be known besides stands below what an act says, with its undo', () => {
+  const undone: string[] = [];
+  const world = { t, undo: async (key: string) => undone.push(key) > 0 };
+  const said = { words: 'Removed.', also: 'Room is nearly used up.', undo: 'undo:1', nth: 1 };
+  draw(<Toast world={world} said={said} onDismiss={() => {}} />);
+  const told = [...document.querySelectorAll('[role=status] p')].map((each) => each.textContent);
+  expect(told).toEqual(['Removed.', 'Room is nearly used up.']);
+  press(document.querySelector('.toast-actions button'));
+  expect(undone).toEqual(['undo:1']);
 });

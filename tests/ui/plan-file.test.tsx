@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { planFileOf } from '../../src/core/plan/plan-file.ts';
 import { type ProductKind, usualUse } from '../../src/core/product/product.ts';
 import { openPanelStore } from '../../src/store/files/panel-store.ts';
@@ -66,7 +66,10 @@ async function pick(content: string) {
   await act(() => void input.dispatchEvent(new Event('change', { bubbles: true })));
   for (let turn = 0; turn < 5; turn++) await settle();
 }
-afterEach(() => act(() => render(null, document.body)));
+afterEach(async () => {
+  vi.unstubAllGlobals();
+  await act(() => render(null, document.body));
+});
 
 describe('a plan from someone', () => {
   it('is shown and held against this hair, and nothing is kept until told', async () => {
@@ -89,6 +92,26 @@ describe('a plan from someone', () => {
     expect(kept).toMatchObject({ head: 'me', name: 'From a teacher', note: 'Squeeze, do not rub.' });
     expect(kept!.steps.at(-1)!.product).toBe('free');
     expect(remembered().settings.routineInUse).toBe(kept!.id);
+  });
+  it('shows how far it is while it looks for what to change', async () => {
+    const told: ((data: unknown) => void)[] = [];
+    class Slow {
+      set onmessage(hear: (event: { data: unknown }) => void) {
+        told.push((data) => hear({ data }));
+      }
+      postMessage() {}
+      terminate() {}
+    }
+    vi.stubGlobal('Worker', Slow);
+    await open([put('heads', me), put('products', product('free', 'gel', 'free'))]);
+    await pick(plan);
+    expect(text()).toContain('Looking through your products');
+    await act(() => told.at(-1)!({ share: 0.5 }));
+    expect(document.querySelector('progress')!.value).toBe(0.5);
+    await act(() => told.at(-1)!({ done: { answer: 'none', wanted: [], complete: true, upTo: 3 } }));
+    await settle();
+    expect(document.querySelector('progress')).toBeNull();
+    expect(text()).toContain('No single kind of product would either');
   });
   it('is kept as it is, and taken back whole', async () => {
     const { remembered, takeBack } = await open([put('heads', me)]);

@@ -278,22 +278,24 @@ it('stands newest first, by name, or by price for the same amount', async () => 
 
 describe('prices', () => {
   it.each([
-    [{ price: 14, currency: 'EUR' }, { size: 200 }, '€14.00 · €7.00 for 100 ml'],
+    [{ price: 14, currency: 'EUR' }, { size: 200 }, '€14.00\u00a0· €7.00 for 100 ml'],
     [
       { price: 14, currency: 'EUR', size: 100, sizeUnit: 'g' as const },
       { size: 200 },
-      '€14.00 · €14.00 for 100 g',
+      '€14.00\u00a0· €14.00 for 100 g',
     ],
     [{ price: 14, currency: 'EUR' }, {}, '€14.00'],
-    [{ price: 9.5 }, { size: 50 }, '9.5 · 19 for 100 ml'],
+    [{ price: 9.5 }, { size: 50 }, '9.5\u00a0· 19 for 100 ml'],
     [{}, { size: 50 }, undefined],
     [{ price: 3, currency: 'nonsense' }, {}, '3.00 nonsense'],
   ])('%j of %j', (source, product, words) => expect(priceWords(t, product, source)).toBe(words));
 
   it('for a wash, where it is known how much that takes', () => {
     const words = (source: object, grams?: number) => priceWords(t, { size: 200 }, source, grams);
-    expect(words({ price: 14, currency: 'EUR' }, 6)).toBe('€14.00 · €7.00 for 100 ml · about €0.42 a wash');
-    expect(words({ price: 14, currency: 'EUR' })).toBe('€14.00 · €7.00 for 100 ml');
+    expect(words({ price: 14, currency: 'EUR' }, 6)).toBe(
+      '€14.00\u00a0· €7.00 for 100 ml\u00a0· about €0.42 a wash',
+    );
+    expect(words({ price: 14, currency: 'EUR' })).toBe('€14.00\u00a0· €7.00 for 100 ml');
     expect(words({ currency: 'EUR' }, 6)).toBeUndefined();
   });
 

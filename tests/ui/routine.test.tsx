@@ -321,7 +321,7 @@ describe('taken along', () => {
         'Straw-like, stiff or snapping',
         'March 1, 2026',
       ])
-        expect(words).toContain(part);
+        expect(words.replaceAll('\u00a0', ' ')).toContain(part);
     expect(sheets[0]).toMatch(/gel Invented wheat-gel \(contains protein\)about [\d.]+ g/);
     await type('Your note', '');
     expect(remembered().routines[0]).not.toHaveProperty('note');

@@ -55,7 +55,7 @@ export function AmountRows({
     part?: (brings: Brings) => Brought,
   ) => {
     const [reading, brings] = [readings[column], all[column]];
-    if (!reading) return <Pending t={t} />;
+    if (!reading) return <Pending world={world} />;
     if (brings && part) return <BroughtCell world={world} brings={brings} brought={part(brings)} hue={hue} />;
     return <SharesCell world={world} mentions={of(reading)} hue={hue} />;
   };

@@ -21,7 +21,7 @@ export function VerdictRows(props: {
   if (!head) return null;
   const routine = routineInUse(remembered, head);
   const inRoutine = ({ product, reading }: ComparedColumn, at: number) => {
-    if (!reading || !routine) return <Pending t={t} />;
+    if (!reading || !routine) return <Pending world={world} />;
     if (!product.kind) return <span class="none">{t('compare.kind-needed')}</span>;
     const preview = checks[at]!.find((check) => check.about === 'routine')?.preview;
     if (!preview) return t('compare.no-change');
@@ -55,7 +55,7 @@ export function VerdictRows(props: {
         cells={columns.map(({ reading, notForHair }, at) => {
           const [forHead] = checks[at]!;
           if (reading?.refused) return t(`page.refused.${reading.refused}`);
-          if (!forHead && !notForHair) return <Pending t={t} />;
+          if (!forHead && !notForHair) return <Pending world={world} />;
           const { answer, title, why } = forHead ? verdictOf(forHead, t) : notForHairWords(t);
           return (
             <div class="verdict">

@@ -2,6 +2,7 @@ import type { GlyphName, Mark } from '../../contract/paint-order.ts';
 import type { Allergen, Range } from '../../core/names/entry.ts';
 import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
 import type { Translate } from '../words/index.ts';
+import { dotted } from './dotted.ts';
 import { drawGlyph } from './draw.ts';
 import { drawCard } from './draw-card.ts';
 import { shareWords } from './share.ts';
@@ -135,7 +136,7 @@ export function kindWords(mention: Pick<Mention, 'protein' | 'moisture'>, t: Tra
     );
   }
   said.push(...moisture.map((role) => t(`page.moisture.${role}`)));
-  return said.join(' · ');
+  return dotted(said);
 }
 
 /** One mark for each protein and moisture name of a reading, in label order. Sources in a few words: the panel cites them. */

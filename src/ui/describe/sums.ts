@@ -3,6 +3,7 @@ import type { Brings } from '../../core/amounts/brings.ts';
 import { isProtein, type Mention, type Reading, shareOf } from '../../core/reading/reading.ts';
 import type { Translate } from '../words/index.ts';
 import { moistureBrought, proteinBrought } from './brings.ts';
+import { dotted } from './dotted.ts';
 import { glyphsOf } from './mark.ts';
 
 /** One thing a label sums up to, with the glyphs it speaks of. */
@@ -53,9 +54,7 @@ export function shownParts(reading: Reading, t: Translate, brings?: Brings): Par
  * the product is used, what the list alone says: "2 proteins, both large, at most 1 % each · moisture leads".
  */
 export const sumsOf = (reading: Reading, t: Translate, brings?: Brings): string =>
-  shownParts(reading, t, brings)
-    .map(({ text }) => text)
-    .join(' · ');
+  dotted(shownParts(reading, t, brings).map(({ text }) => text));
 
 /** The names alone, for the folded strip. */
 export function shortOf(reading: Reading, t: Translate): string {

@@ -78,7 +78,12 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
             <li key={avoid.id} class={avoid.reacted ? 'avoid reacted' : 'avoid'}>
               <span>
                 {avoidWord(t, avoid)}
-                {avoid.reacted && <span class="hint"> · {t('hair.avoid.did-react')}</span>}
+                {avoid.reacted && (
+                  <span class="hint">
+                    {'\u00a0· '}
+                    {t('hair.avoid.did-react')}
+                  </span>
+                )}
               </span>
               <Button
                 look="quiet"

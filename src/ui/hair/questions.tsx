@@ -8,6 +8,7 @@ import {
   porosities,
   thicknesses,
 } from '../../core/hair/head.ts';
+import { dotted } from '../describe/dotted.ts';
 import { Button } from '../parts/button.tsx';
 import { Checks, Choice, type Option } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
@@ -186,11 +187,11 @@ function answered(head: Head, name: Name, t: Translate): string | undefined {
   if (!head.damage) return undefined;
   const { kinds, length, recent } = head.damage;
   if (kinds.length === 0) return t('hair.damage.summary.none');
-  return [
+  return dotted([
     ...kinds.map((kind) => t(`hair.damage.${kind}`)),
     ...(length ? [t(`hair.damage.length.${length}`)] : []),
     ...(recent ? [t(`hair.damage.recent.${recent}`)] : []),
-  ].join(' · ');
+  ]);
 }
 
 /**

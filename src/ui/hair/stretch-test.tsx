@@ -174,7 +174,7 @@ function ReadingWords({ world: { t }, reading }: { world: World; reading: Stretc
             max: Math.round(extensionRange.max),
           })}
           {recovery !== undefined &&
-            ` · ${t('hair.stretch.recovery', { percent: Math.round(Math.max(0, recovery)) })}`}
+            `\u00a0· ${t('hair.stretch.recovery', { percent: Math.round(Math.max(0, recovery)) })}`}
         </p>
       )}
     </div>
@@ -205,8 +205,13 @@ function History({ world, head }: { world: World; head: Head }) {
                 <span>{day}</span>
                 <span>
                   {t(`hair.stretch.kind.${kind}`)}
-                  {extension !== undefined && ` · ${Math.round(extension)} %`}
-                  {counts && <span class="hint"> · {t('hair.stretch.counts')}</span>}
+                  {extension !== undefined && `\u00a0· ${Math.round(extension)} %`}
+                  {counts && (
+                    <span class="hint">
+                      {'\u00a0· '}
+                      {t('hair.stretch.counts')}
+                    </span>
+                  )}
                 </span>
                 <Button
                   look="quiet"

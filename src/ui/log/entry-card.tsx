@@ -67,7 +67,12 @@ export function EntryCard({
               {entry.done.steps.map((step) => (
                 <li key={step.id}>
                   {t(`routine.kind.${step.kind}`)}
-                  {step.productName && <span class="hint"> · {step.productName}</span>}
+                  {step.productName && (
+                    <span class="hint">
+                      {'\u00a0· '}
+                      {step.productName}
+                    </span>
+                  )}
                 </li>
               ))}
             </ol>

@@ -2,6 +2,7 @@ import { bringsFor } from '../../core/amounts/brings.ts';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { judgeMet } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
+import { dotted } from '../describe/dotted.ts';
 import { money } from '../describe/money.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';
@@ -23,9 +24,7 @@ import { Verdict } from './verdict.tsx';
 /** Price, size and maker in one line, as far as they are told. */
 function factsLine(facts: ProductFacts, t: Translate): string {
   const { maker, price, currency } = facts;
-  return [maker, sizeWords(t, facts), price !== undefined && money(price, currency, t.lang)]
-    .filter(Boolean)
-    .join(' · ');
+  return dotted([maker, sizeWords(t, facts), price !== undefined && money(price, currency, t.lang)]);
 }
 
 /** Everything told of one list: sum, answer, what to do, names, what is not known, cautions. */
@@ -39,7 +38,7 @@ export function ListReading(props: {
   const { t } = world;
   const { facts, text } = met;
   const held = judgeMet(world, met);
-  if (!held) return <Pending t={t} />;
+  if (!held) return <Pending world={world} />;
   const { reading, judged, checks, notForHair } = held;
   const { kept, kind, use, facts: told } = held.known;
   const correct = (to: ProductKind | undefined) =>

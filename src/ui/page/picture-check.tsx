@@ -26,7 +26,7 @@ export function PictureCheck(props: {
   const [keep, setKeep] = useState(false);
   const [right, setRight] = useState<ReadonlyMap<number, string>>(new Map());
   const reading = world.reading(read.text);
-  if (!reading) return <Pending t={t} />;
+  if (!reading) return <Pending world={world} />;
   const problem = problemOf(reading, read);
   const away = (
     <Button look="quiet" onClick={props.onDrop}>

@@ -21,7 +21,7 @@ export function UnknownName(props: {
     <li class="unknown">
       <span class="unknown-name">{printed}</span>
       {close === undefined ? (
-        <Pending t={t} />
+        <Pending world={world} />
       ) : close.length > 0 ? (
         <div class="actions">
           <span class="hint">{t('panel.read-as')}</span>

@@ -10,8 +10,8 @@ export function createDoing(state: State, asked: Ask, after: { drawSoon(): void;
   let nth = 0;
   let toldFull = false;
 
-  function say(words: string, undo?: string) {
-    const said = { words, ...(undo && { undo }), nth: ++nth, fresh: true };
+  function say(words: string, undo?: string, also?: string) {
+    const said = { words, ...(undo && { undo }), ...(also && { also }), nth: ++nth, fresh: true };
     state.said = said;
     setTimeout(() => {
       said.fresh = false;
@@ -22,13 +22,11 @@ export function createDoing(state: State, asked: Ask, after: { drawSoon(): void;
   async function tell(acting: Promise<Acted>): Promise<Acted> {
     const acted = await acting.catch((): Acted => ({ ok: false, reason: 'shell.no-background' }));
     if (acted.ok) await after.recall();
-    if (acted.ok && acted.nearlyFull && !toldFull) {
-      toldFull = true;
-      say(state.t('keeping.room.nearly'));
-      return acted;
-    }
     const came = cameOf(acted, state.t);
-    if (came) say(came.words, came.undo);
+    const full = acted.ok && acted.nearlyFull && !toldFull ? state.t('keeping.room.nearly') : undefined;
+    if (full) toldFull = true;
+    if (came) say(came.words, came.undo, full);
+    else if (full) say(full);
     return acted;
   }
 

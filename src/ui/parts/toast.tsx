@@ -2,8 +2,11 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { World } from '../world.ts';
 import { Button } from './button.tsx';
 
-/** `undo` is the key of what takes back the act it tells of; `fresh` within the press, which may lead to another place. */
-export type Announcement = { words: string; undo?: string; nth: number; fresh?: boolean };
+/**
+ * `undo` is the key of what takes back the act it tells of; `also`, what is to be known besides; `fresh` within the
+ * press, which may lead to another place.
+ */
+export type Announcement = { words: string; undo?: string; also?: string; nth: number; fresh?: boolean };
 
 /**
  * What `world.say` said: read aloud by screen readers, shown at the foot. One that can be taken back stays
@@ -39,7 +42,8 @@ export function Toast(props: {
   return (
     <div class="toast-place" ref={place}>
       <div role="status" aria-live="polite" class={said ? 'toast' : 'toast-none'}>
-        {said && <span>{said.words}</span>}
+        {said && <p>{said.words}</p>}
+        {said?.also && <p>{said.also}</p>}
       </div>
       {said && (
         <div class="toast-actions">

@@ -10,6 +10,7 @@ import { Decision } from '../compare/decision.tsx';
 import { AlignedNames } from '../compare/names.tsx';
 import { Row, Rows } from '../compare/table.tsx';
 import { PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
+import { dotted } from '../describe/dotted.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Button } from '../parts/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
@@ -93,9 +94,7 @@ export function ComparePlace({ world }: { world: World }) {
                 <>
                   <Thumbnail world={world} product={keptOf(world, product)} />
                   <span class="hint">
-                    {[product.maker, product.kind && t(`routine.kind.${product.kind}`)]
-                      .filter(Boolean)
-                      .join(' · ')}
+                    {dotted([product.maker, product.kind && t(`routine.kind.${product.kind}`)])}
                   </span>
                   <span>
                     {reading && sumsOf(reading, t, bringsFor(reading, product, world.practice.washDay))}

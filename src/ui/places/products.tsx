@@ -189,7 +189,7 @@ export function ProductsPlace({ world }: { world: World }) {
       )}
       <p class="hint" role="status">
         {judging ? (
-          <Pending t={t} />
+          <Pending world={world} />
         ) : found.length === 0 ? (
           t('products.none-found')
         ) : (

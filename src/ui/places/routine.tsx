@@ -10,6 +10,7 @@ import { Columns } from '../parts/columns.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { InTurn } from '../parts/in-turn.tsx';
 import { NoHead } from '../parts/no-head.tsx';
+import { Pending } from '../parts/pending.tsx';
 import { ChartCard } from '../routine/chart-card.tsx';
 import { DaySummary } from '../routine/day-summary.tsx';
 import { CalendarCard } from '../routine/days/calendar-card.tsx';
@@ -105,8 +106,8 @@ function Planned({ world, routine }: { world: World; routine: Routine }) {
         start={
           <>
             {reading ? (
-              <p class="hint" role="status">
-                {t('routine.reading')}
+              <p role="status">
+                <Pending world={world} words={t('routine.reading')} />
               </p>
             ) : empty ? (
               <p>{t('routine.fill')}</p>

@@ -15,7 +15,7 @@ type Props = { world: World; before: string; after: string; as: ReadFor };
 export function LabelChange({ world, before, after, as }: Props) {
   const { t } = world;
   const [was, is] = [world.reading(before, as), world.reading(after, as)];
-  if (!was || !is) return <Pending t={t} />;
+  if (!was || !is) return <Pending world={world} />;
   if (was.refused || is.refused) return <p class="hint">{t('products.change.unread')}</p>;
   const { added, removed, moved } = labelDifference(was.mentions, is.mentions);
   const names = (mentions: Mention[]) => mentions.map(({ raw }) => raw);

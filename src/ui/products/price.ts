@@ -6,6 +6,7 @@ import {
   priceOfGrams,
   pricePer100,
 } from '../../core/product/product.ts';
+import { dotted } from '../describe/dotted.ts';
 import { money } from '../describe/money.ts';
 import type { Translate } from '../words/index.ts';
 
@@ -27,18 +28,16 @@ export function amountPriceWords(
   if (per === undefined) return undefined;
   const of = (price: number) => money(price, source.currency, t.lang);
   const wash = grams === undefined ? undefined : priceOfGrams(offered, grams);
-  return [
+  return dotted([
     t('products.per-100', { price: of(per), unit: offered.sizeUnit }),
     ...(wash === undefined ? [] : [t('products.per-wash', { price: of(wash) })]),
-  ].join(' · ');
+  ]);
 }
 
 /** "€14.00 · €7.00 for 100 ml · about €0.42 a wash"; undefined where a source says no price. */
 export function priceWords(t: Translate, product: Sized, source: Priced, grams?: number): string | undefined {
   if (source.price === undefined) return undefined;
-  return [money(source.price, source.currency, t.lang), amountPriceWords(t, product, source, grams)]
-    .filter(Boolean)
-    .join(' · ');
+  return dotted([money(source.price, source.currency, t.lang), amountPriceWords(t, product, source, grams)]);
 }
 
 /** Price for 100 ml or g of the best source; infinite where it is not known, so that those come last. */

@@ -10,6 +10,7 @@ import { gramsAWash } from '../../use/grams-a-wash.ts';
 import { judgeKept } from '../../use/judge/judge-met.ts';
 import type { Met } from '../../use/knowing.ts';
 import { carryOut } from '../carry-out.ts';
+import { dotted } from '../describe/dotted.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { KeptPhoto } from '../log/photo-field.tsx';
 import { ListActions } from '../page/list-actions.tsx';
@@ -133,11 +134,14 @@ function Sources({ world, product }: { world: World; product: Product }) {
               ) : (
                 shopOf(source.url)
               )}
-              {source.variant && <span> · {source.variant}</span>}
+              {source.variant && (
+                <span>
+                  {'\u00a0· '}
+                  {source.variant}
+                </span>
+              )}
               <span class="hint">
-                {[priceWords(t, product, source, grams), dayWords(t, source.seen)]
-                  .filter(Boolean)
-                  .join(' · ')}
+                {dotted([priceWords(t, product, source, grams), dayWords(t, source.seen)])}
               </span>
             </li>
           ))}
@@ -235,7 +239,7 @@ function Merge({ world, product }: { world: World; product: Product }) {
         onChange={setOther}
         options={others.map(({ each: { id, name, maker } }) => ({
           value: id,
-          label: [name, maker].filter(Boolean).join(' · '),
+          label: dotted([name, maker]),
         }))}
       />
       <div class="actions">

@@ -1,6 +1,7 @@
 import { bringsFor } from '../../core/amounts/brings.ts';
 import { bestSource, type Product } from '../../core/product/product.ts';
 import { gramsAWash } from '../../use/grams-a-wash.ts';
+import { dotted } from '../describe/dotted.ts';
 import { glyphsInOrder } from '../describe/mark.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { notForHairWords, titleOf } from '../describe/verdict.ts';
@@ -16,16 +17,14 @@ import { useJudged } from './use-judged.ts';
 export function factWords(world: World, product: Product): string {
   const { t } = world;
   const source = bestSource(product);
-  return [
+  return dotted([
     product.maker,
     product.kind && t(`routine.kind.${product.kind}`),
     sizeWords(t, product),
     // A price alone says little of a row of sizes; the shops are told apart when the product is opened.
     source &&
       (amountPriceWords(t, product, source, gramsAWash(world, product)) ?? priceWords(t, product, source)),
-  ]
-    .filter(Boolean)
-    .join(' · ');
+  ]);
 }
 
 /** One product in the list: its name, whether it fits, what it is and holds; pressed, it opens. */
@@ -70,9 +69,9 @@ export function ProductRow(props: {
           ) : reading ? (
             sumsOf(reading, t, bringsFor(reading, { kind, use }, world.practice.washDay))
           ) : (
-            <Pending t={t} />
+            <Pending world={world} />
           )}
-          {product.labels.length > 1 && ` · ${t('products.changed-lately')}`}
+          {product.labels.length > 1 && `\u00a0· ${t('products.changed-lately')}`}
         </span>
       </span>
       <span class="hint product-facts">{factWords(world, product)}</span>

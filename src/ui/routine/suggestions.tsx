@@ -13,6 +13,7 @@ import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Check } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
+import { Looking } from '../parts/looking.tsx';
 import type { World } from '../world.ts';
 import { OneMove } from './one-move.tsx';
 import { askSuggest } from './plan/ask-plan.ts';
@@ -53,12 +54,7 @@ export function SuggestionsCard(props: {
   return (
     <Card title={t('routine.suggest')} over={t('routine.suggest.over')} id="suggestions">
       <div aria-live="polite" class="stack">
-        {!answer && (
-          <label class="stack hint">
-            {t('routine.suggest.looking')}
-            <progress value={share} />
-          </label>
-        )}
+        {!answer && <Looking words={t('routine.suggest.looking')} share={share} />}
         {answer?.answer === 'found' && (
           <>
             {!answer.fewest && <p class="hint">{t('routine.suggest.not-fewest')}</p>}

@@ -54,7 +54,7 @@ export function PaintedSample({ world, t, text }: { world: World; t: Translate; 
             <p class="sums">{sumsOf(reading, t, bringsFor(reading, sample, world.practice.washDay))}</p>
           </>
         ) : (
-          <Pending t={t} />
+          <Pending world={world} />
         )}
       </figcaption>
     </figure>

@@ -11,6 +11,7 @@ import { Button } from '../parts/button.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { TextField } from '../parts/field.tsx';
+import { Unread } from '../parts/pending.tsx';
 import { type Announcement, Toast } from '../parts/toast.tsx';
 import type { World } from '../world.ts';
 import { PaintedSample } from './painted-sample.tsx';
@@ -33,6 +34,7 @@ export function Welcome(props: { world: World; said: Announcement | undefined; o
           <p class="over">{t('welcome.over')}</p>
           <h1>{t('shell.name')}</h1>
           <p class="lead">{t('welcome.lead')}</p>
+          <Unread world={world} />
           <PaintedSample t={t} text={t('welcome.sample')} world={world} />
         </header>
         <Hair world={world} />

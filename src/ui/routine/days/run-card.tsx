@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Run, type RunDay, runOf } from '../../../core/plan/build/alternate.ts';
 import type { WashDayInput } from '../../../core/wash-day/add-up.ts';
+import { dotted } from '../../describe/dotted.ts';
 import { Glyph } from '../../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../../glyphs/shapes.ts';
 import { Card } from '../../parts/card.tsx';
@@ -63,7 +64,7 @@ function OneDay({ world, input, day }: { world: World; input: WashDayInput; day:
   const steps = input.routine.steps.filter(({ id }) => day.steps.includes(id));
   return (
     <div class="stack">
-      <p>{steps.map((step) => stepWords(world, input.routine, step)).join(' · ')}</p>
+      <p>{dotted(steps.map((step) => stepWords(world, input.routine, step)))}</p>
       {day.putOff.length > 0 && (
         <p class="hint">
           {t('routine.calendar.put-off', {

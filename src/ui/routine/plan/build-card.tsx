@@ -11,6 +11,7 @@ import { Card } from '../../parts/card.tsx';
 import { Check } from '../../parts/choice.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
 import { NumberField } from '../../parts/field.tsx';
+import { Looking } from '../../parts/looking.tsx';
 import { Select } from '../../parts/select.tsx';
 import type { World } from '../../world.ts';
 import { wishWords } from '../suggestions.tsx';
@@ -108,10 +109,7 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
       </div>
       <div aria-live="polite" class="stack">
         {share !== undefined && (
-          <label class="stack">
-            {t(built ? 'plan.looking-on' : 'routine.suggest.looking')}
-            <progress value={share} />
-          </label>
+          <Looking words={t(built ? 'plan.looking-on' : 'routine.suggest.looking')} share={share} />
         )}
         {share === undefined && built?.plans.length === 0 && <p>{t('plan.none')}</p>}
         {built?.plans.map((plan, at) => (

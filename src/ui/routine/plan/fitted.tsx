@@ -8,6 +8,8 @@ import type { Routine } from '../../../core/wash-day/routine.ts';
 import { candidatesOf, stillReading, washDayInput } from '../../../use/judge/wash-day-input.ts';
 import { AnswerHead } from '../../parts/answer-head.tsx';
 import { Button } from '../../parts/button.tsx';
+import { Looking } from '../../parts/looking.tsx';
+import { Pending } from '../../parts/pending.tsx';
 import type { World } from '../../world.ts';
 import { Findings } from '../findings.tsx';
 import { moveWords } from '../suggestions.tsx';
@@ -39,9 +41,13 @@ export function Fitted(props: {
   const asked = JSON.stringify([routine, reading, against, world.remembered.products.length]);
   const candidates = useMemo(() => (against ? candidatesOf(world, true) : []), [asked]);
   const [answered, setAnswered] = useState<{ to: string; answer: Suggestions } | undefined>();
+  const [share, setShare] = useState<number | undefined>();
   useEffect(() => {
     if (!against) return;
-    void askSuggest({ ...input, candidates }, 'fitted').then((answer) => setAnswered({ to: asked, answer }));
+    setShare(undefined);
+    void askSuggest({ ...input, candidates }, 'fitted', (told) => setShare(told.share)).then((answer) =>
+      setAnswered({ to: asked, answer }),
+    );
     return () => stopAsking('fitted');
   }, [asked]);
   const answer = answered?.to === asked ? answered.answer : undefined;
@@ -55,7 +61,7 @@ export function Fitted(props: {
   return (
     <div class="stack" aria-live="polite">
       {reading ? (
-        <p class="hint">{t('routine.reading')}</p>
+        <Pending world={world} words={t('routine.reading')} />
       ) : (
         <>
           <AnswerHead
@@ -66,6 +72,8 @@ export function Fitted(props: {
           <Findings t={t} findings={open} />
         </>
       )}
+      {against && !answer && <Looking words={t('routine.suggest.looking')} share={share} />}
+      {answer && !best && <p>{t('routine.suggest.nothing-would')}</p>}
       {best && (
         <>
           <p>{t('plan.fitted.change', { name: head?.name ?? '' })}</p>

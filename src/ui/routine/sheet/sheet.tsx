@@ -1,3 +1,4 @@
+import { dotted } from '../../describe/dotted.ts';
 import type { Translate } from '../../words/index.ts';
 import type { Sheet as Words } from './sheet-words.ts';
 
@@ -5,8 +6,8 @@ import type { Sheet as Words } from './sheet-words.ts';
 export function SheetSteps({ t, sheet }: { t: Translate; sheet: Words }) {
   return (
     <>
-      <p>{sheet.about.join(' · ')}</p>
-      {sheet.hair.length > 0 && <p>{sheet.hair.join(' · ')}</p>}
+      <p>{dotted(sheet.about)}</p>
+      {sheet.hair.length > 0 && <p>{dotted(sheet.hair)}</p>}
       {sheet.note && <blockquote class="plan-note">{sheet.note}</blockquote>}
       <ol class="sheet-steps">
         {sheet.steps.map(({ id, kind, product, facts, why, carries }) => (
@@ -15,7 +16,7 @@ export function SheetSteps({ t, sheet }: { t: Translate; sheet: Words }) {
             {carries && <em> ({t('plan.sheet.carries')})</em>}
             <br />
             <span class="hint">
-              {facts.join(' · ')}. {why}
+              {dotted(facts)}. {why}
             </span>
           </li>
         ))}

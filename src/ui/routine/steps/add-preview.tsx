@@ -10,6 +10,7 @@ import { Button } from '../../parts/button.tsx';
 import { Card } from '../../parts/card.tsx';
 import { Check, Choice } from '../../parts/choice.tsx';
 import { Note } from '../../parts/note.tsx';
+import { Pending } from '../../parts/pending.tsx';
 import { Select } from '../../parts/select.tsx';
 import type { World } from '../../world.ts';
 import { Lines } from '../said-lines.tsx';
@@ -79,7 +80,7 @@ export function AddPreview(props: {
       {usual && <Check label={t('plan.around')} checked={around} onChange={setAround} />}
       <div aria-live="polite" class="stack">
         {!kind && <p class="hint">{t('routine.add.kind-needed')}</p>}
-        {kind && !reading && <p class="hint">{t('routine.reading')}</p>}
+        {kind && !reading && <Pending world={world} words={t('routine.reading')} />}
         {preview && (
           <>
             {preview.counts.map(({ key, values }) => (

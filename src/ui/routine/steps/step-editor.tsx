@@ -2,6 +2,7 @@ import { productKinds, usualUse } from '../../../core/product/product.ts';
 import type { Cadence, Step } from '../../../core/wash-day/routine.ts';
 import { productById } from '../../../use/acts/products.ts';
 import { filled } from '../../../use/acts/routines.ts';
+import { dotted } from '../../describe/dotted.ts';
 import { Button } from '../../parts/button.tsx';
 import { Check, Choice } from '../../parts/choice.tsx';
 import { NumberField } from '../../parts/field.tsx';
@@ -83,13 +84,13 @@ function ProductChoice({
     .toSorted((a, b) => Number(fits(b)) - Number(fits(a)) || a.name.localeCompare(b.name, t.lang))
     .map((product) => ({
       value: product.id,
-      label: [
+      label: dotted([
         product.name,
         ...(fits(product)
           ? []
           : [product.kind ? t(`routine.kind.${product.kind}`) : t('routine.product.no-kind')]),
         ...(product.owned ? [] : [t('routine.product.considered')]),
-      ].join(' · '),
+      ]),
     }));
   return (
     <Select

@@ -2,6 +2,7 @@ import { type Finding, worstOf } from '../../../core/judge/finding.ts';
 import type { WashDayInput } from '../../../core/wash-day/add-up.ts';
 import type { Routine, Step } from '../../../core/wash-day/routine.ts';
 import { productById } from '../../../use/acts/products.ts';
+import { dotted } from '../../describe/dotted.ts';
 import { glyphsInOrder } from '../../describe/mark.ts';
 import { Glyph } from '../../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../../glyphs/shapes.ts';
@@ -85,11 +86,11 @@ export function StepRow(props: {
             t(step.product ? 'routine.step.product-gone' : 'routine.step.no-product')
           )}
         </p>
-        {meta.length > 0 && <p class="hint">{meta.join(' · ')}</p>}
+        {meta.length > 0 && <p class="hint">{dotted(meta)}</p>}
         {shared.length > 0 && (
           <p class="margin-note">
             <Glyph name={glyphOfAnswer(worstOf(mine))} ground="var(--raised)" />{' '}
-            {shared.map((rule) => t(`rules.short.${rule}`)).join(' · ')}
+            {dotted(shared.map((rule) => t(`rules.short.${rule}`)))}
           </p>
         )}
         {own.length > 0 && <Findings t={t} findings={own} />}
