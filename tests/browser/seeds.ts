@@ -103,7 +103,19 @@ const log = (n: number): LogEntry[] =>
 const put = <T extends 'heads' | 'products' | 'routines' | 'log'>(thing: T, values: readonly unknown[]) =>
   values.map((value) => ({ do: 'put', thing, value }) as Change);
 
-export type SeedName = 'empty' | 'one' | 'many' | 'long';
+const callNames = 'Ada Björn Cleo Daria Émile Fern Gus Hana Ines Joost Kit Lila Mia Nils Ole Pia'.split(' ');
+/** So many people of a stylist, every other like one of two heads. */
+const clients = (n: number): Head[] =>
+  Array.from({ length: n }, (_, i) => ({
+    ...(i % 2 === 0 ? wren : robin),
+    id: `client-${i}`,
+    name: `${callNames[(i * 7) % callNames.length]} ${String.fromCharCode(65 + ((i * 11) % 26))}.`,
+    thickness: (['coarse', 'medium', 'fine'] as const)[i % 3]!,
+    avoid: [],
+    added: `2026-09-${10 + (i % 20)}T08:00:00.000Z`,
+  }));
+
+export type SeedName = 'empty' | 'one' | 'many' | 'long' | 'twelve' | 'sixty';
 
 const longProducts: Product[] = [
   {
@@ -154,8 +166,26 @@ export const seeds: Record<SeedName, Change[]> = {
       },
     },
   ],
+  twelve: [...put('heads', clients(12)), { do: 'set', settings: { headInUse: 'client-0' } }],
+  sixty: [...put('heads', clients(60)), { do: 'set', settings: { headInUse: 'client-0' } }],
   long: [
-    ...put('heads', [longNamed]),
+    ...put('heads', [longNamed, clients(1)[0]!]),
+    {
+      do: 'put',
+      thing: 'sites',
+      value: {
+        origin: 'https://the-amalgamated-apothecaries-of-upper-and-lower-dunnocksea.example',
+        paused: true,
+        notLists: ['x'],
+        listsAt: [],
+      },
+    },
+    {
+      do: 'read-as',
+      printed:
+        'Acrylamidopropyltrimonium Chloride/Acrylamide/Hydroxypropyltrimonium Hydrolyzed Wheat Protein/Polydimethylsiloxane PEG-8 Phosphate Copolymer Crosspolymer',
+      name: 'Glycerin',
+    },
     ...put('products', longProducts),
     ...put('routines', [
       {

@@ -54,6 +54,9 @@ type State = {
   print?: true;
   zoom?: number;
   only?: PlaceName[];
+  forced?: true;
+  /** What is pressed once the place stands. */
+  press?: string;
   /** Path in the shop of the tab in view. */
   shows?: string;
 };
@@ -71,6 +74,25 @@ const states: State[] = [
   { name: 'german', about: 'in German', seed: 'many', shows, language: 'de' },
   { name: 'french', about: 'in French', seed: 'many', shows, language: 'fr' },
   { name: 'pseudo', about: 'longer, accented words', seed: 'many', shows, language: 'en-XA' },
+  { name: 'forced', about: 'forced colours', seed: 'many', shows, forced: true },
+  { name: 'forced-dark', about: 'forced colours, dark', seed: 'many', shows, forced: true, scheme: 'dark' },
+  { name: 'long-wide', about: 'long names, as a whole page', seed: 'long', shows, width: 1100 },
+  {
+    name: 'twelve',
+    about: 'twelve people',
+    seed: 'twelve',
+    shows,
+    only: ['page', 'hair'],
+    press: '#whom ~ details summary',
+  },
+  {
+    name: 'sixty',
+    about: 'sixty people',
+    seed: 'sixty',
+    shows,
+    only: ['page', 'hair'],
+    press: '#whom ~ details summary',
+  },
   { name: 'zoom', about: '320 px at 200 %', seed: 'many', shows, zoom: 2 },
   { name: 'print', about: 'printed', seed: 'many', shows, print: true, width: 700 },
 ];
@@ -84,7 +106,7 @@ for (const state of states) {
     await until(
       () => shop.badge(tabPage),
       (text) => text !== '',
-      4000,
+      20_000,
     );
   const tab = tabPage ? await tabOf(shop, tabPage) : -1;
   await panel.bringToFront();
@@ -94,21 +116,29 @@ for (const state of states) {
     state.language ? [{ do: 'set', settings: { language: state.language } }] : [],
   );
   await panel.setViewportSize({ width: Math.round(width / (state.zoom ?? 1)), height: 800 });
-  await panel.emulateMedia({ colorScheme: state.scheme ?? 'light', media: state.print ? 'print' : 'screen' });
+  await panel.emulateMedia({
+    colorScheme: state.scheme ?? 'light',
+    media: state.print ? 'print' : 'screen',
+    forcedColors: state.forced ? 'active' : 'none',
+  });
   for (const place of state.only ?? places) {
     const name = `${state.name}-${place}`;
     if (wanted.length > 0 && !wanted.includes(state.name) && !wanted.includes(name)) continue;
     await look(shop, panel, place, tab);
+    const pressed = state.press && panel.locator(state.press).first();
+    if (pressed && (await pressed.count()) > 0) await pressed.click();
     await shoot(panel, name, `${place}: ${state.about}`, width);
   }
   await tabPage?.close();
 }
-await panel.emulateMedia({ colorScheme: 'light', media: 'screen' });
+await panel.emulateMedia({ colorScheme: 'light', media: 'screen', forcedColors: 'none' });
 if (wanted.length === 0 || wanted.includes('welcome')) {
   await seed(panel, 'empty');
   for (const [name, width, scheme] of [
     ['welcome', 900, 'light'],
-    ['welcome-narrow', 360, 'light'],
+    ['welcome-narrow', 320, 'light'],
+    ['welcome-zoom', 160, 'light'],
+    ['welcome-broad', 1920, 'light'],
     ['welcome-dark', 900, 'dark'],
   ] as const) {
     await panel.setViewportSize({ width, height: 800 });
