@@ -200,7 +200,7 @@ describe('what is heard', () => {
     await panel.getByRole('button', { name: 'Add a product' }).press('Enter');
     await until(
       () => focused(panel),
-      (name) => name === 'A product you have or think about', // the form is open
+      (name) => name === 'A product you have or are thinking about', // the form is open
     );
     await panel.getByRole('button', { name: 'Keep it' }).press('Enter');
     const field = panel.getByLabel('Name', { exact: true });

@@ -38,7 +38,7 @@ const byAxe = (name: string, language: string) => {
   return [at % 6, (at + 3) % 6].includes(languages.findIndex(([one]) => one === language));
 };
 // A menu shows what is chosen on one line: names of products may be longer than that.
-const fits = async () => (await unfit(panel)).filter((line) => !/^cut off: ".* · .*" in select/.test(line));
+const fits = async () => (await unfit(panel)).filter((line) => !/^cut off: ".*\s· .*" in select/.test(line));
 
 describe('320 px', () => {
   beforeAll(async () => {

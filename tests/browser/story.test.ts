@@ -102,7 +102,7 @@ it(
   'a day is built of them, otherwise around one that stays, with what it lacks',
   async () => {
     await look(shop, panel, 'routine');
-    await press('Begin with the usual steps');
+    await press('Start with the usual steps');
     await says(/Build from 8 products/);
     const first = await built();
     // One choice is settled beforehand: the gel that was not taken stays.

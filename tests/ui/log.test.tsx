@@ -70,7 +70,7 @@ describe('logging a wash day', () => {
     expect(field.getAttribute('aria-invalid')).toBe('true');
     const told = field.getAttribute('aria-describedby')!.split(' ');
     expect(told.map((id) => document.getElementById(id)!.textContent)).toContain(
-      'That file is no picture that can be read here.',
+      'This file cannot be opened as a picture here.',
     );
   });
   it('freezes the routine as it was done, with names and labels', async () => {
@@ -266,14 +266,14 @@ describe('the one change a wash day speaks for', () => {
   });
   it('says what was otherwise than the time before', async () => {
     await open([...start, put('log', entry('2026-02-15', { soft: 1 }))]);
-    expect(text()).toContain('Not as the time before');
+    expect(text()).toContain('Different from last time');
     expect(text()).toContain('Marram Cream instead of Tidepool Curl Cream (cream)');
   });
   it('says so once, with the lesson, and of a day that felt well on its own card', async () => {
-    const said = () => text().split('Not as the time before').length - 1;
+    const said = () => text().split('Different from last time').length - 1;
     await open([...start, put('log', entry('2026-02-15', { soft: 1 }))]);
     expect(said()).toBe(1);
-    expect(document.querySelector('#lesson')!.textContent).toContain('Not as the time before');
+    expect(document.querySelector('#lesson')!.textContent).toContain('Different from last time');
     await act(() => render(null, document.body));
     const well = { ...entry('2026-02-22', { soft: 2 }), weather: { celsius: 28, humidity: 80 } };
     well.done = { ...well.done, steps: [] };

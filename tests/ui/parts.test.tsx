@@ -141,10 +141,10 @@ describe('a label on its way', () => {
 it('what is to be known besides stands below what an act says, with its undo', () => {
   const undone: string[] = [];
   const world = { t, undo: async (key: string) => undone.push(key) > 0 };
-  const said = { words: 'Removed.', also: 'Room is nearly used up.', undo: 'undo:1', nth: 1 };
+  const said = { words: 'Removed.', also: 'Storage is nearly full.', undo: 'undo:1', nth: 1 };
   draw(<Toast world={world} said={said} onDismiss={() => {}} />);
   const told = [...document.querySelectorAll('[role=status] p')].map((each) => each.textContent);
-  expect(told).toEqual(['Removed.', 'Room is nearly used up.']);
+  expect(told).toEqual(['Removed.', 'Storage is nearly full.']);
   press(document.querySelector('.toast-actions button'));
   expect(undone).toEqual(['undo:1']);
 });

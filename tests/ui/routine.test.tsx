@@ -100,7 +100,7 @@ describe('before there is a routine', () => {
   });
   it('begins with the usual steps', async () => {
     const { remembered } = await open([put('heads', head)]);
-    await press('button', 'Begin with the usual steps');
+    await press('button', 'Start with the usual steps');
     expect(kinds(remembered().routines[0])).toEqual(['cleanser', 'conditioner', 'leave-in', 'gel']);
     expect(remembered().settings.routineInUse).toBe(remembered().routines[0]!.id);
   });

@@ -101,6 +101,35 @@ describe('a page that was read', () => {
     expect(titles[1]).toBe('Not for Wren');
   });
 
+  it('of many people it says how many it fits, and shows those of one answer or of one name', async () => {
+    const called = ['Ada', 'Björn', 'Cleo', 'Daria', 'Émile', 'Fern', 'Gus', 'Hana'];
+    // Every other avoids what is in the gel.
+    const avoid = [{ id: 'a', name: 'Glycerin', reacted: false }];
+    const heads = called.map((name, i): Head => ({ ...wren, id: name, name, ...(i % 2 === 0 && { avoid }) }));
+    await draw({ page: { ...page, lists: [page.lists[1]!] }, remembered: { ...nothing, heads } });
+    const list = [...document.querySelectorAll('details')].find((each) =>
+      each.textContent?.startsWith('Which of 8 people does it fit'),
+    )!;
+    await act(async () => {
+      list.open = true;
+      list.dispatchEvent(new Event('toggle'));
+    });
+    const rows = () => [...list.querySelectorAll('.answer')].map((each) => each.textContent ?? '');
+    expect(rows()).toHaveLength(8);
+    const counts = [...list.querySelectorAll('.option-words')].map((each) => each.textContent);
+    expect(counts[0]).toBe('all (8)');
+    expect(counts).toContain('not a fit (4)');
+    const none = list.querySelector<HTMLInputElement>('input[value="does-not-suit"]')!;
+    await act(async () => none.click());
+    expect(rows()).toEqual(['Ada', 'Cleo', 'Émile', 'Gus'].map((name) => `Not for ${name}`));
+    const search = list.querySelector<HTMLInputElement>('input[type=search]')!;
+    await act(async () => {
+      search.value = 'emi';
+      search.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+    expect(rows()).toEqual(['Not for Émile']);
+  });
+
   it('asks for a head where there is none', async () => {
     const told = await draw({ page });
     await press('Describe your hair');

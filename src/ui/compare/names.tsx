@@ -71,26 +71,28 @@ export function AlignedNames(props: Sides) {
   return (
     <section class="stack">
       <h3>{t('compare.names.title')}</h3>
-      {groups.only.map((rows, column) =>
-        rows.length === 0 ? null : (
-          <Disclosure
-            key={names[column]}
-            open
-            summary={t('compare.only', { name: names[column] ?? '', n: rows.length })}
-          >
-            <ul class="plain-list only">
-              {rows.map((row) => (
-                <OnlyHere
-                  key={row.name}
-                  world={world}
-                  reading={readings[column]}
-                  index={row.at[column] ?? 0}
-                />
-              ))}
-            </ul>
-          </Disclosure>
-        ),
-      )}
+      <div class="only-lists">
+        {groups.only.map((rows, column) =>
+          rows.length === 0 ? null : (
+            <Disclosure
+              key={names[column]}
+              open
+              summary={t('compare.only', { name: names[column] ?? '', n: rows.length })}
+            >
+              <ul class="plain-list only">
+                {rows.map((row) => (
+                  <OnlyHere
+                    key={row.name}
+                    world={world}
+                    reading={readings[column]}
+                    index={row.at[column] ?? 0}
+                  />
+                ))}
+              </ul>
+            </Disclosure>
+          ),
+        )}
+      </div>
       {groups.some.length > 0 && (
         <Disclosure open summary={t('compare.some', { n: groups.some.length })}>
           <Shared {...props} rows={groups.some} />

@@ -29,7 +29,9 @@ export function AllowanceCard({ t, head, allowance, practice, onChange }: Props)
     <Card
       over={
         <>
-          {t('hair.allowance')} <Help t={t} term="allowance" />
+          {t('hair.allowance')}
+          {'\u00a0'}
+          <Help t={t} term="allowance" />
         </>
       }
       title={level ? t('hair.allowance.for', { name: head.name }) : t('hair.allowance.unknown')}

@@ -5,6 +5,7 @@ import { newestStretch } from '../../core/hair/tolerance.ts';
 import { daysBetween } from '../../core/wash-day/days.ts';
 import { keepHead } from '../../use/acts/heads.ts';
 import { carryOut } from '../carry-out.ts';
+import { Drawing } from '../charts/drawing.tsx';
 import { StretchCurve } from '../charts/stretch-curve.tsx';
 import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
@@ -42,7 +43,9 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
     <Card
       title={
         <>
-          {t('hair.stretch')} <Help t={t} term="stretch-test" />
+          {t('hair.stretch')}
+          {'\u00a0'}
+          <Help t={t} term="stretch-test" />
         </>
       }
     >
@@ -53,14 +56,16 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
       )}
       {(reading || draft) && (
         <figure class="stack">
-          <StretchCurve
-            t={t}
-            practice={practice}
-            {...(reading && { reading })}
-            earlier={head.stretch
-              .filter((test) => draft || test !== newest)
-              .flatMap((test) => readStretch(test, practice).extension ?? [])}
-          />
+          <Drawing label={t('hair.stretch')}>
+            <StretchCurve
+              t={t}
+              practice={practice}
+              {...(reading && { reading })}
+              earlier={head.stretch
+                .filter((test) => draft || test !== newest)
+                .flatMap((test) => readStretch(test, practice).extension ?? [])}
+            />
+          </Drawing>
           <figcaption class="hint">{t('hair.stretch.curve.source')}</figcaption>
         </figure>
       )}

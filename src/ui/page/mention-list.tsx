@@ -40,7 +40,9 @@ export function MentionList(props: { world: World; reading: Reading; decides: re
           <li key={index}>
             {index === firstAfter && index > 0 && (
               <p class="one-percent">
-                {t('panel.one-percent')} <Help t={t} term="one-percent-line" />
+                {t('panel.one-percent')}
+                {'\u00a0'}
+                <Help t={t} term="one-percent-line" />
               </p>
             )}
             <MentionRow

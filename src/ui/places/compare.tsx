@@ -134,7 +134,9 @@ export function ComparePlace({ world }: { world: World }) {
             </Disclosure>
           )}
           <p class="hint">
-            {t('compare.scale')} <Help t={t} term="share" />
+            {t('compare.scale')}
+            {'\u00a0'}
+            <Help t={t} term="share" />
           </p>
           {shown.length > 1 && <AlignedNames world={world} names={names} readings={readings} />}
         </>

@@ -9,6 +9,7 @@ import { LessonCard } from '../log/lesson-card.tsx';
 import { TallyCard } from '../log/tally-card.tsx';
 import { useTaught } from '../log/use-taught.ts';
 import { Button } from '../parts/button.tsx';
+import { Columns } from '../parts/columns.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { useFocusOn } from '../parts/focus-on.ts';
 import { NoHead } from '../parts/no-head.tsx';
@@ -38,22 +39,17 @@ export function LogPlace({ world }: { world: World }) {
     onDone: () => setAt(undefined),
   };
   const changing = entries.find(({ id }) => id === at);
+  const begun = at === 'new' || changing !== undefined;
   const begin = () => setAt('new');
   return (
     <>
       <h2>{remembered.heads.length > 1 ? t('log.of', { name: head.name }) : t('shell.place.log')}</h2>
-      {at === 'new' ? (
-        <EntryForm {...form} />
-      ) : changing ? (
-        <EntryForm key={changing.id} {...form} entry={changing} />
-      ) : (
-        entries.length > 0 && (
-          <div class="actions">
-            <Button look="strong" onClick={begin}>
-              {t('log.begin')}
-            </Button>
-          </div>
-        )
+      {!begun && entries.length > 0 && (
+        <div class="actions">
+          <Button look="strong" onClick={begin}>
+            {t('log.begin')}
+          </Button>
+        </div>
       )}
       {entries.length === 0 && at !== 'new' && (
         <Empty
@@ -67,21 +63,32 @@ export function LogPlace({ world }: { world: World }) {
           <p>{t('log.empty.why')}</p>
         </Empty>
       )}
-      {!at && <LessonCard world={world} />}
-      <TallyCard world={world} head={head} entries={entries} />
-      {entries.length > 0 && (
-        <WindowList items={entries} keyOf={({ id }) => id} label={t('log.entries')} estimate={110}>
-          {(entry) => (
-            <EntryCard
-              world={world}
-              entry={entry}
-              tells={entry === entries[0] && !waits && taught?.lesson.entry.id !== entry.id}
-              onChange={() => setAt(entry.id)}
-            />
-          )}
-        </WindowList>
-      )}
-      <RemovedLately world={world} thing="log" />
+      <Columns
+        start={
+          <>
+            {begun && <EntryForm key={at} {...form} {...(changing && { entry: changing })} />}
+            {!at && <LessonCard world={world} />}
+            <TallyCard world={world} head={head} entries={entries} />
+          </>
+        }
+        end={
+          <>
+            {entries.length > 0 && (
+              <WindowList items={entries} keyOf={({ id }) => id} label={t('log.entries')} estimate={110}>
+                {(entry) => (
+                  <EntryCard
+                    world={world}
+                    entry={entry}
+                    tells={entry === entries[0] && !waits && taught?.lesson.entry.id !== entry.id}
+                    onChange={() => setAt(entry.id)}
+                  />
+                )}
+              </WindowList>
+            )}
+            <RemovedLately world={world} thing="log" />
+          </>
+        }
+      />
     </>
   );
 }

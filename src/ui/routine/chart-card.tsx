@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
+import { Drawing } from '../charts/drawing.tsx';
 import { pictureFile } from '../charts/picture-file.ts';
 import { WashDayChart } from '../charts/wash-day-chart.tsx';
 import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
@@ -36,15 +37,16 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
   return (
     <Card title={t('routine.chart.title')} id="wash-day">
       <figure class="stack" ref={figure}>
-        <WashDayChart
-          t={t}
-          routine={routine}
-          day={day}
-          names={names}
-          wide={wide}
-          takes={takesOf(world, routine)}
-        />
-        <figcaption class="hint">{t('routine.chart.caption')}</figcaption>
+        <Drawing label={t('routine.chart.title')}>
+          <WashDayChart
+            t={t}
+            routine={routine}
+            day={day}
+            names={names}
+            wide={wide}
+            takes={takesOf(world, routine)}
+          />
+        </Drawing>
       </figure>
       <Disclosure summary={t('routine.words')}>
         <ol class="words-beside">
@@ -60,6 +62,7 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
           ))}
         </ol>
         <p>{totalWords(t, day.stays.day)}</p>
+        <p class="hint">{t('routine.chart.caption')}</p>
       </Disclosure>
       <Disclosure summary={t('routine.take')}>
         <div class="actions">

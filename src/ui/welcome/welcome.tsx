@@ -37,29 +37,33 @@ export function Welcome(props: { world: World; said: Announcement | undefined; o
           <Unread world={world} />
           <PaintedSample t={t} text={t('welcome.sample')} world={world} />
         </header>
-        <Hair world={world} />
-        <Where world={world} />
-        <section class="stack">
-          <h2>{t('welcome.go')}</h2>
-          <p>{t('welcome.go.how')}</p>
-          <div class="actions">
-            <Button look="strong" onClick={() => done('page')}>
-              {t('welcome.go.panel')}
-            </Button>
-          </div>
-        </section>
-        <Disclosure summary={t('welcome.try')}>
-          <Try world={world} />
-        </Disclosure>
-        <Disclosure summary={t('welcome.kept')}>
-          <p>{t('welcome.kept.what')}</p>
-          <p>{t('settings.privacy.where')}</p>
-          <p>
-            <strong>{t('welcome.kept.nobody')}</strong> {t('settings.privacy.sent')}
-          </p>
-          <p>{t('welcome.kept.shelf')}</p>
-        </Disclosure>
-        <p class="hint">{t('welcome.care')}</p>
+        <div class="leaflet-asks">
+          <Hair world={world} />
+          <Where world={world} />
+          <section class="stack">
+            <h2>{t('welcome.go')}</h2>
+            <p>{t('welcome.go.how')}</p>
+            <div class="actions">
+              <Button look="strong" onClick={() => done('page')}>
+                {t('welcome.go.panel')}
+              </Button>
+            </div>
+          </section>
+        </div>
+        <div class="leaflet-more">
+          <Disclosure summary={t('welcome.try')}>
+            <Try world={world} />
+          </Disclosure>
+          <Disclosure summary={t('welcome.kept')}>
+            <p>{t('welcome.kept.what')}</p>
+            <p>{t('settings.privacy.where')}</p>
+            <p>
+              <strong>{t('welcome.kept.nobody')}</strong> {t('settings.privacy.sent')}
+            </p>
+            <p>{t('welcome.kept.shelf')}</p>
+          </Disclosure>
+          <p class="hint">{t('welcome.care')}</p>
+        </div>
       </main>
       <Toast world={world} said={props.said} onDismiss={props.onDismiss} />
     </div>

@@ -189,6 +189,8 @@ export type Arguments = {
   'panel.unknown.trace': { n: number };
   'panel.verdict.more': { n: number };
   'panel.verdict.whom': { n: number };
+  'panel.verdict.whom.all': { n: Value };
+  'panel.verdict.whom.some': { answer: string; n: Value };
   'plan.at-most-minutes': { n: number };
   'plan.at-most-steps': { n: number };
   'plan.build': { n: number };

@@ -144,6 +144,9 @@ export function CalendarCard({ world, input }: { world: World; input: WashDayInp
       </table>
       <p class="hint calendar-legend">
         <span>
+          <b class="today-key">{format(today, { day: 'numeric' })}</b> {t('routine.calendar.today')}
+        </span>
+        <span>
           <i class="dot wash" /> {t('routine.calendar.wash')}
         </span>
         <span>

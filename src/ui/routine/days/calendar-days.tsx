@@ -59,9 +59,10 @@ export function DayList(props: {
       {days.map(({ date, steps, treatments, putOff }) => (
         <li key={date}>
           <strong>{format(date, { weekday: 'short', day: 'numeric', month: 'short' })}</strong>{' '}
-          {steps.map((id) =>
-            treatments.includes(id) ? <em key={id}>{kindOf(id)} </em> : <span key={id}>{kindOf(id)} </span>,
-          )}
+          {steps.map((id, at) => {
+            const words = kindOf(id) + (at < steps.length - 1 ? '\u00a0· ' : ' ');
+            return treatments.includes(id) ? <em key={id}>{words}</em> : <span key={id}>{words}</span>;
+          })}
           {putOff.length > 0 && (
             <span class="hint">{t('routine.calendar.put-off', { kind: putOff.map(kindOf).join(', ') })}</span>
           )}
