@@ -298,6 +298,15 @@ describe('a product from a page', () => {
 });
 
 describe('taken along', () => {
+  it('on paper the picture lies flat, so that a page holds it', async () => {
+    await open();
+    const chart = () => document.querySelector('#wash-day .wash-day-chart')!.getAttribute('class');
+    expect(chart()).toContain('narrow');
+    await act(async () => void dispatchEvent(new Event('beforeprint')));
+    expect(chart()).toContain('wide');
+    await act(async () => void dispatchEvent(new Event('afterprint')));
+    expect(chart()).toContain('narrow');
+  });
   it('as text: numbered steps, findings, what may stay, the caution', async () => {
     const { now } = await open();
     const day = washDay(washDayInput(now(), routine));

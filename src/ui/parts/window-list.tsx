@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { usePrinting } from './use-printing.ts';
 
 const perChunk = 10;
 
@@ -34,21 +35,6 @@ function Chunk(props: {
       {drawn ? props.draw() : null}
     </div>
   );
-}
-
-/** Whether the page is on its way to paper, where nothing scrolls. */
-function usePrinting(): boolean {
-  const [printing, setPrinting] = useState(false);
-  useEffect(() => {
-    const [before, after] = [() => setPrinting(true), () => setPrinting(false)];
-    addEventListener('beforeprint', before);
-    addEventListener('afterprint', after);
-    return () => {
-      removeEventListener('beforeprint', before);
-      removeEventListener('afterprint', after);
-    };
-  }, []);
-  return printing;
 }
 
 /**

@@ -9,6 +9,7 @@ import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { InTurn } from '../parts/in-turn.tsx';
+import { usePrinting } from '../parts/use-printing.ts';
 import type { World } from '../world.ts';
 import { takesOf } from './plan/takes.ts';
 import { fileName, pngOf, productNames, routineCsv } from './sheet/exports.ts';
@@ -23,6 +24,8 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
   const figure = useRef<HTMLElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
   const [wide, setWide] = useState(false);
+  // On paper a tall picture would not fit below the steps, nor on any page.
+  const printing = usePrinting();
   const names = productNames(world, routine);
   useEffect(() => {
     const box = figure.current;
@@ -43,7 +46,7 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
             routine={routine}
             day={day}
             names={names}
-            wide={wide}
+            wide={wide || printing}
             takes={takesOf(world, routine)}
           />
         </Drawing>
