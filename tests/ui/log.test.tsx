@@ -289,7 +289,7 @@ describe('the one change a wash day speaks for', () => {
     await open([...start, put('log', entry('2026-02-15', { soft: 1 }))]);
     fails.lesson = false;
     expect(document.querySelector('#lesson')).toBeNull();
-    expect(document.querySelector('.log-entry')!.textContent).toContain('Not as the time before');
+    expect(document.querySelector('.log-entry')!.textContent).toContain('Different from last time');
   });
   it('nothing of it while the day felt well', async () => {
     await open([...start.slice(0, 4), put('log', entry('2026-02-22', { soft: 2 }))]);
