@@ -20,8 +20,8 @@ export function routineInUse(
 /** What was worked out of one log, which may be long: asked for every product there is. */
 const worked = new WeakMap<LogEntry[], { asked: unknown[]; allowance: AllowanceReading }>();
 
-/** How much protein a head of hair takes, with the reasons. */
-export function allowanceFor(
+/** How much protein a head takes by what is remembered, with the reasons; worked out once for each log. */
+export function rememberedAllowance(
   { practice, today, remembered: { log } }: Omit<Knowing, 'reading'>,
   head: Head | undefined,
 ): AllowanceReading | undefined {

@@ -1,6 +1,6 @@
 import { plannedDays } from '../core/wash-day/calendar.ts';
 import type { Routine } from '../core/wash-day/routine.ts';
-import { allowanceFor } from './in-use.ts';
+import { rememberedAllowance } from './in-use.ts';
 import type { Knowing } from './knowing.ts';
 
 /**
@@ -13,7 +13,7 @@ export function stepsDue(knowing: Omit<Knowing, 'reading'>, routine: Routine, da
   const [day] = plannedDays({
     routine,
     log: remembered.log.filter((entry) => entry.date.slice(0, 10) < date),
-    allowance: allowanceFor(knowing, head),
+    allowance: rememberedAllowance(knowing, head),
     practice,
     from: date,
     days: Math.max(1, Math.round(routine.washEvery)) + 1,

@@ -6,7 +6,7 @@ import { type Preview, previewAdd } from '../../core/plan/preview.ts';
 import { type ProductKind, usualUse } from '../../core/product/product.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { allowanceFor, headInUse, routineInUse } from '../in-use.ts';
+import { headInUse, rememberedAllowance, routineInUse } from '../in-use.ts';
 import type { Knowing } from '../knowing.ts';
 import { washDayInput } from './wash-day-input.ts';
 
@@ -45,7 +45,7 @@ export function judgeProduct(knowing: Knowing, judged: ToJudge): Check[] {
 
 /** One product held against one head. */
 export function checkForHead(knowing: Knowing, head: Head, { reading, kind, use }: ToJudge): Check {
-  const allowance = allowanceFor(knowing, head);
+  const allowance = rememberedAllowance(knowing, head);
   const washEvery = routineInUse(knowing.remembered, head)?.washEvery;
   const findings = fitProduct(
     { reading, kind, use },

@@ -6,7 +6,7 @@ import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Remembered } from '../../store/remembered.ts';
 import { productById } from '../acts/products.ts';
-import { allowanceFor } from '../in-use.ts';
+import { rememberedAllowance } from '../in-use.ts';
 import type { Knowing } from '../knowing.ts';
 
 /** The newest label of a product, read for a kind and use; undefined while it is read or where there is none. */
@@ -29,7 +29,7 @@ export function washDayInput(knowing: Knowing, routine: Routine): WashDayInput {
   const readings = new Map(
     routine.steps.map((step) => [step.id, readingOf(knowing, productById(remembered, step.product), step)]),
   );
-  const allowance = allowanceFor(knowing, head);
+  const allowance = rememberedAllowance(knowing, head);
   const input: WashDayInput = { routine, readings, head, allowance, log: remembered.log, today, practice };
   if (!stillReading(knowing, input)) assembled.set(routine, { of, input });
   return input;

@@ -1,7 +1,7 @@
 import { type BringStep, stepOfDose } from '../../../core/amounts/brings.ts';
 import { hairNumbers } from '../../../core/judge/hair-numbers.ts';
 import type { Routine } from '../../../core/wash-day/routine.ts';
-import { allowanceFor } from '../../../use/in-use.ts';
+import { rememberedAllowance } from '../../../use/in-use.ts';
 import type { World } from '../../world.ts';
 
 /**
@@ -14,7 +14,7 @@ export function takesOf(
 ): BringStep | undefined {
   const { practice } = world;
   const head = world.remembered.heads.find((each) => each.id === id);
-  const allowance = allowanceFor(world, head);
+  const allowance = rememberedAllowance(world, head);
   if (!allowance?.level) return undefined;
   const { numbers } = hairNumbers({ head, allowance, washEvery, practice });
   return stepOfDose(Math.min(...numbers.map(({ protein }) => protein.suits)), practice.washDay);
