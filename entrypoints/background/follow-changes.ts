@@ -3,12 +3,8 @@ import { makeMenus } from './menus.ts';
 import type { Parts } from './parts.ts';
 
 /** What is remembered may change what a strip says, where pages are read, and in which language. */
-export async function followChanges(
-  changes: Stored,
-  { keeper, tabPages, ahead, frames, reach, tell }: Parts,
-) {
+export async function followChanges(changes: Stored, { keeper, tabPages, frames, reach, tell }: Parts) {
   const remembered = await keeper.remembered();
-  ahead.soon();
   for (const tab of await tabPages.tabs()) {
     const page = await tabPages.get(tab);
     const told = page && toldOf(changes, remembered, page);

@@ -2,7 +2,6 @@ import { browser } from 'wxt/browser';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import type { Keeper } from '../../src/store/keeper.ts';
 import { orderOf } from '../../src/ui/describe/order.ts';
-import type { LeavingAhead } from '../../src/use/left-ahead.ts';
 import { createFrames, type Frames } from '../../src/use/read-frames.ts';
 import type { Readings } from '../../src/use/reading/readings.ts';
 import type { MetLabels } from '../../src/use/shelf/met-labels.ts';
@@ -16,14 +15,12 @@ export const framesOfBrowser = (
   keeper: Keeper,
   readings: Readings,
   tabPages: TabPages,
-  ahead: LeavingAhead,
   { meet }: Pick<MetLabels, 'meet'>,
 ): Frames =>
   createFrames({
     keeper,
     readings,
     tabPages,
-    ahead,
     withKind,
     meet,
     drawing: async (remembered) => {

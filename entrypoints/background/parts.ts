@@ -2,7 +2,6 @@ import { browser } from 'wxt/browser';
 import { ask } from '../../src/contract/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { createActing } from '../../src/use/acts/acting.ts';
-import { createAhead } from '../../src/use/left-ahead.ts';
 import { createReach } from '../../src/use/reach/reach.ts';
 import { createTabPages } from '../../src/use/tab-pages.ts';
 import { framesOfBrowser } from './frames.ts';
@@ -28,10 +27,9 @@ export function createParts() {
     reading: (remembered) => readings.knowing(remembered).reading,
   });
   const shelves = createShelves(keeper, readings, acting);
-  const ahead = createAhead(session, keeper.asOf);
-  const frames = framesOfBrowser(keeper, readings, tabPages, ahead, shelves.met);
+  const frames = framesOfBrowser(keeper, readings, tabPages, shelves.met);
   const reach = createReach(browser, async () => (await keeper.remembered()).sites);
-  return { keeper, readings, tabPages, ahead, frames, acting, shelves, reach, tell };
+  return { keeper, readings, tabPages, frames, acting, shelves, reach, tell };
 }
 
 export type Parts = ReturnType<typeof createParts>;

@@ -1,5 +1,4 @@
-import { keepingEqual, type RememberedParts, type Stamps } from '../../src/store/parts.ts';
-import type { Remembered } from '../../src/store/remembered.ts';
+import type { RememberedParts, Stamps } from '../../src/store/parts.ts';
 import { isUndoKey, undosIn } from '../../src/store/undo-stack.ts';
 import type { State } from '../../src/ui/panel/state.ts';
 import { wordsIn } from '../../src/ui/words/languages.ts';
@@ -20,37 +19,21 @@ export function followStore(
 ) {
   let has: Stamps = {};
   let { early } = on;
-  let isAhead = false; // what is shown was left ahead
   const recall = asOfNow(async () => {
     const answer = early ?? on.remembered(has);
     early = undefined;
     try {
       const { stamps, parts } = await answer;
       has = stamps;
-      const now = { ...state.remembered, ...parts };
-      state.remembered = isAhead ? keepingEqual(now, state.remembered) : now;
-      isAhead = false;
+      state.remembered = { ...state.remembered, ...parts };
       state.undos = undosIn(await browser.storage.session.get(null));
     } catch {
       on.failed();
     }
-    await show();
-  });
-
-  async function show() {
     state.t = await wordsIn(browser, state.remembered.settings);
     state.loaded = true;
     on.drawSoon();
-  }
-
-  /** Draws by what was left ahead, once the tab is known, where the background has not answered by then. */
-  async function showAhead(left: Promise<Remembered | undefined>, looked: Promise<unknown>) {
-    const [remembered] = await Promise.all([left, looked]);
-    if (!remembered || state.loaded || Object.keys(has).length > 0) return;
-    state.remembered = remembered;
-    isAhead = true;
-    await show();
-  }
+  });
 
   browser.storage.local.onChanged.addListener(() => void recall());
   browser.storage.session.onChanged.addListener((changes) => {
@@ -58,7 +41,6 @@ export function followStore(
   });
   return {
     recall,
-    showAhead,
     begin() {
       const wasEarly = early !== undefined;
       void recall();

@@ -1,13 +1,12 @@
 import { type PanelGo, panelGoKey } from '../../src/contract/messages.ts';
 import { isUndoKey } from '../../src/store/undo-stack.ts';
 import type { State } from '../../src/ui/panel/state.ts';
-import { isAheadKey } from '../../src/use/left-ahead.ts';
 import { createSentOnce } from '../../src/use/sent-once.ts';
 import { createTabPages } from '../../src/use/tab-pages.ts';
 import { reachOf } from './reach.ts';
 import { hearTabInView, tabInView } from './tab-in-view.ts';
 
-export type ToTab = 'read-tab' | 'pick-list' | 'closed-parts';
+type ToTab = 'read-tab' | 'pick-list' | 'closed-parts';
 type On = {
   toTab(name: ToTab, tab: number): Promise<unknown>;
   sent(go: PanelGo): Promise<void>;
@@ -40,8 +39,8 @@ export function followTab(browser: typeof chrome, state: State, held: number | u
 
   const again = () => void look();
   session.onChanged.addListener((changes) => {
-    if (Object.keys(changes).some((key) => !isUndoKey(key) && !isAheadKey(key))) again();
+    if (Object.keys(changes).some((key) => !isUndoKey(key))) again();
   });
   hearTabInView(browser, (id) => id === state.tab?.id, again);
-  return { looked: look() };
+  again();
 }

@@ -1,5 +1,4 @@
 import { type Ask, ask } from '../../src/contract/messages.ts';
-import type { Reading } from '../../src/core/reading/reading.ts';
 import type { Stamps } from '../../src/store/parts.ts';
 import { nothingRemembered } from '../../src/store/remembered.ts';
 import { createDoing } from '../../src/ui/panel/doing.ts';
@@ -8,9 +7,9 @@ import { onceATurn } from '../../src/ui/panel/once-a-turn.ts';
 import { type PanelState, stateAt } from '../../src/ui/panel/state.ts';
 import type { PlaceName } from '../../src/ui/world.ts';
 import { readingCache } from '../../src/use/reading/reading-cache.ts';
-import { early, takeEarly } from './early-answer.ts';
+import { takeEarly } from './early-answer.ts';
 import { followStore } from './follow-store.ts';
-import { followTab, type ToTab } from './follow-tab.ts';
+import { followTab } from './follow-tab.ts';
 import { heldTab } from './tab-in-view.ts';
 import { worldOf } from './world.ts';
 
@@ -30,19 +29,12 @@ export function livePanel(
   });
   const asked: Ask = (name, request) => ask(browser.runtime as never, name, request);
   const failed = () => doing.say(state.t('shell.no-background'));
-  const known = new Map<string, Reading>();
-  const readings = readingCache((texts) => asked('read', texts), drawSoon, failed, known);
+  const readings = readingCache((texts) => asked('read', texts), drawSoon, failed);
   const remembered = (has: Stamps) => asked('remembered-parts', has);
   const store = followStore(browser, state, { remembered, early: takeEarly(), failed, drawSoon });
   const doing = createDoing(state, asked, { drawSoon, recall: store.recall });
   const { go, sent } = createGoing(state, doing, drawSoon);
-  const toTab = { toTab: (name: ToTab, tab: number) => asked(name, { tab }), sent, drawSoon };
-  const { looked } = followTab(browser, state, held, toTab);
-  const left = early.left?.then((ahead) => {
-    for (const [text, read] of ahead?.readings ?? []) known.set(text, read);
-    return ahead?.remembered;
-  });
-  if (left) void store.showAhead(left, looked);
+  followTab(browser, state, held, { toTab: (name, tab) => asked(name, { tab }), sent, drawSoon });
   store.begin();
   return { dismiss: doing.dismiss };
 }

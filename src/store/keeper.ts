@@ -269,7 +269,7 @@ export function createKeeper(
       cache.forget();
     });
 
-  return { remembered, asOf: cache.asOf, change, photo, state, everything, copy, sweep, forget };
+  return { remembered, change, photo, state, everything, copy, sweep, forget };
 }
 
 const succeeds = (doing: Promise<unknown>) =>

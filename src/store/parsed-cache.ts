@@ -89,11 +89,6 @@ export function createParsedCache(area: Area, now: () => string) {
 
   return {
     remembered,
-    /** The same with the write it is as new as; undefined where that is not known. */
-    asOf() {
-      const known = upTo === undefined ? undefined : remembered();
-      return known && { written: upTo, remembered: known };
-    },
     /** The same, where it is known up to this write. */
     at: (written: unknown) => (isKnown(written) ? remembered() : undefined),
     /** What was read of everything within a turn. */

@@ -25,13 +25,6 @@ export function keepingParts(now: Remembered, before: Remembered | undefined): R
   return { ...now, ...Object.fromEntries(kept.map((part) => [part, before[part]])) };
 }
 
-/** What came, with every part that holds the same as before being the very one it was; `before` where all do. */
-export function keepingEqual(now: Remembered, before: Remembered): Remembered {
-  const isEqual = (part: PartName) => JSON.stringify(now[part]) === JSON.stringify(before[part]);
-  const kept = partNames.filter(isEqual).map((part) => [part, before[part]]);
-  return kept.length === partNames.length ? before : { ...now, ...Object.fromEntries(kept) };
-}
-
 /** Stamps parts as they are met, in words of its own: no two makers of stamps agree by chance. */
 export function stampParts(maker: string) {
   const stamps = new WeakMap<object, string>();

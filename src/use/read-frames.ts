@@ -5,7 +5,6 @@ import type { Keeper } from '../store/keeper.ts';
 import type { Remembered } from '../store/remembered.ts';
 import { mayRead, type ReadList } from './judge/read-page.ts';
 import { addressOn, readSent } from './judge/read-sent.ts';
-import type { LeavingAhead } from './left-ahead.ts';
 import { createNewest, type Frame } from './newest.ts';
 import type { Readings } from './reading/readings.ts';
 import { badgeOf, type TabPages } from './tab-pages.ts';
@@ -15,7 +14,6 @@ type By = {
   keeper: Pick<Keeper, 'remembered'>;
   readings: Pick<Readings, 'finder' | 'lookup' | 'knowing'>;
   tabPages: TabPages;
-  ahead: Pick<LeavingAhead, 'read' | 'soon'>;
   /** How a list is painted, in the user's language. */
   drawing(remembered: Remembered): Promise<(list: ReadList) => PaintOrder>;
   bringPainter(at: Frame): Promise<unknown>;
@@ -25,7 +23,7 @@ type By = {
 } & Pick<KindReader, 'withKind'>;
 
 /** Reads what the frames of tabs send, keeps what each tab shows, and says how to paint it. */
-export function createFrames({ keeper, readings, tabPages, ahead, withKind, ...by }: By) {
+export function createFrames({ keeper, readings, tabPages, withKind, ...by }: By) {
   const newest = createNewest();
   const show = async (tab: number) => by.setBadge(tab, badgeOf(await tabPages.get(tab)));
 
@@ -41,7 +39,7 @@ export function createFrames({ keeper, readings, tabPages, ahead, withKind, ...b
       if (!mayRead({ remembered }, page.url)) return [];
       const draw = await by.drawing(remembered);
       const reader = { finder, lookup: readings.lookup, withKind };
-      const read = await readSent(page, frame === 0, readings.knowing(remembered, ahead.read), reader, off);
+      const read = await readSent(page, frame === 0, readings.knowing(remembered), reader, off);
       if (off()) return [];
       const lists = read.map(({ list, proteins }) => ({ ...list, proteins }));
       const { url, title } = page;
@@ -50,7 +48,6 @@ export function createFrames({ keeper, readings, tabPages, ahead, withKind, ...b
       const toPaint = read.length > 0 && !sent.canPaint;
       await Promise.all([kept, toPaint && by.bringPainter({ tab, frame })]);
       void show(tab);
-      ahead.soon();
       const [only] = frame === 0 && lists.length === 1 ? lists : [];
       if (only) void by.meet(only, url).catch(() => undefined);
       return read.map((each) => ({ ...draw(each), places: each.places }));

@@ -31,7 +31,6 @@ function frames() {
     keeper: { remembered: async () => ({ ...nothing, sites }) },
     readings,
     tabPages,
-    ahead: { read: () => {}, soon: () => {} },
     withKind,
     drawing: async () => (list) => ({ proteinMentions: list.proteins }) as PaintOrder,
     bringPainter: async ({ frame }) =>

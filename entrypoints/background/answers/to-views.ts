@@ -1,6 +1,5 @@
 import { type Answers, ask } from '../../../src/contract/messages.ts';
 import { stampParts } from '../../../src/store/parts.ts';
-import { askedAs } from '../../../src/use/reading/reading-cache.ts';
 import type { Parts } from '../parts.ts';
 import { withPicture } from '../picture/with-picture.ts';
 import { closedParts } from '../tab/closed-parts.ts';
@@ -8,22 +7,12 @@ import { inTab } from '../tab/in-tab.ts';
 import { pickList } from '../tab/pick.ts';
 import { forgetAll } from './forget.ts';
 
-const mostOfAPage = 12; // labels that one page and its wash day ask for; a list of products asks for hundreds
-
 /** What panel and pages of the extension are answered. */
 export const toViews = (parts: Parts): Answers => {
-  const { shelves, ahead, keeper, readings, acting, reach } = parts;
+  const { shelves, keeper, readings, acting, reach } = parts;
   const partsFor = stampParts(crypto.randomUUID());
   return {
-    read: async (texts) => {
-      const all = await readings.readAll(texts);
-      if (texts.length <= mostOfAPage)
-        texts.forEach(({ text, ...as }, i) => {
-          ahead.read(askedAs(text, as), all[i]!);
-        });
-      ahead.soon();
-      return all;
-    },
+    read: (texts) => readings.readAll(texts),
     'look-up': (typed) => readings.lookUp(typed),
     close: (names) => names.map((name) => readings.lookup.close(name, 3)),
     'shelf-rows': ({ tab }) => shelves.rows(tab),

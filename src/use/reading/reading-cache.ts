@@ -2,23 +2,19 @@ import type { Reading, ReadOptions } from '../../core/reading/reading.ts';
 
 type Asked = { text: string } & ReadOptions;
 
-/** What was asked, as one text: the same for who reads and for who asks. */
-export const askedAs = (text: string, as: ReadOptions): string => JSON.stringify({ text, ...as });
-
 const patience = 5000; // ms after which what could not be read is asked for again
 
 /**
  * Readings by what was asked: known ones at once; all that a drawing lacked is asked for in one message. What
  * failed is said once and not asked for again at once, however often it is drawn; `failing` while it stands so,
  * and `again` asks for it now.
- * @param known by what was asked (`askedAs`), what is known from the start
  */
 export function readingCache(
   read: (asked: Asked[]) => Promise<Reading[]>,
   arrived: () => void,
   failed: (problem: unknown) => void,
-  known = new Map<string, Reading>(),
 ) {
+  const known = new Map<string, Reading>();
   const pending = new Set<string>();
   /** What failed and waits: `true` where the user asks for it before its time. */
   const waiting = new Set<(pressed: boolean) => void>();

@@ -11,7 +11,6 @@ import { inTurns } from '../in-turns.ts';
 import type { Knowing } from '../knowing.ts';
 import { practiceOf, readOptionsOf } from '../practice-of.ts';
 import { isoDay } from '../today.ts';
-import { askedAs } from './reading-cache.ts';
 
 type Asked = { text: string } & ReadOptions;
 
@@ -66,17 +65,12 @@ export function createReadings(
     /** Names and aliases like what is typed, each with what is known of it. */
     lookUp: (typed: string) =>
       searchNames()(typed).map((hit) => ({ ...hit, known: lookup().known(lookup().find(hit.name)) })),
-    /** What judgements look at, by what is remembered now; `heard` is told of each label they have read. */
-    knowing: (remembered: Remembered, heard?: (asked: string, reading: Reading) => void): Knowing => ({
+    /** What judgements look at, by what is remembered now. */
+    knowing: (remembered: Remembered): Knowing => ({
       remembered,
       practice: practiceOf(practice, remembered),
       today: isoDay(new Date()),
-      reading: (text, as) => {
-        const options = readOptionsOf(practice, remembered, as);
-        const reading = read(text, options);
-        heard?.(askedAs(text, options), reading);
-        return reading;
-      },
+      reading: (text, as) => read(text, readOptionsOf(practice, remembered, as)),
     }),
   };
 }
