@@ -101,7 +101,7 @@ describe('a picture of a list', () => {
   });
 
   it.each([
-    ['no-picture', 'no picture that can be opened'],
+    ['no-picture', 'cannot be opened as a picture'],
     ['not-let', 'toolbar first'],
     ['not-in-view', 'Scroll to it'],
   ] as const)('%s is said', async (problem, sentence) => {

@@ -6,19 +6,17 @@ const long = 100; // letters: no single name is longer, but for a few
 const mostTokens = 200;
 const longestName = 8; // words of one of the names
 const fewestNames = 4; // of the dictionary, that make the text a list
-const mostUnknown = 0.3; // of its words
 
 /** The best way to part the first words: its worth, how many ways are worth as much, and its last step. */
-type Way = { worth: number; ways: number; from: number; is: 'name' | 'remark' | 'unknown'; found: Found };
+type Way = { worth: number; ways: number; from: number; found?: Found };
 
 // A longer name explains more than two short ones, one of the dictionary more than one that a rule takes.
 const worthOf = (found: Found, words: number) => (found.how === 'pattern' ? 0.9 : 2) * words - 1;
-const unknownWord = -2;
-const none: Found = { how: 'none', close: [] };
 
 /**
  * A list all of whose commas or lines were lost, parted into names of the dictionary and of the grammar; undefined
- * where it is no list, or where two ways to part it are worth the same.
+ * where a word is left over, or where two ways to part it are worth the same. (Where up to three in ten words might be
+ * left over, one in twelve names was another's.)
  */
 export function listedNames({ part }: Spoken, lookup: Lookup): Spoken[] | undefined {
   const { raw } = part;
@@ -26,61 +24,42 @@ export function listedNames({ part }: Spoken, lookup: Lookup): Spoken[] | undefi
   const tokens = tokensOf(raw).flatMap((token) => grownTogether(raw, token));
   if (tokens.length < fewestNames || tokens.length > mostTokens) return undefined;
   const best = bestWays(raw, tokens, lookup);
-  if (best.at(-1)!.ways > 1) return undefined;
+  if (best.at(-1)?.ways !== 1) return undefined;
   const spoken: Spoken[] = [];
-  let unknown = 0;
-  for (let to = tokens.length; to > 0; ) {
-    const { from, is, found } = best[to]!;
-    if (is === 'unknown') unknown++;
+  for (let to = tokens.length; to > 0; to = best[to]!.from) {
+    const { from, found } = best[to]!;
+    if (!found) continue;
     const [start, end] = [tokens[from]![0], tokens[to - 1]![1]];
     const name = raw.slice(start, end);
-    const own = { ...part, raw: name, from: part.from + start, to: part.from + end, names: [name] };
-    const next = spoken[0];
-    if (is === 'unknown' && next?.found.how === 'none') {
-      const whole = raw.slice(start, next.part.to - part.from);
-      next.part = { ...own, raw: whole, to: next.part.to, names: [whole] };
-    } else if (is !== 'remark')
-      spoken.unshift({
-        part: own,
-        found:
-          found.how === 'none'
-            ? none
-            : { how: 'mended', name: nameAs(name, found, lookup), printed: name, damage: 'run-together' },
-      });
-    to = from;
+    spoken.unshift({
+      part: { ...part, raw: name, from: part.from + start, to: part.from + end, names: [name] },
+      found: { how: 'mended', name: nameAs(name, found, lookup), printed: name, damage: 'run-together' },
+    });
   }
   const names = spoken.filter(({ part: { raw: name } }) => lookup.filed(name).how !== 'none').length;
-  if (names < fewestNames || unknown > tokens.length * mostUnknown) return undefined;
-  return spoken.map((each) => {
-    const mended = each.found.how === 'none' ? lookup.mend(each.part.raw) : each.found;
-    return mended.how === 'mended' ? { ...each, found: mended } : each;
-  });
+  return names < fewestNames ? undefined : spoken;
 }
 
-function bestWays(raw: string, tokens: [number, number][], lookup: Lookup): Way[] {
-  const best: Way[] = [{ worth: 0, ways: 1, from: 0, is: 'remark', found: none }];
+/** By the number of words taken; none where they cannot be parted. */
+function bestWays(raw: string, tokens: [number, number][], lookup: Lookup): (Way | undefined)[] {
+  const best: (Way | undefined)[] = Array(tokens.length + 1).fill(undefined);
+  best[0] = { worth: 0, ways: 1, from: 0 };
   const take = (to: number, way: Way) => {
     const there = best[to];
     if (!there || way.worth > there.worth) best[to] = way;
     else if (way.worth === there.worth) there.ways += way.ways;
   };
   for (let from = 0; from < tokens.length; from++) {
-    const { worth, ways } = best[from]!;
-    const word = raw.slice(...tokens[from]!);
-    const isRemark = lookup.remarks.isLeftover(word);
-    take(from + 1, {
-      worth: worth + (isRemark ? 0 : unknownWord),
-      ways,
-      from,
-      is: isRemark ? 'remark' : 'unknown',
-      found: none,
-    });
+    const so = best[from];
+    if (!so) continue;
+    const { worth, ways } = so;
+    if (lookup.remarks.isLeftover(raw.slice(...tokens[from]!))) take(from + 1, { worth, ways, from });
     for (let to = from + 1; to <= Math.min(tokens.length, from + longestName); to++) {
       const name = raw.slice(tokens[from]![0], tokens[to - 1]![1]);
       if (onlyPart.test(name)) continue;
       const found = namedWhole(name, lookup);
       if (found.how === 'none' || (found.how === 'pattern' && !allWordsKnown(name, lookup))) continue;
-      take(to, { worth: worth + worthOf(found, to - from), ways, from, is: 'name', found });
+      take(to, { worth: worth + worthOf(found, to - from), ways, from, found });
     }
   }
   return best;
