@@ -49,15 +49,15 @@ it('labels from far away come in kinds that are kept aside, kinds that are not, 
   expect(kept.filter((kind) => !seen.includes(kind)).length).toBeGreaterThan(30);
 });
 
-it.each(['looked at', 'kept aside'] as const)(
-  'labels from far away, %s: no fewer are whole than were',
-  (half) => {
-    const far = names.map((row) => ({ ...row, inci: row.name }));
-    const rows = farLabels(far, 200, 606, half).map((label) => scoredLabel(label, lookup));
-    const sum = (of: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + of(row), 0);
-    const all = sum((row) => row.names.length);
-    expect(sum(({ wrong }) => wrong.length) / all).toBeLessThan(0.006);
-    expect(sum(({ right }) => right) / all).toBeGreaterThan(0.85);
-    expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(0.45);
-  },
-);
+it.each([
+  ['looked at', 0.75],
+  ['kept aside', 0.63],
+] as const)('labels from far away, %s: no fewer are whole than were', (half, floor) => {
+  const far = names.map((row) => ({ ...row, inci: row.name }));
+  const rows = farLabels(far, 200, 606, half).map((label) => scoredLabel(label, lookup));
+  const sum = (of: (row: (typeof rows)[number]) => number) => rows.reduce((all, row) => all + of(row), 0);
+  const all = sum((row) => row.names.length);
+  expect(sum(({ wrong }) => wrong.length) / all).toBeLessThan(0.0015);
+  expect(sum(({ right }) => right) / all).toBeGreaterThan(0.9);
+  expect(rows.filter(readWhole).length / rows.length).toBeGreaterThan(floor);
+});
