@@ -8,7 +8,7 @@ const longestName = 8; // words of one of the names
 const fewestNames = 4; // of the dictionary, that make the text a list
 
 /** The best way to part the first words: its worth, how many ways are worth as much, and its last step. */
-type Way = { worth: number; ways: number; from: number; found?: Found };
+type Way = { worth: number; ways: number; from: number; found?: Exclude<Found, { how: 'none' }> };
 
 // A longer name explains more than two short ones, one of the dictionary more than one that a rule takes.
 const worthOf = (found: Found, words: number) => (found.how === 'pattern' ? 0.9 : 2) * words - 1;
