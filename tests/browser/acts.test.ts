@@ -94,7 +94,7 @@ describe('from the strip', () => {
       await chrome.storage.local.set({ filler: 'x'.repeat(QUOTA_BYTES - used - 200) });
     });
     await inStrip('^Keep product$');
-    expect(await notice(/room/)).toMatch(/no room left/);
+    expect(await notice(/Storage/)).toMatch(/Storage is full, so this could not be saved/);
     expect(await kept()).toHaveLength(0);
     await panel.evaluate(() => chrome.storage.local.remove('filler'));
   });

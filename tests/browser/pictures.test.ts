@@ -107,7 +107,7 @@ it('says in a sentence that a picture holds no list, is no picture, or is stoppe
   expect(await readInPanel(panel, [none])).toEqual([expect.stringContaining('No ingredient list was seen')]);
   const text = { name: 'notes.png', mimeType: 'image/png', buffer: Buffer.from('no picture') };
   expect(await readInPanel(panel, [text])).toEqual([
-    expect.stringContaining('no picture that can be opened'),
+    expect.stringContaining('cannot be opened as a picture'),
   ]);
   // What was read before the press stays; nothing is read after it.
   const shown = () => panel.locator('.disclosed .note.care').count();
