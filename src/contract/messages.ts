@@ -210,7 +210,7 @@ export async function ask<N extends MessageName>(
     return answered;
   };
   // A worker killed as it starts has no end either; of a tab that means that nobody is there.
-  const final = 'id' in runtime ? /invalidated/ : /end does not exist|invalidated/;
+  const final = 'id' in runtime ? /invalidated/ : /not exist|invalidated/;
   const answered = await triedAgain(send, (problem) => final.test(String(problem)));
   if (!answered.ok) throw new Error(answered.reason);
   return answered.value as Reply<N>;

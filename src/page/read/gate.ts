@@ -28,27 +28,26 @@ export type Span = [from: number, to: number];
 export function* spanning(text: string): Work<Span[]> {
   const spans: Span[] = [];
   let last = ''; // the stem before
-  let lastAt = -1e9;
+  let lastAt = -around;
   let otherAt = lastAt; // the last one that differs from it
   for (let from = 0; from < text.length; from += piece) {
-    // Read a little further: a stem that begins in this piece may end in the next.
+    // A stem that begins in this piece may end in the next; met there once more it changes nothing.
     for (const hit of text.slice(from, from + piece + around).matchAll(stems)) {
-      if (hit.index >= piece) break;
-      const at = from + hit.index;
       const stem = hit[0].toLowerCase();
-      if (stem !== last) [last, otherAt] = [stem, lastAt];
+      const at = from + hit.index;
+      if (stem !== last) otherAt = lastAt;
+      last = stem;
       lastAt = at;
       const before = spans.at(-1);
       if (before && at < before[1]) before[1] = at + around;
-      else if (at - otherAt < around)
-        spans.push([Math.max(before?.[1] ?? -1e9, otherAt - around), at + around]);
+      else if (at - otherAt < around) spans.push([Math.max(before?.[1] ?? 0, otherAt - around), at + around]);
     }
     yield;
   }
   return spans;
 }
 
-const mayHold = (text: string) => finished(spanning(text)).length > 0;
+const mayHold = (text: string) => !!finished(spanning(text))[0];
 
 /** All letters of a subtree, its scripts' too. */
 export const lettersIn = (node: Node): string => String(native(node, 'textContent') ?? '');
