@@ -51,14 +51,15 @@ export async function press(page: AnyPage, name: string): Promise<void> {
   await page.mouse.click(at!.x, at!.y);
 }
 
-/** True of what was there and the same in so many looks in a row. */
-function stillFor(looks: number) {
-  let [before, same] = ['', 0];
+/** True of what was there and the same in so many looks in a row, and for so many milliseconds. */
+function stillFor(looks: number, ms = 0) {
+  let [before, same, since] = ['', 0, 0];
   return (found: unknown) => {
     const now = JSON.stringify(found) ?? '';
-    same = now === before ? same + 1 : 1;
+    if (now !== before) [same, since] = [0, Date.now()];
+    same++;
     before = now;
-    return found !== undefined && same >= looks;
+    return found !== undefined && same >= looks && Date.now() - since >= ms;
   };
 }
 
@@ -98,11 +99,12 @@ export async function unfold(page: AnyPage): Promise<void> {
 
 /**
  * Presses an action of the strip, which may stand folded, with the action behind "More". While the page still comes
- * the strip may fold by itself or be painted anew: the way to the action is gone again then.
+ * the strip may fold by itself or be painted anew: the way to the action is gone again then. Opened further it looks for
+ * a place once more, which takes a while on a busy machine; a press on a strip that has just moved is none.
  */
 export async function act(page: AnyPage, name: string): Promise<void> {
   await page.bringToFront();
-  const [isStill, mayPress] = [stillFor(6), stillFor(2)];
+  const [isStill, mayPress] = [stillFor(6, 1000), stillFor(2)];
   const at = await until(async () => {
     const found = await spot(page, name);
     const way = found ? undefined : ((await spot(page, '^More$')) ?? (await spot(page, '^Unfold$')));
