@@ -1,5 +1,6 @@
 // Photos of bottles read in the panel, by what the photo is like: names right, proteins invented, and what cannot be
-// read but is shown without a word. `LABELS=3` takes more of each kind, `KIND=round` only kinds of that name.
+// read but is shown without a word. `npm run bench photos round` takes kinds with that in their name alone,
+// `LABELS=3` more labels of each.
 import { readEach, scoreRead } from '../browser/drawn-labels.ts';
 import { openShop } from '../browser/harness.ts';
 import { isAside, kinds } from '../browser/photos/kinds.ts';
@@ -10,7 +11,8 @@ const patience = 180_000;
 const nothing = () => ({ right: 0, wrong: 0, of: 0, invented: 0, unsaid: 0, photos: 0, ms: 0 });
 type Sums = ReturnType<typeof nothing>;
 
-export async function lines(each = Number(process.env.LABELS ?? 1)): Promise<string[]> {
+export async function lines(parts: string[] = []): Promise<string[]> {
+  const each = Number(process.env.LABELS ?? 1);
   const shop = await openShop();
   const panel = await shop.panelPage();
   const board = await shop.open('/');
@@ -19,7 +21,9 @@ export async function lines(each = Number(process.env.LABELS ?? 1)): Promise<str
   await panel.click('summary >> text=Read a picture of a list');
   const out: string[] = [];
   const all = { 'looked at': nothing(), 'kept aside': nothing() };
-  for (const kind of Object.keys(kinds).filter((name) => name.includes(process.env.KIND ?? ''))) {
+  for (const kind of Object.keys(kinds).filter(
+    (name) => parts.length === 0 || parts.some((part) => name.includes(part)),
+  )) {
     const sums = nothing();
     for (let seed = 1; seed <= each; seed++) {
       const photo = await photoOf(board, kind, seed);

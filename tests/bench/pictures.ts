@@ -4,7 +4,7 @@ import { drawnLabel, readInPanel, scoreRead, type Way, ways } from '../browser/d
 import { openShop } from '../browser/harness.ts';
 import { look } from '../browser/views.ts';
 
-export async function lines(each = Number(process.env.LABELS ?? 4)): Promise<string[]> {
+export async function lines(_: string[] = [], each = Number(process.env.LABELS ?? 4)): Promise<string[]> {
   const shop = await openShop();
   const panel = await shop.panelPage();
   const board = await shop.open('/');

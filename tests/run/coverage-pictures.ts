@@ -12,7 +12,7 @@ export async function printPictures(): Promise<void> {
   if (built.status !== 0) throw new Error(`the build failed:\n${built.stdout}${built.stderr}`);
   const { lines } = await import('../bench/pictures.ts');
   const each = Math.ceil(pictures / Object.keys(ways).length);
-  for (const line of await lines(each)) console.log(`pictures of labels, ${line}`);
+  for (const line of await lines([], each)) console.log(`pictures of labels, ${line}`);
 }
 
 if (import.meta.main) await printPictures();
