@@ -1,6 +1,6 @@
 import type { Found, Lookup } from '../names/lookup.ts';
 import { normalName } from '../names/normal-form.ts';
-import { allWordsKnown, nameAs, namedWhole, tokensOf } from './tokens.ts';
+import { nameAs, namedWhole, surelyNamed, tokensOf } from './tokens.ts';
 
 const mostTokens = 14;
 
@@ -59,9 +59,8 @@ function withoutLead(printed: string, lookup: Lookup): Found | undefined {
   for (let n = 2; n < Math.min(tokens.length, mostLead + 1); n++) {
     const [lead, name] = [printed.slice(0, tokens[n]![0]).trim(), printed.slice(tokens[n]![0])];
     if (!lookup.remarks.isTitle(lead)) continue;
-    const found = namedWhole(name, lookup);
-    if (found.how === 'none' || (found.how === 'pattern' && !allWordsKnown(name, lookup))) continue;
-    return leftovers(found, printed, name, lookup);
+    const found = surelyNamed(name, lookup);
+    if (found) return leftovers(found, printed, name, lookup);
   }
   return undefined;
 }

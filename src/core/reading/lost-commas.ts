@@ -1,6 +1,6 @@
 import type { Found, Lookup } from '../names/lookup.ts';
 import type { Spoken } from './find-parts.ts';
-import { allWordsKnown, nameAs, namedWhole, onlyPart, tokensOf } from './tokens.ts';
+import { nameAs, namedWhole, onlyPart, surelyNamed, tokensOf } from './tokens.ts';
 
 const long = 100; // letters: no single name is longer, but for a few
 const mostTokens = 200;
@@ -57,9 +57,8 @@ function bestWays(raw: string, tokens: [number, number][], lookup: Lookup): (Way
     for (let to = from + 1; to <= Math.min(tokens.length, from + longestName); to++) {
       const name = raw.slice(tokens[from]![0], tokens[to - 1]![1]);
       if (onlyPart.test(name)) continue;
-      const found = namedWhole(name, lookup);
-      if (found.how === 'none' || (found.how === 'pattern' && !allWordsKnown(name, lookup))) continue;
-      take(to, { worth: worth + worthOf(found, to - from), ways, from, found });
+      const found = surelyNamed(name, lookup);
+      if (found) take(to, { worth: worth + worthOf(found, to - from), ways, from, found });
     }
   }
   return best;

@@ -61,3 +61,10 @@ export function stands(text: string, lookup: Lookup): boolean {
 // A part of a plant or what is made of it: no name without the plant.
 export const onlyPart =
   /^(?:(?:leaf|leaves|flower|seed|fruit|root|bark|peel|stem|berry|sprout|kernel|nut|wood|bran|germ|bud|needle|herb|rhizome|callus)[ /]?)+(?:extract|oil|butter|powder|water|juice|wax|cera|ferment|filtrate|starch|protein)?s?$/i;
+
+/** A name that the dictionary has, or that a rule takes with every word of it known; undefined where it is neither. */
+export function surelyNamed(name: string, lookup: Lookup) {
+  const found = namedWhole(name, lookup);
+  if (found.how === 'none' || (found.how === 'pattern' && !allWordsKnown(name, lookup))) return undefined;
+  return found;
+}
