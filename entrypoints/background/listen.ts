@@ -2,6 +2,7 @@ import { browser } from 'wxt/browser';
 import { makeMenus } from './menus.ts';
 import type { Parts } from './parts.ts';
 import { listenToPresses } from './presses.ts';
+import { forgetSent } from './tab/panel.ts';
 
 /** What the browser tells: presses, starts, grants, tabs that move on. */
 export function listenToBrowser(parts: Parts) {
@@ -10,7 +11,10 @@ export function listenToBrowser(parts: Parts) {
   const { reach, tabPages } = parts;
   browser.permissions.onAdded.addListener(() => void reach.sync());
   browser.permissions.onRemoved.addListener(() => void reach.sync());
-  browser.tabs.onRemoved.addListener((tab) => void tabPages.drop(tab));
+  browser.tabs.onRemoved.addListener((tab) => {
+    void tabPages.drop(tab);
+    void forgetSent(tab);
+  });
   browser.tabs.onUpdated.addListener((tab, { status }) => {
     if (status === 'loading') void tabPages.drop(tab);
   });

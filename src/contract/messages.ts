@@ -91,6 +91,8 @@ export type PanelGo = {
   picture?: PictureRef;
   /** To choose whom the answers are for. */
   whom?: true;
+  /** What stood there at the press, to be added or compared: by the time the panel hears, the tab may show another page. */
+  met?: { text: string; facts: ProductFacts };
   nth: number;
 };
 export const panelGoKey = 'panel-go';

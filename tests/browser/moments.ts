@@ -153,7 +153,7 @@ export async function add({ page, panel, screens }: Stage) {
 /** Comparing: the first product stays while the reader browses to the second. */
 export async function compare({ page, panel, storeUrl, screens }: Stage) {
   await act(page, '^Compare with');
-  await says(panel, /Gossamer Leave-In/);
+  await says(panel, /Gossamer Leave-In is ready to compare/);
   await page.goto(`${storeUrl}/goods/flaxen-leave-in-milk`);
   await stripSays(page, /no protein/);
   await panel.bringToFront();

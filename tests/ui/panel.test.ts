@@ -77,6 +77,8 @@ const page = {
   lists: [{ id: 2, text: 'Aqua', via: 'x', frame: 0 }],
 };
 
+const met = { text: 'Aqua', facts: { name: 'Gel' } };
+
 it.each([
   ['a list', { place: 'page', list: { frame: 0, id: 2 } }, { list: { frame: 0, id: 2 } }],
   [
@@ -85,11 +87,10 @@ it.each([
     { list: { frame: 0, id: 2 }, whom: true },
   ],
   ['a picture', { place: 'page', picture: { frame: 3 } }, { picture: { frame: 3 } }],
-  ['a step to fill', { place: 'routine', list: { frame: 0, id: 2 } }, { add: { text: 'Aqua' } }],
+  ['a step to fill', { place: 'routine', list: { frame: 0, id: 2 }, met }, { add: met }],
   ['a list that is gone', { place: 'routine', list: { frame: 0, id: 9 } }, { list: { frame: 0, id: 9 } }],
 ] as const)('a press on a page opens the panel for %s', async (_, { place, ...what }, detail) => {
   const { state, sent } = panel();
-  state.page = page;
   await sent({ tab: 7, nth: 1, place, ...what });
   expect(state).toMatchObject({ place, detail });
   expect(firstPlace()).toBe(place);
@@ -97,8 +98,9 @@ it.each([
 
 it('a list that is to be compared is pinned first; a place that is none changes nothing', async () => {
   const { state, asked, sent } = panel();
-  state.page = page;
-  await sent({ tab: 7, nth: 1, place: 'compare', list: { frame: 0, id: 2 } });
+  // The tab shows another page by now.
+  state.page = { ...page, lists: [{ ...page.lists[0]!, text: 'Urea' }] };
+  await sent({ tab: 7, nth: 1, place: 'compare', list: { frame: 0, id: 2 }, met });
   expect(asked[0]).toMatchObject(['act', { act: { act: 'pin', pin: { met: { text: 'Aqua' } } } }]);
   expect(state.place).toBe('compare');
   await sent({ tab: 7, nth: 2, place: '__proto__' });

@@ -1,7 +1,7 @@
 import type { Acted, Messages, Told } from '../../../src/contract/messages.ts';
 import { cameOf } from '../../../src/ui/describe/came-of.ts';
 import { drawNotice } from '../../../src/ui/describe/draw-notice.ts';
-import { actOnStrip, placeFor, type StripAt } from '../../../src/use/acts/strip-act.ts';
+import { actOnStrip, metAtStrip, placeFor, type StripAt } from '../../../src/use/acts/strip-act.ts';
 import type { Parts } from '../parts.ts';
 import { withPicture } from '../picture/with-picture.ts';
 import { openPanel } from '../tab/panel.ts';
@@ -12,17 +12,21 @@ type Asked = Messages['strip-act']['request'];
 /** What the user chose on the strip of one list, done, and what to show of it in the page. */
 export async function stripAct(asked: Asked, at: StripAt, parts: Parts): Promise<Told> {
   const place = placeFor[asked.action];
-  const { frame } = at;
-  const what =
-    asked.action === 'picture'
-      ? { picture: { frame } }
-      : { list: { frame, id: asked.list }, ...(asked.action === 'person' && { whom: true as const }) };
   // First of all: the panel opens only within the press.
-  const opened = place && openPanel(at.tab, place, what);
+  const opened = place && openPanel(at.tab, place, wanted(asked, at, parts));
   return tell(opened ? opened.then(() => ({ ok: true })) : act(asked, at, parts), parts);
 }
 
 export const stripUndo = (key: string, parts: Parts): Promise<Told> => tell(parts.acting.undo(key), parts);
+
+async function wanted({ action, list: id }: Asked, at: StripAt, { tabPages }: Parts) {
+  const { frame } = at;
+  if (action === 'picture') return { picture: { frame } };
+  const list = { frame, id };
+  if (action === 'person') return { list, whom: true as const };
+  const met = action === 'panel' ? undefined : metAtStrip(id, await tabPages.get(at.tab), at);
+  return { list, ...(met && { met }) };
+}
 
 async function act(asked: Asked, at: StripAt, parts: Parts): Promise<Acted> {
   const act = actOnStrip(asked, await parts.tabPages.get(at.tab), at);

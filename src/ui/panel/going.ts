@@ -1,6 +1,5 @@
 import type { PanelGo } from '../../contract/messages.ts';
 import { comparedMet } from '../../use/acts/pins.ts';
-import { metOnPage } from '../../use/judge/met-product.ts';
 import { isPlace } from '../shell.tsx';
 import type { Detail, PlaceName } from '../world.ts';
 import type { Doing } from './doing.ts';
@@ -29,11 +28,9 @@ export function createGoing(state: State, doing: Doing, drawSoon: () => void) {
     drawSoon();
   }
 
-  async function sent({ place, list: ref, picture, whom }: PanelGo) {
+  async function sent({ place, list: ref, picture, whom, met }: PanelGo) {
     if (!isPlace(place)) return;
     if (picture) return go(place, { picture });
-    const list = state.page?.lists.find(({ id, frame = 0 }) => ref?.id === id && ref.frame === frame);
-    const met = list && metOnPage(list, state.page);
     if (place === 'routine' && met) return go(place, { add: met });
     if (place === 'compare' && met) await doing.act({ act: 'pin', pin: comparedMet(met).pin });
     go(place, ref && { list: ref, ...(whom && { whom }) });

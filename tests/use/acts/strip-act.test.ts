@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { TabPage } from '../../../src/contract/messages.ts';
-import { actOnStrip } from '../../../src/use/acts/strip-act.ts';
+import { actOnStrip, metAtStrip } from '../../../src/use/acts/strip-act.ts';
 
 const text = 'Aqua, Glycerin';
 const url = 'https://shop.example/gel';
@@ -14,6 +14,7 @@ const pressed = (action: Parameters<typeof actOnStrip>[0]['action'], list = 2) =
 
 it('a press comes to the act it names, of the list it was pressed at', () => {
   expect(actOnStrip(pressed('keep'), page, at)).toMatchObject({ act: 'keep', met: { text }, id: 'new' });
+  expect(metAtStrip(2, page, at)).toMatchObject({ text, facts: { name: 'Gel', url } });
   expect(actOnStrip(pressed('pause'), page, at)).toEqual({ act: 'pause', url });
   expect(actOnStrip(pressed('not-a-list'), page, at)).toEqual({ act: 'not-a-list', url, text });
 });
@@ -26,4 +27,5 @@ it.each<[string, TabPage | null, typeof at, number]>([
 ])('%s: nothing is done, and said why', (_, shown, where, list) => {
   for (const action of ['keep', 'pause', 'not-a-list'] as const)
     expect(actOnStrip(pressed(action, list), shown, where)).toEqual({ reason: 'page.done.gone' });
+  expect(metAtStrip(list, shown, where)).toBeUndefined();
 });
