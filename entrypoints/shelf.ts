@@ -3,7 +3,7 @@ import { defineUnlistedScript } from 'wxt/utils/define-unlisted-script';
 import { shelfFacts } from '../dictionary/shelf.ts';
 import { ask } from '../src/contract/messages.ts';
 import { ours } from '../src/page/ours.ts';
-import { createHost } from '../src/page/paint/host.ts';
+import { createHost } from '../src/page/paint/host/host.ts';
 import { networkOfBrowser } from '../src/page/shelf/network.ts';
 import { startShelf } from '../src/page/shelf/shelf.ts';
 

@@ -3,7 +3,7 @@ import { ask } from '../../src/contract/messages.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
 import { createActing } from '../../src/use/acts/acting.ts';
 import { createReach } from '../../src/use/reach/reach.ts';
-import { createTabPages } from '../../src/use/tab-pages.ts';
+import { createTabPages } from '../../src/use/tabs/tab-pages.ts';
 import { framesOfBrowser } from './frames.ts';
 import { practice, readingsOfDictionary } from './knowing/readings.ts';
 import { createShelves } from './shelf/shelves.ts';

@@ -1,8 +1,8 @@
 import { type PanelGo, panelGoKey } from '../../src/contract/messages.ts';
 import { isUndoKey } from '../../src/store/undo-stack.ts';
 import type { State } from '../../src/ui/panel/state.ts';
-import { createSentOnce } from '../../src/use/sent-once.ts';
-import { createTabPages } from '../../src/use/tab-pages.ts';
+import { createSentOnce } from '../../src/use/tabs/sent-once.ts';
+import { createTabPages } from '../../src/use/tabs/tab-pages.ts';
 import { reachOf } from './reach.ts';
 import { hearTabInView, tabInView } from './tab-in-view.ts';
 

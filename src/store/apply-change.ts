@@ -1,7 +1,7 @@
-import { idOf, parsed, schemaForKey } from './contents.ts';
-import { photoKey, readAsKey, settingsKey, shelfKey, thingKey } from './keys.ts';
-import type { Raw } from './migrations.ts';
 import { type Change, defaultSettings, type LabelMet } from './remembered.ts';
+import { idOf, parsed, schemaForKey } from './schema/contents.ts';
+import { photoKey, readAsKey, settingsKey, shelfKey, thingKey } from './schema/keys.ts';
+import type { Raw } from './schema/migrations.ts';
 import { threeWay } from './three-way.ts';
 
 /** Changes that touch one key; a snapshot touches none. */

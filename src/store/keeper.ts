@@ -2,7 +2,6 @@ import { browser } from 'wxt/browser';
 import * as z from 'zod/mini';
 import { applied, changeKey, inverse, valueBefore } from './apply-change.ts';
 import { type Area, bytesOf, type Locks, oneAtATime } from './area.ts';
-import { contentsOf, parsed } from './contents.ts';
 import {
   type Everything,
   everythingOf,
@@ -10,6 +9,10 @@ import {
   orphanPhotos,
   storedKeysOf,
 } from './files/everything.ts';
+import { createParsedCache } from './parsed-cache.ts';
+import { photosApart } from './photos-apart.ts';
+import type { Change, Outcome, Reject, Remembered } from './remembered.ts';
+import { contentsOf, parsed } from './schema/contents.ts';
 import {
   asideKey,
   isApart,
@@ -20,12 +23,9 @@ import {
   snapshotKey,
   versionKey,
   writtenKey,
-} from './keys.ts';
-import { currentVersion, migrate, type Raw } from './migrations.ts';
-import { createParsedCache } from './parsed-cache.ts';
-import { photosApart } from './photos-apart.ts';
-import type { Change, Outcome, Reject, Remembered } from './remembered.ts';
-import * as schemas from './schemas.ts';
+} from './schema/keys.ts';
+import { currentVersion, migrate, type Raw } from './schema/migrations.ts';
+import * as schemas from './schema/schemas.ts';
 
 /** How the store stands. */
 export type StoreState = {

@@ -1,9 +1,9 @@
 import type { Area } from './area.ts';
-import { type Parsed, parsedKey, rememberedOf } from './contents.ts';
-import { removedBy, writtenKey } from './keys.ts';
-import type { Raw } from './migrations.ts';
 import { keepingParts } from './parts.ts';
 import type { Remembered } from './remembered.ts';
+import { type Parsed, parsedKey, rememberedOf } from './schema/contents.ts';
+import { removedBy, writtenKey } from './schema/keys.ts';
+import type { Raw } from './schema/migrations.ts';
 
 /**
  * What this context knows of the store, parsed once and kept up to date key by key, so that neither a page nor

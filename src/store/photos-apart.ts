@@ -1,6 +1,6 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import type { Area } from './area.ts';
-import { keyParts } from './keys.ts';
+import { keyParts } from './schema/keys.ts';
 
 const isPhoto = (key: string) => keyParts(key)[0] === 'photo';
 const shelf = 'photos';

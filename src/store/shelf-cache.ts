@@ -1,8 +1,8 @@
 import type { ShelfFacts } from '../contract/shelf.ts';
 import type { Area } from './area.ts';
-import { keyParts, shelfKey } from './keys.ts';
 import type { LabelMet } from './remembered.ts';
-import { labelMet } from './schemas.ts';
+import { keyParts, shelfKey } from './schema/keys.ts';
+import { labelMet } from './schema/schemas.ts';
 
 const isShelfKey = (key: string) => keyParts(key)[0] === 'shelf';
 

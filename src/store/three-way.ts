@@ -1,4 +1,4 @@
-import { isRecord, type Raw } from './migrations.ts';
+import { isRecord, type Raw } from './schema/migrations.ts';
 
 /**
  * What two people made of one value: the changes between `was` and `mine`, done to what stands there `now`. Where

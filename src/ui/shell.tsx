@@ -1,9 +1,9 @@
 import { Component, type ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { useKeptPlace } from './parts/focus/keep-place.ts';
 import { PlaceIcon } from './parts/icon.tsx';
-import { useKeptPlace } from './parts/keep-place.ts';
-import { Pending, Unread } from './parts/pending.tsx';
 import { type Announcement, Toast } from './parts/toast.tsx';
+import { Pending, Unread } from './parts/waiting/pending.tsx';
 import type { Translate } from './words/index.ts';
 import type { PlaceName, World } from './world.ts';
 

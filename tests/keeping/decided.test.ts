@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Area } from '../../src/store/area.ts';
-import { contentsOf } from '../../src/store/contents.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
-import { removedBy } from '../../src/store/keys.ts';
 import type { Change, Remembered } from '../../src/store/remembered.ts';
+import { contentsOf } from '../../src/store/schema/contents.ts';
+import { removedBy } from '../../src/store/schema/keys.ts';
 import { slowArea } from './area.ts';
 import { madeProduct } from './made.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createKeeper } from '../../src/store/keeper.ts';
-import { currentVersion } from '../../src/store/migrations.ts';
+import { currentVersion } from '../../src/store/schema/migrations.ts';
 import { slowArea } from './area.ts';
 import { madeHead, madeLog, madeProduct, madeRoutine } from './made.ts';
 

@@ -3,7 +3,7 @@
 import { expect, it } from 'vitest';
 import { readFile } from '../../src/store/files/read-file.ts';
 import { createKeeper } from '../../src/store/keeper.ts';
-import { photoKey } from '../../src/store/keys.ts';
+import { photoKey } from '../../src/store/schema/keys.ts';
 import { slowArea } from './area.ts';
 import { madeLog } from './made.ts';
 

@@ -5,7 +5,7 @@ import { planFileOf } from '../../src/core/plan/plan-file.ts';
 import type { Step } from '../../src/core/wash-day/routine.ts';
 import { planFileAtMost, readPlanFile } from '../../src/store/files/plan-file.ts';
 import { nothingRemembered, type Remembered } from '../../src/store/remembered.ts';
-import { takenAs } from '../../src/use/acts/plan-file.ts';
+import { takenAs } from '../../src/use/acts/matters/plan-file.ts';
 import { tried } from '../run/fuzz-runs.ts';
 import { madeProduct, madeRoutine } from './made.ts';
 

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFile } from '../../src/store/files/read-file.ts';
-import { currentVersion } from '../../src/store/migrations.ts';
+import { currentVersion } from '../../src/store/schema/migrations.ts';
 import { tried } from '../run/fuzz-runs.ts';
 import { spent } from '../spent.ts';
 import { madeHead, madeLog, madeProduct, madeRoutine } from './made.ts';

@@ -4,7 +4,7 @@
 import { expect, it, vi } from 'vitest';
 import '../../src/page/begin-ours.ts';
 import type { PaintedList } from '../../src/page/paint/painted-list.ts';
-import { bottomEnd } from '../../src/page/paint/places.ts';
+import { bottomEnd } from '../../src/page/paint/where/dock-spots.ts';
 
 const question = 2; // ms
 const most = 8 + 3 * question; // ms: what is looked at in one turn, and the questions of its last point
@@ -35,7 +35,7 @@ it('looks for bars and for blank places a few milliseconds at a time', async () 
     querySelector: () => null, // it knows no `:modal`
   };
   Object.assign(Object.getPrototypeOf(document), questions);
-  const { dock } = await import('../../src/page/paint/dock.ts');
+  const { dock } = await import('../../src/page/paint/where/dock.ts');
   const strip = document.createElement('section');
   document.body.append(strip);
   Object.assign(strip, { togglePopover: () => true });

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { placeCard } from '../../src/page/paint/card.ts';
-import { type NameSpot, placeGlyph } from '../../src/page/paint/place.ts';
+import { type NameSpot, placeGlyph } from '../../src/page/paint/where/glyph-box.ts';
 import { glyphs } from '../../src/ui/glyphs/shapes.ts';
 
 /** A name set at 14 px on 21 px lines, before a comma and a blank. */

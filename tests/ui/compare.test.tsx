@@ -4,11 +4,11 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Head } from '../../src/core/hair/head.ts';
 import type { Mention, Reading } from '../../src/core/reading/reading.ts';
-import { settings as settingsSchema } from '../../src/store/schemas.ts';
+import { settings as settingsSchema } from '../../src/store/schema/schemas.ts';
 import { addedShares, align, split } from '../../src/ui/compare/align.ts';
 import { ComparePlace } from '../../src/ui/places/compare.tsx';
 import type { World } from '../../src/ui/world.ts';
-import { comparedMet, type Pin, pinKey, pinnedProducts, pinOf } from '../../src/use/acts/pins.ts';
+import { comparedMet, type Pin, pinKey, pinnedProducts, pinOf } from '../../src/use/acts/matters/pins.ts';
 import { creamText, fakeWorld, gelText, nothing } from './fake-world.ts';
 
 const mention = (raw: string, name?: string, share = { min: 0, max: 10 }) =>

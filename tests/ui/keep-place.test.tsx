@@ -3,7 +3,7 @@ import { render } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { act } from 'preact/test-utils';
 import { afterEach, expect, it } from 'vitest';
-import { useKeptPlace } from '../../src/ui/parts/keep-place.ts';
+import { useKeptPlace } from '../../src/ui/parts/focus/keep-place.ts';
 
 let go: (place: string, sent?: boolean) => void;
 function View() {

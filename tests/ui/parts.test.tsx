@@ -3,12 +3,12 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import { placeOf, rangeWords } from '../../src/ui/describe/share.ts';
-import { Checks, Choice } from '../../src/ui/parts/choice.tsx';
-import { NumberField, parseNumber } from '../../src/ui/parts/field.tsx';
+import { Checks, Choice } from '../../src/ui/parts/controls/choice.tsx';
+import { NumberField, parseNumber } from '../../src/ui/parts/controls/field.tsx';
 import { Help } from '../../src/ui/parts/help.tsx';
 import { Note } from '../../src/ui/parts/note.tsx';
-import { Pending, Unread } from '../../src/ui/parts/pending.tsx';
 import { Toast } from '../../src/ui/parts/toast.tsx';
+import { Pending, Unread } from '../../src/ui/parts/waiting/pending.tsx';
 import { translator } from '../../src/ui/words/index.ts';
 
 const t = translator('en');

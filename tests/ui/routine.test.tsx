@@ -12,7 +12,7 @@ import { rootOf } from '../../src/ui/root.tsx';
 import { routineCsv, routineText } from '../../src/ui/routine/sheet/exports.ts';
 import { SuggestionsCard } from '../../src/ui/routine/suggestions.tsx';
 import type { Detail, World } from '../../src/ui/world.ts';
-import { movedStep } from '../../src/use/acts/routines.ts';
+import { movedStep } from '../../src/use/acts/matters/routines.ts';
 import { washDayInput } from '../../src/use/judge/wash-day-input.ts';
 import { keptWorld } from '../keeping/kept-world.ts';
 import { madeHead, madeProduct } from '../keeping/made.ts';

@@ -5,7 +5,7 @@ import { afterEach, expect, it } from 'vitest';
 import type { Routine, Step } from '../../src/core/wash-day/routine.ts';
 import { StepList } from '../../src/ui/routine/steps/step-list.tsx';
 import type { World } from '../../src/ui/world.ts';
-import { movedStep } from '../../src/use/acts/routines.ts';
+import { movedStep } from '../../src/use/acts/matters/routines.ts';
 import { washDayInput } from '../../src/use/judge/wash-day-input.ts';
 import { madeHead, madeRoutine } from '../keeping/made.ts';
 import { fakeWorld, nothing } from './fake-world.ts';

@@ -1,7 +1,7 @@
 // Where pages are read, with a browser made for the test.
 import { describe, expect, it } from 'vitest';
 import type { Site } from '../../src/store/remembered.ts';
-import { siteOf } from '../../src/use/acts/sites.ts';
+import { siteOf } from '../../src/use/acts/matters/sites.ts';
 import { createReach } from '../../src/use/reach/reach.ts';
 
 const site = (origin: string, rest: Partial<Site> = {}): Site => ({

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { createSentOnce } from '../../src/use/sent-once.ts';
+import { createSentOnce } from '../../src/use/tabs/sent-once.ts';
 
 const opened = 100_000;
 const go = (nth: number, tab = 7) => ({ tab, place: 'routine', nth });

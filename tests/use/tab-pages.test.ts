@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { TabPage } from '../../src/contract/messages.ts';
-import { badgeOf, createTabPages } from '../../src/use/tab-pages.ts';
+import { badgeOf, createTabPages } from '../../src/use/tabs/tab-pages.ts';
 import { slowSession } from '../keeping/session.ts';
 
 describe('what a tab shows', () => {

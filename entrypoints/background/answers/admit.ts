@@ -1,6 +1,6 @@
 import { browser } from 'wxt/browser';
+import { originOf } from '../../../src/use/acts/matters/sites.ts';
 import { type Asker, admitted } from '../../../src/use/acts/requests.ts';
-import { originOf } from '../../../src/use/acts/sites.ts';
 
 type Sender = chrome.runtime.MessageSender;
 

@@ -1,7 +1,7 @@
 import { browser } from 'wxt/browser';
 import type { Answers } from '../../../src/contract/messages.ts';
 import { lineRules } from '../../../src/ui/describe/line-rules.ts';
-import { taughtOf } from '../../../src/use/acts/sites.ts';
+import { taughtOf } from '../../../src/use/acts/matters/sites.ts';
 import type { Parts } from '../parts.ts';
 import { at } from './at.ts';
 import { stripAct, stripUndo } from './strip.ts';

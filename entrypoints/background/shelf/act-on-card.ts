@@ -5,7 +5,7 @@ import type { Keeper } from '../../../src/store/keeper.ts';
 import { drawAct } from '../../../src/ui/describe/draw-shelf.ts';
 import type { Acting } from '../../../src/use/acts/acting.ts';
 import type { Act } from '../../../src/use/acts/acts.ts';
-import { originOf } from '../../../src/use/acts/sites.ts';
+import { originOf } from '../../../src/use/acts/matters/sites.ts';
 import { shelfAct } from '../../../src/use/shelf/act.ts';
 import type { MetLabels } from '../../../src/use/shelf/met-labels.ts';
 import { wordsForReader } from '../words.ts';

@@ -3,7 +3,7 @@ import type { ShelfDrawn } from '../../../src/contract/shelf.ts';
 import type { Keeper } from '../../../src/store/keeper.ts';
 import { drawShelfBar, drawShelfMark, drawUnread } from '../../../src/ui/describe/draw-shelf.ts';
 import { saysOf } from '../../../src/ui/describe/shelf.ts';
-import { originOf } from '../../../src/use/acts/sites.ts';
+import { originOf } from '../../../src/use/acts/matters/sites.ts';
 import { filtersFor } from '../../../src/use/shelf/filters.ts';
 import type { KnownCards } from '../../../src/use/shelf/known-cards.ts';
 import { wordsForReader } from '../words.ts';

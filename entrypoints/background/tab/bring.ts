@@ -1,6 +1,6 @@
 import { browser } from 'wxt/browser';
 import { leave } from '../../../src/page/alone/leave.ts';
-import { sheet } from '../../../src/page/paint/sheet.ts';
+import { sheet } from '../../../src/page/paint/host/sheet.ts';
 
 type Target = { tabId: number; frameIds?: number[] };
 

@@ -1,11 +1,11 @@
-import { isInView } from './blank.ts';
 import { placeCard } from './card.ts';
 import { doc } from './doc.ts';
 import { fill, put } from './draw.ts';
 import { underline } from './highlights.ts';
-import { boxesOf, isIn } from './letter-boxes.ts';
 import type { PaintedList, PaintedName } from './painted-list.ts';
-import { isCovered, isOurs } from './visibility.ts';
+import { isInView } from './where/blank.ts';
+import { boxesOf, isIn } from './where/letter-boxes.ts';
+import { isCovered, isOurs } from './where/visibility.ts';
 
 /**
  * The card of a name: by hover, focus or tap; arrow keys walk the names; Escape closes.

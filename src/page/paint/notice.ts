@@ -1,7 +1,7 @@
 import type { Told } from '../../contract/messages.ts';
 import type { Drawing, StripAction } from '../../contract/paint-order.ts';
 import { draw, fill } from './draw.ts';
-import { createHost, type Host } from './host.ts';
+import { createHost, type Host } from './host/host.ts';
 import { createPainter, type Painter, type PainterWorld } from './painter.ts';
 
 /** What painting needs from outside, where acts answer. */

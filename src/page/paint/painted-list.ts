@@ -2,11 +2,11 @@ import type { Mark, PaintOrder } from '../../contract/paint-order.ts';
 import type { Letters } from '../read/letters.ts';
 import { draw, put } from './draw.ts';
 import { underline } from './highlights.ts';
-import type { Host } from './host.ts';
-import { boxOf, isShown } from './letter-boxes.ts';
-import { isLight, type Measured, measure } from './measure.ts';
-import { placeGlyph } from './place.ts';
-import { cropOf, croppers, isCovered } from './visibility.ts';
+import type { Host } from './host/host.ts';
+import { placeGlyph } from './where/glyph-box.ts';
+import { boxOf, isShown } from './where/letter-boxes.ts';
+import { isLight, type Measured, measure } from './where/measure.ts';
+import { cropOf, croppers, isCovered } from './where/visibility.ts';
 
 /** One name on the page: its button (a glyph that can be focused) and its last line when last measured, if shown. */
 export type PaintedName = {

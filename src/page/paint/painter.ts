@@ -1,13 +1,13 @@
 import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
 import type { Letters } from '../read/letters.ts';
 import { openCards } from './cards.ts';
-import { type Docking, dock } from './dock.ts';
 import { native, parentOf, tagOf } from './dom.ts';
 import { draw } from './draw.ts';
-import { follow } from './follow.ts';
-import { createHost } from './host.ts';
+import { createHost } from './host/host.ts';
 import { type PaintedList, paintList } from './painted-list.ts';
-import { bottomEnd } from './places.ts';
+import { type Docking, dock } from './where/dock.ts';
+import { bottomEnd } from './where/dock-spots.ts';
+import { follow } from './where/follow.ts';
 
 export type ListToPaint = { id: number; letters: Letters; order: PaintOrder };
 

@@ -1,7 +1,7 @@
 import { doc } from '../paint/doc.ts';
 import { draw } from '../paint/draw.ts';
-import { createHost } from '../paint/host.ts';
-import { isOurs } from '../paint/visibility.ts';
+import { createHost } from '../paint/host/host.ts';
+import { isOurs } from '../paint/where/visibility.ts';
 import { native, parentOf } from './dom.ts';
 
 /**

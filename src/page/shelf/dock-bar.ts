@@ -1,4 +1,4 @@
-import { fixedAt } from '../paint/visibility.ts';
+import { fixedAt } from '../paint/where/visibility.ts';
 
 const away = 12; // from the edges of the view, and from what the page keeps there
 

@@ -3,8 +3,8 @@ import type { ShelfMark } from '../../contract/shelf.ts';
 import { placeCard } from '../paint/card.ts';
 import { doc } from '../paint/doc.ts';
 import { draw, fill, put } from '../paint/draw.ts';
-import type { Host } from '../paint/host.ts';
-import { isOurs } from '../paint/visibility.ts';
+import type { Host } from '../paint/host/host.ts';
+import { isOurs } from '../paint/where/visibility.ts';
 import type { ShelfCard } from './cards.ts';
 import { isHandedOn } from './follow-cards.ts';
 

@@ -9,7 +9,7 @@ import type {
   Unread,
 } from '../../contract/shelf.ts';
 import { draw, fill } from '../paint/draw.ts';
-import type { Host } from '../paint/host.ts';
+import type { Host } from '../paint/host/host.ts';
 import { locate } from '../read/locate.ts';
 import { readClues } from '../read/product.ts';
 import { watch } from '../read/watch.ts';

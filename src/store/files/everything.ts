@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
-import { contentsOf, idOf, parsed } from '../contents.ts';
-import { asideKey, keyParts, photoKey, readAsKey, settingsKey, thingKey } from '../keys.ts';
-import { currentVersion, type Raw } from '../migrations.ts';
 import { type LabelMet, type Reject, type Remembered, things } from '../remembered.ts';
-import * as schemas from '../schemas.ts';
+import { contentsOf, idOf, parsed } from '../schema/contents.ts';
+import { asideKey, keyParts, photoKey, readAsKey, settingsKey, thingKey } from '../schema/keys.ts';
+import { currentVersion, type Raw } from '../schema/migrations.ts';
+import * as schemas from '../schema/schemas.ts';
 
 /** Everything kept, as one file. Older versions are brought up to date when they are read. */
 export type Everything = Remembered & {

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type { Said } from '../../core/judge/finding.ts';
 import { type PlanFile, planFileVersion } from '../../core/plan/plan-file.ts';
-import { cadenceOf, kind, use } from '../schemas.ts';
+import { cadenceOf, kind, use } from '../schema/schemas.ts';
 import { pathWords } from './path-words.ts';
 
 export type PlanReading = { ok: true; plan: PlanFile } | { ok: false; said: Said };

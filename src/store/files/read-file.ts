@@ -1,10 +1,10 @@
 import { findNodeAtLocation, getNodeValue, type Node, type ParseError, parseTree } from 'jsonc-parser';
 import type * as z from 'zod/mini';
 import type { Said } from '../../core/judge/finding.ts';
-import { idOf } from '../contents.ts';
-import { currentVersion, isRecord, migrate, type Raw } from '../migrations.ts';
 import { things } from '../remembered.ts';
-import { schemaOf } from '../schemas.ts';
+import { idOf } from '../schema/contents.ts';
+import { currentVersion, isRecord, migrate, type Raw } from '../schema/migrations.ts';
+import { schemaOf } from '../schema/schemas.ts';
 import { type Everything, everythingSchema } from './everything.ts';
 import { pathWords } from './path-words.ts';
 

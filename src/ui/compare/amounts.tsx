@@ -5,7 +5,7 @@ import type { ReadFor } from '../../core/product/read-as.ts';
 import type { Reading } from '../../core/reading/reading.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Help } from '../parts/help.tsx';
-import { Pending } from '../parts/pending.tsx';
+import { Pending } from '../parts/waiting/pending.tsx';
 import type { World } from '../world.ts';
 import { moistOf, moistureRows, proteinRows, proteinsOf } from './align.ts';
 import { BroughtCell } from './brought-cell.tsx';

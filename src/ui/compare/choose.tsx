@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { type Compared, comparedMet, type Pin, pinKey, pinOf } from '../../use/acts/pins.ts';
+import { type Compared, comparedMet, type Pin, pinKey, pinOf } from '../../use/acts/matters/pins.ts';
 import { Paste } from '../page/paste.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
-import { Select } from '../parts/select.tsx';
 import type { World } from '../world.ts';
 
 /** Adds one more product to the comparison: from the page, from those kept, or pasted. */

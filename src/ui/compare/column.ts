@@ -1,5 +1,5 @@
 import type { Reading } from '../../core/reading/reading.ts';
-import type { Compared } from '../../use/acts/pins.ts';
+import type { Compared } from '../../use/acts/matters/pins.ts';
 import { judgeKept, judgeMet } from '../../use/judge/judge-met.ts';
 import type { Check } from '../../use/judge/judge-product.ts';
 import type { World } from '../world.ts';

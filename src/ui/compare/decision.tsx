@@ -2,7 +2,7 @@ import { bringsFor } from '../../core/amounts/brings.ts';
 import { type Answer, answersByWeight } from '../../core/judge/finding.ts';
 import { pricePer100 } from '../../core/product/product.ts';
 import type { Reading } from '../../core/reading/reading.ts';
-import type { Compared } from '../../use/acts/pins.ts';
+import type { Compared } from '../../use/acts/matters/pins.ts';
 import { headInUse } from '../../use/in-use.ts';
 import type { Check } from '../../use/judge/judge-product.ts';
 import { isUnnamed } from '../describe/verdict.ts';

@@ -3,7 +3,7 @@ import { headInUse, routineInUse } from '../../use/in-use.ts';
 import type { Check } from '../../use/judge/judge-product.ts';
 import { notForHairWords, verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
-import { Pending } from '../parts/pending.tsx';
+import { Pending } from '../parts/waiting/pending.tsx';
 import { priceWords } from '../products/price.ts';
 import type { World } from '../world.ts';
 import type { ComparedColumn } from './column.ts';

@@ -2,11 +2,11 @@ import type { Head } from '../../core/hair/head.ts';
 import { type AllowanceReading, type AllowanceReason, allowances } from '../../core/hair/tolerance.ts';
 import type { AllowancePractice } from '../../core/judge/practice.ts';
 import { AllowanceMarks } from '../charts/allowance-marks.tsx';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import { Help } from '../parts/help.tsx';
 import { Note } from '../parts/note.tsx';
-import { Select } from '../parts/select.tsx';
 import type { Translate } from '../words/index.ts';
 
 type Props = {

@@ -1,14 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Avoid, AvoidableRole, Head } from '../../core/hair/head.ts';
 import { type Allergen, allergens } from '../../core/names/entry.ts';
-import { keepHead } from '../../use/acts/heads.ts';
+import { keepHead } from '../../use/acts/matters/heads.ts';
 import { carryOut } from '../carry-out.ts';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
-import { Check } from '../parts/choice.tsx';
-import { TextField } from '../parts/field.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Check } from '../parts/controls/choice.tsx';
+import { TextField } from '../parts/controls/field.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import { Note } from '../parts/note.tsx';
-import { Select } from '../parts/select.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 

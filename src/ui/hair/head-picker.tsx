@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
-import { keepHead, newHead } from '../../use/acts/heads.ts';
+import { keepHead, newHead } from '../../use/acts/matters/heads.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { carryOut } from '../carry-out.ts';
-import { Button } from '../parts/button.tsx';
-import { TextField } from '../parts/field.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { TextField } from '../parts/controls/field.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import { Note } from '../parts/note.tsx';
-import { Select } from '../parts/select.tsx';
 import { byName, called } from '../people/by-name.ts';
 import type { World } from '../world.ts';
 

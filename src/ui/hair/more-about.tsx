@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { densities, type Head, scalps, shapes, waters } from '../../core/hair/head.ts';
-import { keepHead, removeHead } from '../../use/acts/heads.ts';
+import { keepHead, removeHead } from '../../use/acts/matters/heads.ts';
 import { carryOut } from '../carry-out.ts';
-import { Button } from '../parts/button.tsx';
-import { Choice } from '../parts/choice.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Choice } from '../parts/controls/choice.tsx';
+import { KeptText } from '../parts/controls/kept-text.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Help } from '../parts/help.tsx';
-import { KeptText } from '../parts/kept-text.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
 import { DensityDrawing, ShapeDrawing } from './drawings.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import { type ProductKind, productKinds } from '../../core/product/product.ts';
-import { NumberField } from '../parts/field.tsx';
+import { NumberField } from '../parts/controls/field.tsx';
 import { amountHint } from '../routine/steps/amount-hint.ts';
 import type { World } from '../world.ts';
 

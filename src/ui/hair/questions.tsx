@@ -9,8 +9,8 @@ import {
   thicknesses,
 } from '../../core/hair/head.ts';
 import { dotted } from '../describe/dotted.ts';
-import { Button } from '../parts/button.tsx';
-import { Checks, Choice, type Option } from '../parts/choice.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Checks, Choice, type Option } from '../parts/controls/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Help } from '../parts/help.tsx';
 import { Note } from '../parts/note.tsx';

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { PanelStore, StoreState } from '../../store/files/panel-store.ts';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import { Note } from '../parts/note.tsx';
 import { dayWords } from '../products/price.ts';
 import type { World } from '../world.ts';

@@ -1,6 +1,6 @@
 import './keeping.css';
 import type { Removed } from '../../store/undo-stack.ts';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 

@@ -7,9 +7,9 @@ import type {
   PanelStore,
 } from '../../store/files/panel-store.ts';
 import { carryOut } from '../carry-out.ts';
-import { Button } from '../parts/button.tsx';
-import { Choice } from '../parts/choice.tsx';
-import { Field } from '../parts/field.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Choice } from '../parts/controls/choice.tsx';
+import { Field } from '../parts/controls/field.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 

@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import type { Feel } from '../../core/wash-day/routine.ts';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { Translate } from '../words/index.ts';
 
 /** The pairs, first word at 2, second at −2. */

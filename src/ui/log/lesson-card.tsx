@@ -1,11 +1,11 @@
 import { worstOf } from '../../core/judge/finding.ts';
 import { previewMoves } from '../../core/plan/preview-moves.ts';
-import { answerLesson, type LessonAnswer } from '../../use/acts/lesson.ts';
+import { answerLesson, type LessonAnswer } from '../../use/acts/matters/lesson.ts';
 import type { Taught } from '../../use/judge/lesson.ts';
 import { candidatesOf } from '../../use/judge/wash-day-input.ts';
 import { carryOut } from '../carry-out.ts';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import { Lines } from '../routine/said-lines.tsx';
 import type { World } from '../world.ts';
 import '../routine/routine.css';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Button } from '../parts/button.tsx';
-import { Field } from '../parts/field.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Field } from '../parts/controls/field.tsx';
 import type { World } from '../world.ts';
 import { smallPhoto } from './photo.ts';
 

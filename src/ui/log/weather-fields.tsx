@@ -2,7 +2,7 @@ import { dewPoint } from '../../core/hair/dew-point.ts';
 import { weatherRemark } from '../../core/hair/weather.ts';
 import type { LogEntry } from '../../core/wash-day/routine.ts';
 import { dayStep } from '../../core/wash-day/rules/day.ts';
-import { NumberField } from '../parts/field.tsx';
+import { NumberField } from '../parts/controls/field.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
 import { degreesWords, toCelsius, toUnits } from './units.ts';

@@ -3,9 +3,9 @@ import type { Answer } from '../../core/judge/finding.ts';
 import { checkForHead, type ToJudge } from '../../use/judge/judge-product.ts';
 import { titleOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
-import { Choice } from '../parts/choice.tsx';
+import { Choice } from '../parts/controls/choice.tsx';
+import { TextField } from '../parts/controls/field.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
-import { TextField } from '../parts/field.tsx';
 import { byName, called } from '../people/by-name.ts';
 import type { World } from '../world.ts';
 

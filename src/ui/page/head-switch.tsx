@@ -1,6 +1,6 @@
 import { headInUse } from '../../use/in-use.ts';
-import { useFocusOn } from '../parts/focus-on.ts';
-import { Select } from '../parts/select.tsx';
+import { Select } from '../parts/controls/select.tsx';
+import { useFocusOn } from '../parts/focus/focus-on.ts';
 import { byName } from '../people/by-name.ts';
 import type { World } from '../world.ts';
 

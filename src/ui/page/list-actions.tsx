@@ -1,7 +1,7 @@
 import { findSame } from '../../core/product/same-product.ts';
-import { comparedMet } from '../../use/acts/pins.ts';
+import { comparedMet } from '../../use/acts/matters/pins.ts';
 import type { Met } from '../../use/knowing.ts';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { World } from '../world.ts';
 
 /** What to do with the product in view: add it to the routine, compare it, keep it or (unless it is `opened`) look at what is kept. */

@@ -7,9 +7,9 @@ import { money } from '../describe/money.ts';
 import { sumsOf } from '../describe/sums.ts';
 import { Card } from '../parts/card.tsx';
 import { Columns } from '../parts/columns.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import { Note } from '../parts/note.tsx';
-import { Pending } from '../parts/pending.tsx';
-import { Select } from '../parts/select.tsx';
+import { Pending } from '../parts/waiting/pending.tsx';
 import { MetAgain } from '../products/met-again.tsx';
 import { sizeWords } from '../products/price.ts';
 import { SameBottle } from '../products/same-bottle.tsx';
@@ -18,7 +18,7 @@ import type { World } from '../world.ts';
 import { Cautions } from './cautions.tsx';
 import { ListActions } from './list-actions.tsx';
 import { MentionList } from './mention-list.tsx';
-import { UnknownNames } from './unknown-names.tsx';
+import { UnknownNames } from './unknown/unknown-names.tsx';
 import { Verdict } from './verdict.tsx';
 
 /** Price, size and maker in one line, as far as they are told. */

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Reading } from '../../core/reading/reading.ts';
 import { glyphsOf } from '../describe/mark.ts';
-import { Button } from '../parts/button.tsx';
-import { Choice } from '../parts/choice.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Choice } from '../parts/controls/choice.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
 import { MentionRow } from './mention-row.tsx';

@@ -3,7 +3,7 @@ import { ShareBar } from '../charts/share-bar.tsx';
 import { cardOf, glyphsOf, kindWords } from '../describe/mark.ts';
 import { amountWords, shareWords } from '../describe/share.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { World } from '../world.ts';
 
 export const hueOf = ({ protein, moisture }: Pick<Mention, 'protein' | 'moisture'>) =>

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Use } from '../../core/names/entry.ts';
 import { type Pasted, type PictureText, photoOf } from '../../use/pasted.ts';
-import { Button } from '../parts/button.tsx';
-import { Choice } from '../parts/choice.tsx';
-import { TextField } from '../parts/field.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Choice } from '../parts/controls/choice.tsx';
+import { TextField } from '../parts/controls/field.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
 

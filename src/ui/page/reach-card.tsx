@@ -1,6 +1,6 @@
-import { hostOf } from '../../use/acts/sites.ts';
-import { Button } from '../parts/button.tsx';
+import { hostOf } from '../../use/acts/matters/sites.ts';
 import { Card } from '../parts/card.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { World } from '../world.ts';
 
 /** Which pages are read, for the shop in view: allow here, allow everywhere, pause. */

@@ -3,7 +3,7 @@ import { headInUse } from '../../use/in-use.ts';
 import type { Check, ToJudge } from '../../use/judge/judge-product.ts';
 import { verdictOf } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 import { FitsWhom } from './fits-whom.tsx';

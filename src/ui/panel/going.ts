@@ -1,5 +1,5 @@
 import type { PanelGo } from '../../contract/messages.ts';
-import { comparedMet } from '../../use/acts/pins.ts';
+import { comparedMet } from '../../use/acts/matters/pins.ts';
 import { isPlace } from '../shell.tsx';
 import type { Detail, PlaceName } from '../world.ts';
 import type { Doing } from './doing.ts';

@@ -1,5 +1,5 @@
 import type { World } from '../world.ts';
-import { Button } from './button.tsx';
+import { Button } from './controls/button.tsx';
 import { Empty } from './empty.tsx';
 
 /** A place that asks for a head of hair before it can say anything, and where to describe one. */

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { World } from '../world.ts';
-import { Button } from './button.tsx';
+import { Button } from './controls/button.tsx';
 
 /**
  * `undo` is the key of what takes back the act it tells of; `also`, what is to be known besides; `fresh` within the

@@ -1,7 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { bringsFor } from '../../core/amounts/brings.ts';
-import { type Compared, comparedMet, isPinOf, mostPinned, pinnedProducts } from '../../use/acts/pins.ts';
-import { productById } from '../../use/acts/products.ts';
+import {
+  type Compared,
+  comparedMet,
+  isPinOf,
+  mostPinned,
+  pinnedProducts,
+} from '../../use/acts/matters/pins.ts';
+import { productById } from '../../use/acts/matters/products.ts';
 import { metOnPage } from '../../use/judge/met-product.ts';
 import { AmountRows } from '../compare/amounts.tsx';
 import { Choose } from '../compare/choose.tsx';
@@ -12,7 +18,7 @@ import { Row, Rows } from '../compare/table.tsx';
 import { PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
 import { dotted } from '../describe/dotted.ts';
 import { sumsOf } from '../describe/sums.ts';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
 import { Help } from '../parts/help.tsx';

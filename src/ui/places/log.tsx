@@ -8,12 +8,12 @@ import { RemovedLately } from '../keeping/removed-lately.tsx';
 import { LessonCard } from '../log/lesson-card.tsx';
 import { TallyCard } from '../log/tally-card.tsx';
 import { useTaught } from '../log/use-taught.ts';
-import { Button } from '../parts/button.tsx';
 import { Columns } from '../parts/columns.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { useFocusOn } from '../parts/focus-on.ts';
+import { useFocusOn } from '../parts/focus/focus-on.ts';
 import { NoHead } from '../parts/no-head.tsx';
-import { WindowList } from '../parts/window-list.tsx';
+import { WindowList } from '../parts/waiting/window-list.tsx';
 import type { World } from '../world.ts';
 
 /** Wash days as they were, newest first, and what the good ones share. */

@@ -1,19 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { FoundText, ListRef } from '../../contract/messages.ts';
 import { usualUse } from '../../core/product/product.ts';
-import { hostOf } from '../../use/acts/sites.ts';
+import { hostOf } from '../../use/acts/matters/sites.ts';
 import { metOnPage } from '../../use/judge/met-product.ts';
 import { metPasted, type Pasted, type PictureText } from '../../use/pasted.ts';
 import { ListReading } from '../page/list-reading.tsx';
-import { LookUp } from '../page/look-up.tsx';
 import { Paste } from '../page/paste.tsx';
-import { Pictures } from '../page/pictures.tsx';
+import { Pictures } from '../page/picture/pictures.tsx';
+import { usePictures } from '../page/picture/use-pictures.ts';
 import { ReachCard } from '../page/reach-card.tsx';
-import { usePictures } from '../page/use-pictures.ts';
-import { Button } from '../parts/button.tsx';
+import { LookUp } from '../page/unknown/look-up.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Empty } from '../parts/empty.tsx';
-import { Select } from '../parts/select.tsx';
 import { ShelfTable } from '../shelf/shelf-table.tsx';
 import type { World } from '../world.ts';
 

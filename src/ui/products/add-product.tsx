@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
 import { metOnPage } from '../../use/judge/met-product.ts';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
-import { Check } from '../parts/choice.tsx';
-import { TextField } from '../parts/field.tsx';
-import { Select } from '../parts/select.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Check } from '../parts/controls/choice.tsx';
+import { TextField } from '../parts/controls/field.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import type { World } from '../world.ts';
 import { keepAnd } from './keep-and.ts';
 import { TypedList } from './typed-list.tsx';

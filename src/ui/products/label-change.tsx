@@ -3,7 +3,7 @@ import type { ReadFor } from '../../core/product/read-as.ts';
 import type { Mention } from '../../core/reading/reading.ts';
 import { glyphsOf } from '../describe/mark.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
-import { Pending } from '../parts/pending.tsx';
+import { Pending } from '../parts/waiting/pending.tsx';
 import type { World } from '../world.ts';
 
 type Props = { world: World; before: string; after: string; as: ReadFor };

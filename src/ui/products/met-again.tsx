@@ -1,7 +1,7 @@
 import type { Product, ProductFacts } from '../../core/product/product.ts';
 import { keepMet } from '../../core/product/same-product.ts';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { World } from '../world.ts';
 import { LabelChange } from './label-change.tsx';
 import { dayWords } from './price.ts';

@@ -7,7 +7,7 @@ import { sumsOf } from '../describe/sums.ts';
 import { notForHairWords, titleOf } from '../describe/verdict.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { AnswerHead } from '../parts/answer-head.tsx';
-import { Pending } from '../parts/pending.tsx';
+import { Pending } from '../parts/waiting/pending.tsx';
 import type { World } from '../world.ts';
 import { amountPriceWords, priceWords, sizeWords } from './price.ts';
 import { Thumbnail } from './thumbnail.tsx';

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { focusOn } from '../parts/focus-on.ts';
+import { focusOn } from '../parts/focus/focus-on.ts';
 
 /**
  * A product opened from its row begins at its top with the focus on its name; closed again, the row stands where it

@@ -4,9 +4,9 @@ import type { Routine } from '../../core/wash-day/routine.ts';
 import { headInUse } from '../../use/in-use.ts';
 import { isUnnamed } from '../describe/verdict.ts';
 import { AnswerHead } from '../parts/answer-head.tsx';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
-import { focusOn } from '../parts/focus-on.ts';
+import { focusOn } from '../parts/focus/focus-on.ts';
 import type { World } from '../world.ts';
 import { FindingLine, Findings, ofProduct, productsWords } from './findings.tsx';
 

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { worstOf } from '../../core/judge/finding.ts';
 import type { Move } from '../../core/plan/moves.ts';
 import type { MovesPreview } from '../../core/plan/preview-moves.ts';
-import { Button } from '../parts/button.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { Translate } from '../words/index.ts';
 import { Lines } from './said-lines.tsx';
 

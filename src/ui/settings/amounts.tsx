@@ -1,5 +1,5 @@
 import { Card } from '../parts/card.tsx';
-import { Choice } from '../parts/choice.tsx';
+import { Choice } from '../parts/controls/choice.tsx';
 import type { World } from '../world.ts';
 
 /** What amounts are reckoned by: whose ceilings hold, and how much of a rinse-off stays. */

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
-import { Check } from '../parts/choice.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Check } from '../parts/controls/choice.tsx';
 import type { World } from '../world.ts';
 
 /** Forgets everything, after a second yes. Nothing can take it back, and it says so. */

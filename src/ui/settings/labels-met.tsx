@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { World } from '../world.ts';
 
 /** Labels met while browsing: how many are remembered, and the button that forgets them. */

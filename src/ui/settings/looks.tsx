@@ -1,8 +1,8 @@
 import type { Settings } from '../../store/remembered.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Card } from '../parts/card.tsx';
-import { Checks, Choice } from '../parts/choice.tsx';
-import { Select } from '../parts/select.tsx';
+import { Checks, Choice } from '../parts/controls/choice.tsx';
+import { Select } from '../parts/controls/select.tsx';
 import { languages } from '../words/languages.ts';
 import type { World } from '../world.ts';
 

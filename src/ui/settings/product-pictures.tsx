@@ -1,5 +1,5 @@
 import { Card } from '../parts/card.tsx';
-import { Check } from '../parts/choice.tsx';
+import { Check } from '../parts/controls/choice.tsx';
 import type { World } from '../world.ts';
 
 /** Whether products that are kept get a small picture of their page. */

@@ -1,5 +1,5 @@
-import { Button } from '../parts/button.tsx';
 import { Card } from '../parts/card.tsx';
+import { Button } from '../parts/controls/button.tsx';
 import type { World } from '../world.ts';
 
 /** Names the user had read as others, each with a way back. */

@@ -1,7 +1,7 @@
-import { hostOf } from '../../use/acts/sites.ts';
-import { Button } from '../parts/button.tsx';
+import { hostOf } from '../../use/acts/matters/sites.ts';
 import { Card } from '../parts/card.tsx';
-import { Choice } from '../parts/choice.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { Choice } from '../parts/controls/choice.tsx';
 import type { World } from '../world.ts';
 
 /** Which sites are read, each with a way back. The browser's own grants are the truth. */

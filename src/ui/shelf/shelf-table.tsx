@@ -5,8 +5,8 @@ import { answersByWeight } from '../../core/judge/finding.ts';
 import { money as amountOf } from '../describe/money.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../glyphs/shapes.ts';
-import { Button } from '../parts/button.tsx';
-import { NumberField } from '../parts/field.tsx';
+import { Button } from '../parts/controls/button.tsx';
+import { NumberField } from '../parts/controls/field.tsx';
 import type { World } from '../world.ts';
 import './shelf-table.css';
 

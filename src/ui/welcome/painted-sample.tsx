@@ -5,7 +5,7 @@ import { sumsOf } from '../describe/sums.ts';
 import { type VerdictWords, verdictOf } from '../describe/verdict.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { AnswerHead } from '../parts/answer-head.tsx';
-import { Pending } from '../parts/pending.tsx';
+import { Pending } from '../parts/waiting/pending.tsx';
 import type { Translate } from '../words/index.ts';
 import type { World } from '../world.ts';
 

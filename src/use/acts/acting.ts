@@ -5,7 +5,7 @@ import type { Remembered } from '../../store/remembered.ts';
 import { createUndoStack, type Session } from '../../store/undo-stack.ts';
 import type { Decided, Knowing } from '../knowing.ts';
 import { type Act, decide } from './acts.ts';
-import { endingWishes } from './wishes.ts';
+import { endingWishes } from './matters/wishes.ts';
 
 type Options = {
   keeper: Pick<Keeper, 'change'>;

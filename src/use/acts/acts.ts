@@ -3,10 +3,10 @@ import type { ProductKind } from '../../core/product/product.ts';
 import type { ReadAs } from '../../core/reading/reading.ts';
 import type { Change } from '../../store/remembered.ts';
 import type { Decided, Knowing, Met } from '../knowing.ts';
-import { type Pin, pinProduct, unpin } from './pins.ts';
-import { correctKind, keepProduct, mergeInto, removeProduct } from './products.ts';
-import { type Adding, addToRoutine, fillStep } from './routines.ts';
-import { listIsHere, notAList, pauseSite, resumeSite, unlearnSite } from './sites.ts';
+import { type Pin, pinProduct, unpin } from './matters/pins.ts';
+import { correctKind, keepProduct, mergeInto, removeProduct } from './matters/products.ts';
+import { type Adding, addToRoutine, fillStep } from './matters/routines.ts';
+import { listIsHere, notAList, pauseSite, resumeSite, unlearnSite } from './matters/sites.ts';
 
 /**
  * Everything a user can ask to be done, as plain data: it travels in a message and is decided in the writer's

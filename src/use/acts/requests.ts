@@ -12,7 +12,7 @@ import {
   schemaOf,
   smallPicture,
   use,
-} from '../../store/schemas.ts';
+} from '../../store/schema/schemas.ts';
 
 /** Who asks: a script of ours in a page, or a page of the extension itself. */
 export type Asker = 'page' | 'view';

@@ -3,7 +3,7 @@ import type { StripAction } from '../../contract/paint-order.ts';
 import { metOnPage } from '../judge/met-product.ts';
 import type { Met } from '../knowing.ts';
 import type { Act } from './acts.ts';
-import { originOf } from './sites.ts';
+import { originOf } from './matters/sites.ts';
 
 /** Where a strip stands: its tab, its frame, and the site that the browser says it is on. */
 export type StripAt = { tab: number; frame: number; site: string | undefined };

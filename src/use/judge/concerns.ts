@@ -1,11 +1,11 @@
 import type { TabPage } from '../../contract/messages.ts';
 import { isSameProduct } from '../../core/product/same-product.ts';
-import { parsed } from '../../store/contents.ts';
-import { keyParts } from '../../store/keys.ts';
 import { defaultSettings, type Remembered, type Settings } from '../../store/remembered.ts';
-import { schemaOf } from '../../store/schemas.ts';
+import { parsed } from '../../store/schema/contents.ts';
+import { keyParts } from '../../store/schema/keys.ts';
+import { schemaOf } from '../../store/schema/schemas.ts';
 import { same } from '../../store/three-way.ts';
-import { originOf } from '../acts/sites.ts';
+import { originOf } from '../acts/matters/sites.ts';
 import { headInUse, routineInUse } from '../in-use.ts';
 import { metOnPage } from './met-product.ts';
 import { mayRead } from './read-page.ts';

@@ -3,7 +3,7 @@ import type { Use } from '../../core/names/entry.ts';
 import { type Product, type ProductFacts, type ProductKind, usualUse } from '../../core/product/product.ts';
 import { findSame } from '../../core/product/same-product.ts';
 import type { Remembered } from '../../store/remembered.ts';
-import { correctedKind } from '../acts/sites.ts';
+import { correctedKind } from '../acts/matters/sites.ts';
 import type { Met } from '../knowing.ts';
 
 /** A list of a page with its product: at least a name, and where it was met. */

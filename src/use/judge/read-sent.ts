@@ -2,7 +2,7 @@ import type { FoundText, Messages } from '../../contract/messages.ts';
 import type { KindReader } from '../../core/product/kind.ts';
 import { findingLists, type ListIn } from '../../find/lists-in.ts';
 import { factsOf } from '../../find/product/product-facts.ts';
-import { originOf } from '../acts/sites.ts';
+import { originOf } from '../acts/matters/sites.ts';
 import { inTurns } from '../in-turns.ts';
 import type { Knowing } from '../knowing.ts';
 import type { Readings } from '../reading/readings.ts';

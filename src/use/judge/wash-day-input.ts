@@ -5,7 +5,7 @@ import type { Reading } from '../../core/reading/reading.ts';
 import type { WashDayInput } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
 import type { Remembered } from '../../store/remembered.ts';
-import { productById } from '../acts/products.ts';
+import { productById } from '../acts/matters/products.ts';
 import { rememberedAllowance } from '../in-use.ts';
 import type { Knowing } from '../knowing.ts';
 

@@ -1,7 +1,7 @@
 import type { WxtBrowser } from 'wxt/browser';
 import { oneAtATime } from '../../store/area.ts';
 import type { Site } from '../../store/remembered.ts';
-import { originOf, siteOf } from '../acts/sites.ts';
+import { originOf, siteOf } from '../acts/matters/sites.ts';
 import { filesFor, scriptIds as ids, isTaught, scriptsFor, whereStanding } from './reader-scripts.ts';
 
 type Browser = Pick<WxtBrowser, 'permissions' | 'scripting' | 'tabs'>;

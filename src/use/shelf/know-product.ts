@@ -3,7 +3,7 @@ import type { Wish } from '../../core/plan/wish.ts';
 import { type ProductFacts, pricePer100 } from '../../core/product/product.ts';
 import { isProteinDose, type Reading } from '../../core/reading/reading.ts';
 import type { LabelMet, PriceLimit } from '../../store/remembered.ts';
-import { grantedBy } from '../acts/wishes.ts';
+import { grantedBy } from '../acts/matters/wishes.ts';
 import { judgeMet } from '../judge/judge-met.ts';
 import type { Check } from '../judge/judge-product.ts';
 import { factsAround, type KnownProduct } from '../judge/met-product.ts';

@@ -7,7 +7,7 @@ import type { Remembered } from '../../store/remembered.ts';
 import type { ShelfCache } from '../../store/shelf-cache.ts';
 import { same } from '../../store/three-way.ts';
 import type { Session } from '../../store/undo-stack.ts';
-import { originOf } from '../acts/sites.ts';
+import { originOf } from '../acts/matters/sites.ts';
 import { inTurns } from '../in-turns.ts';
 import type { Readings } from '../reading/readings.ts';
 import { labelsFor } from './labels-for.ts';

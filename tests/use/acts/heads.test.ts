@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { removeHead } from '../../../src/use/acts/heads.ts';
+import { removeHead } from '../../../src/use/acts/matters/heads.ts';
 import { madeHead, madeLog, madeRoutine } from '../../keeping/made.ts';
 import { nothing } from '../../ui/fake-world.ts';
 

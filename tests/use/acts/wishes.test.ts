@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Wish } from '../../../src/core/plan/wish.ts';
 import type { Change } from '../../../src/store/remembered.ts';
-import { endingWishes } from '../../../src/use/acts/wishes.ts';
+import { endingWishes } from '../../../src/use/acts/matters/wishes.ts';
 import { madeProduct, madeRoutine } from '../../keeping/made.ts';
 import { knowing, nothing } from '../knowing.ts';
 

@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Routine } from '../../../core/wash-day/routine.ts';
-import { copiedFor, keepCopy } from '../../../use/acts/plan-file.ts';
+import { copiedFor, keepCopy } from '../../../use/acts/matters/plan-file.ts';
 import { carryOut } from '../../carry-out.ts';
+import { Select } from '../../parts/controls/select.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
-import { Select } from '../../parts/select.tsx';
 import { byName } from '../../people/by-name.ts';
 import type { World } from '../../world.ts';
 import { Fitted } from './fitted.tsx';

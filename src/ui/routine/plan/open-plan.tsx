@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Head } from '../../../core/hair/head.ts';
 import type { Said } from '../../../core/judge/finding.ts';
-import { keepTaken, type TakenPlan, takenAs } from '../../../use/acts/plan-file.ts';
+import { keepTaken, type TakenPlan, takenAs } from '../../../use/acts/matters/plan-file.ts';
 import { carryOut } from '../../carry-out.ts';
+import { Field } from '../../parts/controls/field.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
-import { Field } from '../../parts/field.tsx';
 import type { World } from '../../world.ts';
 import { Fitted } from './fitted.tsx';
 import { PlanSteps } from './plan-steps.tsx';

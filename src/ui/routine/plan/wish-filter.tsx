@@ -1,7 +1,7 @@
 import { fulfils, type Wish } from '../../../core/plan/wish.ts';
 import type { Product } from '../../../core/product/product.ts';
 import { readingOf } from '../../../use/judge/wash-day-input.ts';
-import { Button } from '../../parts/button.tsx';
+import { Button } from '../../parts/controls/button.tsx';
 import { Note } from '../../parts/note.tsx';
 import type { World } from '../../world.ts';
 import { wishWords } from '../suggestions.tsx';

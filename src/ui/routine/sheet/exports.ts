@@ -2,7 +2,7 @@ import { type Brought, exposureOf } from '../../../core/amounts/brings.ts';
 import { plainCell, wantsQuotes } from '../../../core/spreadsheet-cell.ts';
 import type { WashDay } from '../../../core/wash-day/add-up.ts';
 import type { Routine } from '../../../core/wash-day/routine.ts';
-import { productById } from '../../../use/acts/products.ts';
+import { productById } from '../../../use/acts/matters/products.ts';
 import { chartRows, totalWords } from '../../charts/wash-day-rows.ts';
 import { bringsWords } from '../../describe/brings.ts';
 import type { World } from '../../world.ts';

@@ -1,12 +1,12 @@
 import type { RefObject } from 'preact';
 import type { WashDay } from '../../../core/wash-day/add-up.ts';
 import type { Routine } from '../../../core/wash-day/routine.ts';
-import { planFileFor } from '../../../use/acts/plan-file.ts';
-import { keepRoutine } from '../../../use/acts/routines.ts';
+import { planFileFor } from '../../../use/acts/matters/plan-file.ts';
+import { keepRoutine } from '../../../use/acts/matters/routines.ts';
 import { carryOut } from '../../carry-out.ts';
-import { Button } from '../../parts/button.tsx';
+import { Button } from '../../parts/controls/button.tsx';
+import { KeptText } from '../../parts/controls/kept-text.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
-import { KeptText } from '../../parts/kept-text.tsx';
 import type { World } from '../../world.ts';
 import { fileName, routineText } from './exports.ts';
 import { SheetSteps, SheetWatch } from './sheet.tsx';

@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { Button } from '../../parts/button.tsx';
+import { Button } from '../../parts/controls/button.tsx';
 import type { World } from '../../world.ts';
 import { fileName, pngOf } from './exports.ts';
 import { printSheet } from './print-sheet.tsx';

@@ -4,7 +4,7 @@ import type { Head } from '../../../core/hair/head.ts';
 import type { ProductKind } from '../../../core/product/product.ts';
 import type { WashDay } from '../../../core/wash-day/add-up.ts';
 import type { Routine, Step } from '../../../core/wash-day/routine.ts';
-import { productById } from '../../../use/acts/products.ts';
+import { productById } from '../../../use/acts/matters/products.ts';
 import { avoidWord } from '../../hair/avoid-list.tsx';
 import type { Translate } from '../../words/index.ts';
 import type { World } from '../../world.ts';

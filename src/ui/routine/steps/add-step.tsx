@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type ProductKind, productKinds } from '../../../core/product/product.ts';
-import { Button } from '../../parts/button.tsx';
-import { Select } from '../../parts/select.tsx';
+import { Button } from '../../parts/controls/button.tsx';
+import { Select } from '../../parts/controls/select.tsx';
 import type { Translate } from '../../words/index.ts';
 
 /** Adds an empty step of a kind, at its usual place. */

@@ -1,12 +1,12 @@
 import { productKinds, usualUse } from '../../../core/product/product.ts';
 import type { Cadence, Step } from '../../../core/wash-day/routine.ts';
-import { productById } from '../../../use/acts/products.ts';
-import { filled } from '../../../use/acts/routines.ts';
+import { productById } from '../../../use/acts/matters/products.ts';
+import { filled } from '../../../use/acts/matters/routines.ts';
 import { dotted } from '../../describe/dotted.ts';
-import { Button } from '../../parts/button.tsx';
-import { Check, Choice } from '../../parts/choice.tsx';
-import { NumberField } from '../../parts/field.tsx';
-import { Select } from '../../parts/select.tsx';
+import { Button } from '../../parts/controls/button.tsx';
+import { Check, Choice } from '../../parts/controls/choice.tsx';
+import { NumberField } from '../../parts/controls/field.tsx';
+import { Select } from '../../parts/controls/select.tsx';
 import type { World } from '../../world.ts';
 import { amountHint } from './amount-hint.ts';
 

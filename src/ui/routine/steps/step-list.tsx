@@ -9,7 +9,7 @@ import {
   withNewStep,
   withoutStep,
   withStep,
-} from '../../../use/acts/routines.ts';
+} from '../../../use/acts/matters/routines.ts';
 import { carryOut } from '../../carry-out.ts';
 import type { World } from '../../world.ts';
 import { AddStep } from './add-step.tsx';

@@ -1,12 +1,12 @@
 import { type Finding, worstOf } from '../../../core/judge/finding.ts';
 import type { WashDayInput } from '../../../core/wash-day/add-up.ts';
 import type { Routine, Step } from '../../../core/wash-day/routine.ts';
-import { productById } from '../../../use/acts/products.ts';
+import { productById } from '../../../use/acts/matters/products.ts';
 import { dotted } from '../../describe/dotted.ts';
 import { glyphsInOrder } from '../../describe/mark.ts';
 import { Glyph } from '../../glyphs/glyph.tsx';
 import { glyphOfAnswer } from '../../glyphs/shapes.ts';
-import { Button } from '../../parts/button.tsx';
+import { Button } from '../../parts/controls/button.tsx';
 import { Thumbnail } from '../../products/thumbnail.tsx';
 import type { World } from '../../world.ts';
 import { Findings, ofProduct } from '../findings.tsx';

@@ -1,5 +1,5 @@
 import type { Routine, Step } from '../../../core/wash-day/routine.ts';
-import { productById } from '../../../use/acts/products.ts';
+import { productById } from '../../../use/acts/matters/products.ts';
 import type { World } from '../../world.ts';
 
 /** What a step is called on a day: its kind, and its product where the routine has another step of that kind. */
