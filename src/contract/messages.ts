@@ -6,7 +6,15 @@ import type { Reading, ReadOptions } from '../core/reading/reading.ts';
 import type { RememberedParts, Stamps } from '../store/parts.ts';
 import type { Act } from '../use/acts/acts.ts';
 import type { Drawing, PaintOrder, StripAction } from './paint-order.ts';
-import type { BarState, CardState, ShelfActed, ShelfDrawn, ShelfPage, ShelfRow, Unread } from './shelf.ts';
+import type {
+  BarState,
+  CardState,
+  ShelfActed,
+  ShelfDrawn,
+  ShelfPage,
+  ShelfRow,
+  UnreadReason,
+} from './shelf.ts';
 import { triedAgain } from './tried-again.ts';
 
 /**
@@ -127,7 +135,7 @@ export type Messages = {
   /** Shelf → background: how these products stand and the bar with them; answers what to draw. */
   shelf: { request: { cards: CardState[]; bar: BarState }; reply: ShelfDrawn };
   /** Shelf → background: a page that came after a press. */
-  'shelf-page': { request: ShelfPage; reply: { why?: Unread } };
+  'shelf-page': { request: ShelfPage; reply: { why?: UnreadReason } };
   /** Shelf → background: what the user chose on a product's card, or on the bar (no address). */
   'shelf-act': { request: { address: string; act: string; id: string }; reply: ShelfActed };
   /** Views → background: the shelf a tab shows, as rows; null where it shows none. */

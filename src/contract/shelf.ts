@@ -79,7 +79,7 @@ export const unreadReasons = [
   'cancelled',
   'shop-busy', // 429, 503
 ] as const;
-export type Unread = (typeof unreadReasons)[number];
+export type UnreadReason = (typeof unreadReasons)[number];
 
 /** Why a press ended before its last page. */
 export const endings = [
@@ -92,7 +92,12 @@ export const endings = [
 export type EndedWhy = (typeof endings)[number];
 
 /** How one product of a shelf stands for the page; what was read, and when, the background knows. */
-export type CardState = { address: string; name: string; state: 'met' | 'reading' | 'failed'; why?: Unread };
+export type CardState = {
+  address: string;
+  name: string;
+  state: 'met' | 'reading' | 'failed';
+  why?: UnreadReason;
+};
 
 /** What a shelf draws for one product. */
 export type ShelfMark = {
@@ -114,7 +119,7 @@ export type BarState = {
   products: number;
   read: number;
   left: number;
-  failed: Partial<Record<Unread, number>>;
+  failed: Partial<Record<UnreadReason, number>>;
   /** While a press runs: asked for so far, of how many. */
   running?: { done: number; of: number };
   ended?: EndedWhy;
@@ -152,7 +157,7 @@ export type ShelfRow = {
   address: string;
   name: string;
   state: 'read' | CardState['state'];
-  why?: Unread;
+  why?: UnreadReason;
   /** It is for another place than hair: read, not judged. */
   notForHair?: true;
   /** The worst answer for the person in use. */

@@ -9,7 +9,7 @@ import {
 } from './evidence/thresholds.ts';
 import type { Finder } from './finder.ts';
 import { isKnownKind, isNameKind } from './names/kinds.ts';
-import type { Item, Step, Stop } from './names/step.ts';
+import type { CutStep, Item, Stop } from './names/step.ts';
 import type { Page } from './text/lines.ts';
 import { around, blockAt, upFrom } from './text/page-text.ts';
 
@@ -23,7 +23,7 @@ const told = /\s[-–—]\s|\s?[:：](?=\s)/; // what parts a name from what it 
  */
 export function* explainedIn(
   page: Page,
-  steps: readonly Step[],
+  steps: readonly CutStep[],
   last: number,
   finder: Finder,
   about: string,

@@ -1,7 +1,7 @@
 import type { Holder, PageText } from '../contract/messages.ts';
 import type { Finder } from './finder.ts';
 import { isKnownKind } from './names/kinds.ts';
-import type { Item, Step } from './names/step.ts';
+import type { CutStep, Item } from './names/step.ts';
 import type { Page } from './text/lines.ts';
 import { around, blockAt, upFrom } from './text/page-text.ts';
 
@@ -74,7 +74,7 @@ export function wrapped(last: Item, next: Item, { kindOf, hits }: Finder): Item 
 }
 
 /** A list that is printed once more on a line below: shortened before a button, then in full. */
-export const beginsAnew = (run: Item[], next: Item, second: Step | undefined): boolean =>
+export const beginsAnew = (run: Item[], next: Item, second: CutStep | undefined): boolean =>
   run.length > 2 &&
   next.line > run.at(-1)!.line &&
   next.name === run[0]!.name &&

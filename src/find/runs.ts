@@ -6,10 +6,10 @@ import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
 import { isOver } from './heading-over.ts';
 import { beginsAnew, joins, wrapped } from './joins.ts';
-import { wordsOf } from './names/headings.ts';
-import type { Item, Step, Stop } from './names/step.ts';
+import { plainWordsOf } from './names/headings.ts';
+import type { CutStep, Item, Stop } from './names/step.ts';
 import { stepsOf } from './names/steps.ts';
-import { isTitled, labelsAList, type Pending, titleIn } from './sets.ts';
+import { isTitled, labelsAList, type OpenSet, titleIn } from './sets.ts';
 import { type Page, pageOf } from './text/lines.ts';
 import { around, blockAt, upFrom } from './text/page-text.ts';
 import { placesToLook } from './text/places-to-look.ts';
@@ -31,7 +31,7 @@ export function* findRuns(stream: PageText, finder: Finder, setting: Setting): G
   const found: JudgedRun[] = [];
   let budget = mostLines;
   for (const [first, last] of yield* placesToLook(page, finder)) {
-    const steps: Step[] = [];
+    const steps: CutStep[] = [];
     for (let i = first; i <= last && budget > 0; i++, budget--) {
       yield* stepsOf(page, i, finder, steps);
       if (budget % pauseEvery === 0) yield;
@@ -52,7 +52,7 @@ export function* findRuns(stream: PageText, finder: Finder, setting: Setting): G
 /** Joins names into runs and keeps those that read as cosmetic lists. Pauses now and then. */
 function* runsOf(
   page: Page,
-  steps: Step[],
+  steps: CutStep[],
   finder: Finder,
   setting: Setting,
   found: JudgedRun[],
@@ -64,7 +64,7 @@ function* runsOf(
   let panels: { lead: Stop | undefined; around: unknown } | undefined; // what headed a list in one of several panels
   let title: Item | undefined; // the last run that is one unknown name alone on its line
   let proven = false; // a label that a word for ingredients stands in had its list
-  const pending: Pending[] = []; // what other such labels lead to
+  const pending: OpenSet[] = []; // what other such labels lead to
   let muted = -1; // line whose rest is not looked at
   const flush = () => {
     if (run.length > 0) {
@@ -78,7 +78,7 @@ function* runsOf(
           : isTitled(page, title, run, found.at(-1))
             ? title
             : undefined;
-        if (own) lead = { ...kit, line, words: wordsOf(page.text.slice(own.from, own.to), finder) };
+        if (own) lead = { ...kit, line, words: plainWordsOf(page.text.slice(own.from, own.to), finder) };
       }
       title = titleIn(page, run, finder);
       const labelled = lead?.heads && lead.stop === 'label' ? lead : undefined;

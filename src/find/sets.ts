@@ -5,7 +5,7 @@ import type { Item, Stop } from './names/step.ts';
 import type { Page } from './text/lines.ts';
 
 /** A run that was no list by itself, and what led to it. */
-export type Pending = { run: Item[]; lead: Stop; at: number };
+export type OpenSet = { run: Item[]; lead: Stop; at: number };
 
 const longestTitle = 80; // letters
 

@@ -7,7 +7,7 @@ import type { Met } from './knowing.ts';
 export type Pasted = { name: string; text: string; use?: Use; kind?: ProductKind; photo?: string };
 
 /** A text that was read from a picture, with the photo where the user wishes to keep it. */
-export type PictureText = { text: string; photo?: string };
+export type BroughtPicture = { text: string; photo?: string };
 
 export const metPasted = ({ text, photo, ...facts }: Pasted): Met => ({
   text,
@@ -18,7 +18,7 @@ export const metPasted = ({ text, photo, ...facts }: Pasted): Met => ({
 const stillThere = 0.75; // of its names: a few may have been put right, another label shares fewer
 
 /** The photo of the label that stands in the text: the last one that was brought and not written over since. */
-export function photoOf(brought: readonly PictureText[], text: string): string | undefined {
+export function photoOf(brought: readonly BroughtPicture[], text: string): string | undefined {
   const written = new Set(namesIn(text));
   return brought.findLast((each) => {
     const names = namesIn(each.text);

@@ -3,7 +3,7 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it } from 'vitest';
 import { placeOf, rangeWords } from '../../src/ui/describe/share.ts';
-import { Checks, Choice } from '../../src/ui/parts/controls/choice.tsx';
+import { CheckBoxes, Choice } from '../../src/ui/parts/controls/choice.tsx';
 import { NumberField, parseNumber } from '../../src/ui/parts/controls/field.tsx';
 import { Help } from '../../src/ui/parts/help.tsx';
 import { Note } from '../../src/ui/parts/note.tsx';
@@ -79,7 +79,9 @@ describe('choices', () => {
   });
   it('any of several keeps the order of the options', () => {
     let got: string[] = [];
-    draw(<Checks legend="Any" options={options} value={['coarse']} onChange={(value) => (got = value)} />);
+    draw(
+      <CheckBoxes legend="Any" options={options} value={['coarse']} onChange={(value) => (got = value)} />,
+    );
     press(document.querySelector('[value=fine]'));
     expect(got).toEqual(['fine', 'coarse']);
   });

@@ -6,7 +6,7 @@ import { type Answer, type Aspect, answersByWeight, type Finding, type Said, wor
 import { avoidList } from './rules/avoid-list.ts';
 import { care } from './rules/care.ts';
 import { cleansing } from './rules/cleansing.ts';
-import { protein } from './rules/protein.ts';
+import { proteinRule } from './rules/protein.ts';
 import { tooLittleRead } from './rules/too-little-read.ts';
 import { weight } from './rules/weight.ts';
 import { traitsOf } from './traits.ts';
@@ -17,7 +17,7 @@ export type { FitContext } from './asked.ts';
 export const aspectRules: readonly AspectRule[] = [
   avoidList,
   tooLittleRead,
-  protein,
+  proteinRule,
   weight,
   cleansing,
   care,

@@ -67,7 +67,7 @@ export function anyOf(...lists: Words[]): string {
   return words.length > 0 ? `(?:${words.map(sourceOf).join('|')})` : '(?!)';
 }
 
-const signs: Record<string, string> = {
+const escapedAs: Record<string, string> = {
   '*': '\\p{L}*',
   '…': '.{0,40}?',
   "'": "['’]?",
@@ -75,4 +75,4 @@ const signs: Record<string, string> = {
 };
 
 const sourceOf = (word: string) =>
-  word.replace(/[*…'.+?^${}()|[\]\\/]/g, (sign) => signs[sign] ?? `\\${sign}`);
+  word.replace(/[*…'.+?^${}()|[\]\\/]/g, (sign) => escapedAs[sign] ?? `\\${sign}`);

@@ -1,5 +1,5 @@
 /** Signs beside a name that point to a legend, as letters of a class of an expression. */
-export const signs = '*†‡°◊¹²³⁴⁵';
+export const footnoteMarks = '*†‡°◊¹²³⁴⁵';
 
 /** The same as a number or a letter in brackets, as an expression. */
 export const inBrackets = '\\([\\da-d]\\)';

@@ -1,15 +1,15 @@
 import { nameForms } from '../names/name-forms.ts';
 import { blank } from './letters.ts';
-import { signs } from './marks.ts';
+import { footnoteMarks } from './marks.ts';
 import type { Remarks } from './no-names/remarks.ts';
 import type { LabelPart } from './split-label.ts';
 
 type Part = Omit<LabelPart, 'list' | 'tail'>;
 
-const marksAround = `[\\s${signs}"“”'\\u2060]`;
+const marksAround = `[\\s${footnoteMarks}"“”'\\u2060]`;
 const leadingMarks = new RegExp(`^(?:${marksAround}|\\+(?=[\\s+\\p{L}]))*`, 'u');
-const trailingMarks = new RegExp(`(?:[\\s${signs}.,;:•·_"”'’–—\\u2060-]|\\([a-d]\\))*$`, 'u');
-const isMark = new RegExp(`[${signs}]`);
+const trailingMarks = new RegExp(`(?:[\\s${footnoteMarks}.,;:•·_"”'’–—\\u2060-]|\\([a-d]\\))*$`, 'u');
+const isMark = new RegExp(`[${footnoteMarks}]`);
 const longestName = 300; // letters: a longer piece is looked up no further
 const longestPiece = 4000; // letters of a list all of whose commas were lost
 

@@ -1,6 +1,6 @@
 import { numbersOf } from './counted.ts';
 import { blank } from './letters.ts';
-import { inBrackets, signs } from './marks.ts';
+import { footnoteMarks, inBrackets } from './marks.ts';
 import type { Remarks } from './no-names/remarks.ts';
 
 /** A stretch of the label between two separators, and the separator it follows. */
@@ -78,10 +78,10 @@ export function cutPieces(letters: string, remarks: Remarks): Piece[] {
 }
 
 const legendAfter = new RegExp(
-  `^((?:[${signs}+]|${inBrackets})+)[\\s=:–-]*((?:[^${signs}+.;\\n(]|(?!${inBrackets})\\(){1,120})`,
+  `^((?:[${footnoteMarks}+]|${inBrackets})+)[\\s=:–-]*((?:[^${footnoteMarks}+.;\\n(]|(?!${inBrackets})\\(){1,120})`,
   'u',
 );
-const isMark = new RegExp(`[${signs}+]`);
+const isMark = new RegExp(`[${footnoteMarks}+]`);
 const optical = /(?<!\p{L})d, ?l-/iu; // "D,L-Panthenol"
 const step = /\[\p{L}{3,9} ?0?(\d)\](?=[\s:]*[\p{L}\d])/gu;
 

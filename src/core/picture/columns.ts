@@ -1,8 +1,7 @@
 import type { Grey } from './grey.ts';
 import type { Box } from './join-lines.ts';
-import { inkColumns } from './measure-print.ts';
+import { ink, inkColumns } from './measure-print.ts';
 
-const ink = 128; // of a levelled picture: darker is print
 const gutter = 1.2; // heights of a line: wider than any gap between words that happen to stand over each other
 const narrowest = 0.15; // of all print: what is narrower is an edge or a sign
 

@@ -1,6 +1,7 @@
 import type { Grey } from './grey.ts';
 
-const ink = 128; // of a levelled picture: darker is print
+/** Of a levelled picture, 0 to 255: darker is print. */
+export const ink = 128;
 const steepest = 10; // degrees a hand holds a bottle or a camera askew
 const widest = 700; // pixels are enough to see which way lines run
 

@@ -100,7 +100,7 @@ function ranked(solutions: MoveOption[][], day: Day, most: number): Suggestion[]
     .map((options) => ({
       options,
       untold: findingsOf(withOptions(day, options)).filter(({ answer }) => answer === 'cannot-tell'),
-      cost: options.reduce((sum, option) => sum + costOf(option), 0),
+      cost: options.reduce((sum, option) => sum + costOfMove(option), 0),
     }))
     .toSorted((a, b) => a.untold.length - b.untold.length || a.cost - b.cost)
     .slice(0, most)
@@ -118,7 +118,7 @@ function ranked(solutions: MoveOption[][], day: Day, most: number): Suggestion[]
     }));
 }
 
-function costOf({ move, from }: MoveOption): number {
+function costOfMove({ move, from }: MoveOption): number {
   const wished = 'with' in move && 'wish' in move.with ? 20 : 0;
   const considered = 'with' in move && 'product' in move.with && !move.with.owned ? 0.5 : 0;
   return wished + considered + { swap: 0, space: 0, add: 1, omit: from?.optional ? 0 : 2 }[move.do];

@@ -79,7 +79,7 @@ export function readLabel(text: string, lookup: Lookup, options: ReadOptions = {
   const label = splitLabel(text, lookup.remarks);
   if (label.parts.length === 0) return refusal('no-list');
 
-  const spoken = withoutRemarks(findParts(text, label.parts, lookup, options.readAs ?? {}), lookup);
+  const spoken = whatCounts(findParts(text, label.parts, lookup, options.readAs ?? {}), lookup);
   if (spoken.length === 0) return refusal('no-list');
   label.parts = spoken.map(({ part }) => part);
   const mentions = spoken.map(({ part, found }) => mentionOf(part, found, lookup));
@@ -135,7 +135,7 @@ function refusal(refused: NonNullable<Reading['refused']>): Reading {
  * Names listed in brackets count where they say more than the name before them: "Aqua (Water, Eau)" is one,
  * and so is a protein with what it was made from, "Hydrolyzed Vegetable Protein (Wheat, Corn, Soy)".
  */
-function withoutRemarks(all: Spoken[], lookup: Lookup): Spoken[] {
+function whatCounts(all: Spoken[], lookup: Lookup): Spoken[] {
   const nameOf = ({ found }: Spoken) => (found.how === 'none' ? undefined : found.name);
   const outer = new Map(all.filter(({ part }) => part.within === undefined).map((s) => [s.part.from, s]));
   const headOf = (spoken: Spoken) => outer.get(spoken.part.within!) ?? spoken;

@@ -1,6 +1,6 @@
 import type { Finder } from '../finder.ts';
 import { isSoft } from '../names/cut.ts';
-import { wordsOf } from '../names/headings.ts';
+import { plainWordsOf } from '../names/headings.ts';
 import type { Item, Stop } from '../names/step.ts';
 import type { Page } from '../text/lines.ts';
 import { blockAt } from '../text/page-text.ts';
@@ -86,5 +86,5 @@ function withoutStrangers({ stream, text }: Page, run: Item[], lead: Stop | unde
 function lineBefore({ text, lines }: Page, line: number, finder: Finder): string {
   const before = lines[line - 1];
   const words = before && before.to - before.from < 80 ? text.slice(before.from, before.to).trim() : '';
-  return /[.!?,;]/.test(words) ? '' : wordsOf(words, finder);
+  return /[.!?,;]/.test(words) ? '' : plainWordsOf(words, finder);
 }

@@ -4,7 +4,7 @@ import type { Page } from '../text/lines.ts';
 import type { After, Cut } from './cut.ts';
 import { isKnownKind, isNameKind, type NameKind } from './kinds.ts';
 import { beforeLabel, proseAt } from './name-ends.ts';
-import type { Item, Step, Stop } from './step.ts';
+import type { CutStep, Item, Stop } from './step.ts';
 
 export const longestName = 140; // letters
 const mostWords = 11; // words of an unknown name
@@ -20,7 +20,7 @@ export function stepsOfCut(
   line: number,
   finder: Finder,
   denies: boolean,
-): Step[] {
+): CutStep[] {
   const { words, kindOf } = finder;
   const name = low.slice(cut.from, Math.min(cut.to, cut.from + 4 * longestName));
   const raw = text.slice(cut.from, cut.from + name.length);

@@ -41,7 +41,7 @@ export function headingStops(page: Page, { from, to }: Line, finder: Finder): Pl
     const word = whole.slice(index, index + length);
     const said = clause + word + tail.mark.replace(/\([^)]*\)/, '');
     const end = index + length + tail.mark.length;
-    const words = wordsOf(text.slice(from + index - clause.length, from + end), finder);
+    const words = plainWordsOf(text.slice(from + index - clause.length, from + end), finder);
     found.push({
       ...kindOf(said, clause, words, finder),
       words,
@@ -91,14 +91,15 @@ function tailOf(
   finder: Finder,
 ): { mark: string; alone: boolean } | undefined {
   const { before, rest, weak } = around;
-  const bare = whole.length < shortLine && !/\p{L}/u.test(wordsOf(whole, finder));
+  const bare = whole.length < shortLine && !/\p{L}/u.test(plainWordsOf(whole, finder));
   const short =
     bare || (whole.length < shortLine && !/[.,;]/.test(before) && !/[,;、・•·|]|[:：]\s*\S/.test(rest));
   const alone = short && (weak ? bare : !/(?:\s\S+){3}/.test(rest) || finder.words.denial.test(whole));
   if (alone) return { mark: rest, alone };
   // "Ingredients: …"
   const colon = /^[\s)\]?？]*(?:[:：=>.]|[-–—]\s)[\s:：.*•–-]*/.exec(rest);
-  if (colon && !(weak && /\p{L}/u.test(wordsOf(clauseOf(before), finder)))) return { mark: colon[0], alone };
+  if (colon && !(weak && /\p{L}/u.test(plainWordsOf(clauseOf(before), finder))))
+    return { mark: colon[0], alone };
   // "<b>Made with</b> Shea Butter, …", "What's in it Aqua, …": the line begins so, and names follow
   const gap = weak && /^[^\p{L}\p{N}]*$/u.test(before) ? /^[\s\v]+/.exec(rest)?.[0] : undefined;
   if (gap && namesFollow(page, around.at + gap.length, around.end, finder, !gap.includes('\v')))
@@ -145,7 +146,7 @@ const saysOnlyWhatIsLeftOut = (whole: string, { words }: Finder): boolean => {
 };
 
 /** What a heading says beyond being one. */
-export function wordsOf(words: string, finder: Finder): string {
+export function plainWordsOf(words: string, finder: Finder): string {
   const low = fold(words);
   let kept = '';
   let at = 0;

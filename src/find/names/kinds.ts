@@ -12,7 +12,7 @@ import { wordTest } from './words.ts';
 export type NameKind = 'own' | 'plant' | 'shared' | 'water' | 'built' | 'foreign' | 'other';
 
 const mostRemembered = 5000; // names whose kind is kept
-const longestName = 160; // letters: anything longer is no name
+const longestKnown = 160; // letters: anything longer is no name
 const fewestLatin = 3; // words of an INCI name of a plant: genus, species, what is taken of it
 const mostPlainWords = 5; // words of a plain-English name: more is talk about it
 
@@ -47,7 +47,7 @@ export function createKinds(
       .replace(/^[\s#*†‡°•]*(?:[a-z]{0,3}\d{4,}[\w/]*\s+[-–:]?\s*(?=\p{L}{3}))?/u, '')
       .replace(/\(?[<>~≤≥]?\s?\d[\d.,]*\s?(?:%|ppm|ppb)\)?/gu, ' ')
       .trim();
-    if (name.length > longestName || !/\p{L}/u.test(name)) return 'other';
+    if (name.length > longestKnown || !/\p{L}/u.test(name)) return 'other';
     const key = keyOf(name);
     if (foreignWhole.has(key) || measured.test(name)) return 'foreign';
     const found = lookup.find(name);

@@ -1,7 +1,7 @@
 import type { After } from './cut.ts';
 import type { NameKind } from './kinds.ts';
 
-export type Step = Item | Stop;
+export type CutStep = Item | Stop;
 export type Item = { from: number; to: number; line: number; name: string; kind: NameKind; after: After };
 /** Something that is no name: what follows is a list, a choice of names, what is left out, or no list. */
 export type Stop = {

@@ -4,7 +4,7 @@ import { type Cut, cutsOf } from './cut.ts';
 import { longestName, stepsOfCut } from './cut-steps.ts';
 import { headingStops, type Placed } from './headings.ts';
 import { isKnownKind } from './kinds.ts';
-import type { Step, Stop } from './step.ts';
+import type { CutStep, Stop } from './step.ts';
 
 const mostSteps = 4000; // of one place: longer lists than any label's
 const pauseEvery = 100; // names
@@ -12,7 +12,7 @@ const namesAsked = 3; // names behind a stray that are looked at
 const longestLine = 400_000; // letters of one line that are read
 
 /** One line as names and stops, in order. Pauses now and then. */
-export function* stepsOf(page: Page, line: number, finder: Finder, steps: Step[]): Generator<void, void> {
+export function* stepsOf(page: Page, line: number, finder: Finder, steps: CutStep[]): Generator<void, void> {
   const { from, to } = page.lines[line]!;
   const end = Math.min(to, from + longestLine);
   function* names(at: number, until: number) {
@@ -52,7 +52,7 @@ function namesGoOn({ low }: Page, next: Cut[], { kindOf }: Finder): boolean {
   );
 }
 
-function asNames({ low }: Page, { from, to, after }: Cut, line: number, found: Step[]): Step[] {
+function asNames({ low }: Page, { from, to, after }: Cut, line: number, found: CutStep[]): CutStep[] {
   const items = found.filter((step) => !('stop' in step));
   return items.length > 0 ? items : [{ from, to, line, name: low.slice(from, to), kind: 'other', after }];
 }

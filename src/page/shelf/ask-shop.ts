@@ -1,10 +1,10 @@
-import type { Manners, Unread } from '../../contract/shelf.ts';
+import type { Manners, UnreadReason } from '../../contract/shelf.ts';
 
 /**
  * The only code of the extension that asks a shop for anything. It runs after a press, on the shop's own page, and
  * asks that shop for pages it links to: GET, no cookies, no referrer, never on to another site.
  */
-export type ShopAnswer = { page: string; address: string } | { why: Unread; again?: number };
+export type ShopAnswer = { page: string; address: string } | { why: UnreadReason; again?: number };
 
 /** What asking needs from outside; tests hand in their own. */
 export type Network = {
@@ -29,7 +29,7 @@ export async function askShop(
 ): Promise<ShopAnswer> {
   if (!network.online()) return { why: 'offline' };
   const late = AbortSignal.timeout(secondsAtMost * 1000);
-  const ended = (): Unread | undefined =>
+  const ended = (): UnreadReason | undefined =>
     signal.aborted ? 'cancelled' : late.aborted ? 'too-slow' : undefined;
   try {
     const response = await network.fetch(address, {
@@ -49,14 +49,14 @@ export async function askShop(
       void response.body?.cancel().catch(() => undefined);
       return { why: 'no-page' };
     }
-    const page = await lettersOf(response, bytesAtMost);
+    const page = await bodyOf(response, bytesAtMost);
     return page === undefined ? { why: 'too-large' } : { page, address: response.url || address };
   } catch {
     return { why: ended() ?? (network.online() ? 'elsewhere' : 'offline') };
   }
 }
 
-function refusalOf(status: number): Unread | undefined {
+function refusalOf(status: number): UnreadReason | undefined {
   if (status >= 200 && status < 300) return undefined;
   if (status === 429 || status === 503) return 'shop-busy';
   if (status === 404 || status === 410) return 'not-found';
@@ -75,7 +75,7 @@ function pauseOf({ headers }: Response, now: number): number {
 }
 
 /** The body as text, or undefined once it is larger than it may be: the rest is not taken. */
-async function lettersOf(response: Response, most: number): Promise<string | undefined> {
+async function bodyOf(response: Response, most: number): Promise<string | undefined> {
   if (Number(response.headers.get('content-length') ?? 0) > most) {
     void response.body?.cancel().catch(() => undefined);
     return undefined;

@@ -263,7 +263,7 @@ export function createOverlay(host: Host, signal: AbortSignal) {
     /** Addresses of cards in view, in page order. */
     inView: () =>
       [...placed.values()]
-        .filter(({ card: { element } }) => near.has(element) && isInView(element))
+        .filter(({ card: { element } }) => near.has(element) && showsInView(element))
         .map(({ card }) => card.address),
     /** Says on the open card what came of an act; one that was left meanwhile hears nothing, nor the card that is about to open. */
     say(said: Drawing[]) {
@@ -290,7 +290,7 @@ const outOfOrder = (of: Element) => {
   for (const each of buttonsOf(of)) each.tabIndex = -1;
 };
 
-const isInView = (element: Element) => {
+const showsInView = (element: Element) => {
   const { top, bottom, left, right } = element.getBoundingClientRect();
   return bottom > 0 && top < innerHeight && right > 0 && left < innerWidth;
 };

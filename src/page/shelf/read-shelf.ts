@@ -1,4 +1,4 @@
-import type { EndedWhy, Manners, Unread } from '../../contract/shelf.ts';
+import type { EndedWhy, Manners, UnreadReason } from '../../contract/shelf.ts';
 import { askShop, type Network, type ShopAnswer } from './ask-shop.ts';
 import { askRobots, type Robots } from './robots.ts';
 
@@ -7,7 +7,7 @@ export type ShelfNetwork = Network & {
   /** Settles after so many milliseconds, or at once when the signal ends. */
   wait(ms: number, signal: AbortSignal): Promise<void>;
   /** Reads a page that came; answers why not when it holds no list of this product. */
-  take(address: string, came: { page: string; address: string }): Promise<Unread | undefined>;
+  take(address: string, came: { page: string; address: string }): Promise<UnreadReason | undefined>;
 };
 
 /** Why a press ended before its last page: the user, the network, our own background, or the shop until a moment (ms since 1970). */
@@ -17,7 +17,7 @@ export type Progress = {
   /** Addresses by how they stand. */
   reading: string[];
   read: string[];
-  failed: Map<string, Unread>;
+  failed: Map<string, UnreadReason>;
   /** Of the press that runs, or ran last: products that had their answer, of how many. */
   done: number;
   of: number;
@@ -27,7 +27,7 @@ export type Progress = {
 };
 
 /** What may be asked again by a later press; everything else had its answer. */
-const mayAskAgain: ReadonlySet<Unread> = new Set(['offline', 'too-slow', 'cancelled', 'shop-busy']);
+const mayAskAgain: ReadonlySet<UnreadReason> = new Set(['offline', 'too-slow', 'cancelled', 'shop-busy']);
 
 /** So many pages in a row that could not be reached: it is not the pages. */
 const lostAfter = 3;
@@ -43,7 +43,7 @@ export function createShelfReading(
   tell: (progress: Progress) => void,
 ) {
   const read: string[] = [];
-  const failed = new Map<string, Unread>();
+  const failed = new Map<string, UnreadReason>();
   const reading = new Set<string>();
   let waiting: string[] = [];
   let of = 0;
@@ -150,7 +150,7 @@ export function createShelfReading(
     say(ended);
   }
 
-  async function outcomeOf(address: string, came: ShopAnswer): Promise<Unread | undefined> {
+  async function outcomeOf(address: string, came: ShopAnswer): Promise<UnreadReason | undefined> {
     return 'page' in came ? network.take(address, came) : came.why;
   }
 

@@ -6,7 +6,7 @@ import type {
   ShelfFacts,
   ShelfMark,
   ShelfPage,
-  Unread,
+  UnreadReason,
 } from '../../contract/shelf.ts';
 import { draw, fill } from '../paint/draw.ts';
 import type { Host } from '../paint/host/host.ts';
@@ -34,7 +34,7 @@ export type ShelfWorld = {
   /** Draws marks of these products, and the bar; throws when nobody answers. */
   draw(cards: CardState[], bar: BarState): Promise<ShelfDrawn>;
   /** Reads a page that came after a press; answers why not when it holds no list of the product. */
-  take(page: ShelfPage): Promise<{ why?: Unread }>;
+  take(page: ShelfPage): Promise<{ why?: UnreadReason }>;
   /** An act of the background on one product, by the name its button carries; its id makes a repeated one harmless. */
   act(address: string, act: string, id: string): Promise<ShelfActed>;
   /** Whether the user was told what a press does; told once, on all pages. */

@@ -71,16 +71,16 @@ const nothing = (thing: ImportTally['thing']): ImportTally => ({
 });
 
 type Item = ThingOf[Thing];
-const idOf = (item: Item) => ('origin' in item ? item.origin : item.id);
+const itemId = (item: Item) => ('origin' in item ? item.origin : item.id);
 const nameOf = (item: Item) => ('origin' in item ? item.origin : 'name' in item ? item.name : item.date);
 
 function of(thing: Thing, wanted: readonly Item[], there: readonly Item[], how: ImportHow) {
   const tally = nothing(thing);
   const made: Change[] = [];
-  const before = new Map(there.map((item) => [idOf(item), item]));
+  const before = new Map(there.map((item) => [itemId(item), item]));
   for (const item of wanted) {
-    const was = before.get(idOf(item));
-    before.delete(idOf(item));
+    const was = before.get(itemId(item));
+    before.delete(itemId(item));
     if (was && same(was, item)) {
       tally.same++;
       continue;

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 
 /** A drawing that keeps letters one can read: where the panel is narrower than that it scrolls, by the keyboard too. */
-export function Drawing({ label, children }: { label: string; children: ComponentChildren }) {
+export function WideDrawing({ label, children }: { label: string; children: ComponentChildren }) {
   const box = useRef<HTMLElement>(null);
   const [scrolls, setScrolls] = useState(false);
   useEffect(() => {

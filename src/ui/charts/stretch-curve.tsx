@@ -7,9 +7,9 @@ const left = 22;
 const base = 108;
 const top = 14;
 const right = 300;
-const most = 80; // percent at the right end
+const mostPercent = 80; // percent at the right end
 
-const xOf = (percent: number) => left + ((right - left) * Math.min(most, percent)) / most;
+const xOf = (percent: number) => left + ((right - left) * Math.min(mostPercent, percent)) / mostPercent;
 
 /**
  * The curve of wet hair from rest to break, with this strand on it. Edges of the regions are the published

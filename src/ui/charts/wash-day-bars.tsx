@@ -3,7 +3,7 @@ import { glyphs } from '../glyphs/shapes.ts';
 import type { Translate } from '../words/index.ts';
 import { pressed } from './room-for-words.ts';
 import { GlyphIn } from './wash-day-legend.tsx';
-import { filledBoxes, most, partsOfSide, type Side, sides } from './wash-day-scale.ts';
+import { filledBoxes, mostSteps, partsOfSide, type Side, sides } from './wash-day-scale.ts';
 
 export const barTall = 13;
 /** Bars, and the words under them. */
@@ -24,7 +24,7 @@ export function Bars(props: {
 }) {
   const { t, brings, x, y, half, takes } = props;
   const gap = 6;
-  const box = (half - gap) / most;
+  const box = (half - gap) / mostSteps;
   return (
     <g class="bars" transform={`translate(${x} ${y})`}>
       <path d={`M0 -4V${barsTall}`} class="spine" />

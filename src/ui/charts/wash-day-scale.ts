@@ -10,7 +10,7 @@ export type Side = (typeof sides)[number];
 
 /** Boxes from the middle outward that a step fills: none, one, two, three. */
 export const filledBoxes = (step: BringStep): number => steps.indexOf(step);
-export const most = steps.length - 1;
+export const mostSteps = steps.length - 1;
 
 export const glyphsOfSide = {
   protein: { free: 'free', small: 'small', large: 'large', unknown: 'bearing' },

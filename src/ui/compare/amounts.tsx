@@ -10,7 +10,7 @@ import type { World } from '../world.ts';
 import { moistOf, moistureRows, proteinRows, proteinsOf } from './align.ts';
 import { BroughtCell } from './brought-cell.tsx';
 import { SharesCell } from './shares-cell.tsx';
-import { Row } from './table.tsx';
+import { ComparedRow } from './table.tsx';
 
 const glyph: Record<string, GlyphName> = {
   large: 'large',
@@ -74,10 +74,10 @@ export function AmountRows({
   return (
     <>
       {some.length === 0 && which === 'same' ? (
-        <Row head={t('compare.protein')} cells={readings.map(() => t('compare.none'))} />
+        <ComparedRow head={t('compare.protein')} cells={readings.map(() => t('compare.none'))} />
       ) : (
         proteins.map((size) => (
-          <Row
+          <ComparedRow
             key={size}
             head={<Head name={size}>{t(`compare.protein.${size}`)}</Head>}
             cells={readings.map((_, column) =>
@@ -94,7 +94,7 @@ export function AmountRows({
       {moistureRows
         .filter((role) => wanted(({ moisture }) => moisture.byRole[role]))
         .map((role: MoistureRole) => (
-          <Row
+          <ComparedRow
             key={role}
             head={
               <Head name={role}>

@@ -33,7 +33,7 @@ export function Decision(props: {
   return (
     <div class="verdict decision">
       {head && answer && answers.length === columns.length && (
-        <AnswerHead answer={answer} title={titleOf(t, answer, head.name, first, names.length)} />
+        <AnswerHead answer={answer} title={decisionTitle(t, answer, head.name, first, names.length)} />
       )}
       {lines.map((line) => (
         <p key={line}>{line}</p>
@@ -42,7 +42,13 @@ export function Decision(props: {
   );
 }
 
-function titleOf(t: Translate, answer: Answer, who: string, first: readonly string[], all: number): string {
+function decisionTitle(
+  t: Translate,
+  answer: Answer,
+  who: string,
+  first: readonly string[],
+  all: number,
+): string {
   const mine = isUnnamed(who, t);
   if (first.length === all)
     return mine

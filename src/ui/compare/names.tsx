@@ -5,7 +5,7 @@ import { Glyphs, hueOf } from '../page/mention-row.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
 import { type Aligned, align, split } from './align.ts';
-import { Row, Rows } from './table.tsx';
+import { ComparedRow, Rows } from './table.tsx';
 
 type Sides = { world: World; names: readonly string[]; readings: readonly (Reading | undefined)[] };
 
@@ -37,7 +37,7 @@ function Shared({ world, names, readings, rows }: Sides & { rows: readonly Align
         const first = row.at.findIndex((place) => place !== undefined);
         const mention = readings[first]?.mentions[row.at[first] ?? 0];
         return (
-          <Row
+          <ComparedRow
             key={row.name}
             head={
               <>

@@ -24,7 +24,7 @@ export function Rows({ columns, children }: { columns: readonly string[]; childr
   );
 }
 
-export function Row(props: { head: ComponentChildren; cells: ComponentChildren[] }) {
+export function ComparedRow(props: { head: ComponentChildren; cells: ComponentChildren[] }) {
   return (
     <tbody>
       <tr>

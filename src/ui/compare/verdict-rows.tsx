@@ -7,7 +7,7 @@ import { Pending } from '../parts/waiting/pending.tsx';
 import { priceWords } from '../products/price.ts';
 import type { World } from '../world.ts';
 import type { ComparedColumn } from './column.ts';
-import { Row } from './table.tsx';
+import { ComparedRow } from './table.tsx';
 
 /** How each sits with the head in use, and what adding it would do to the routine in use. */
 export function VerdictRows(props: {
@@ -50,7 +50,7 @@ export function VerdictRows(props: {
   };
   return (
     <>
-      <Row
+      <ComparedRow
         head={t('compare.for-head', { name: head.name })}
         cells={columns.map(({ reading, notForHair }, at) => {
           const [forHead] = checks[at]!;
@@ -68,7 +68,7 @@ export function VerdictRows(props: {
         })}
       />
       {routine && (
-        <Row head={t('compare.in-routine', { name: routine.name })} cells={columns.map(inRoutine)} />
+        <ComparedRow head={t('compare.in-routine', { name: routine.name })} cells={columns.map(inRoutine)} />
       )}
     </>
   );
@@ -79,7 +79,7 @@ export function PriceRow({ world, columns }: { world: World; columns: readonly C
   const { t } = world;
   if (!columns.some(({ product }) => product.price !== undefined)) return null;
   return (
-    <Row
+    <ComparedRow
       head={t('compare.price')}
       cells={columns.map(({ product }) => {
         const id = 'product' in product.pin ? product.pin.product : undefined;

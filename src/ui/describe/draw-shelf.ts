@@ -1,6 +1,6 @@
 import type { Acted } from '../../contract/messages.ts';
 import type { Drawing, DrawnElement } from '../../contract/paint-order.ts';
-import type { BarState, CardState, ShelfMark, Unread } from '../../contract/shelf.ts';
+import type { BarState, CardState, ShelfMark, UnreadReason } from '../../contract/shelf.ts';
 import type { BringStep as Amount } from '../../core/amounts/brings.ts';
 import { worstOf } from '../../core/judge/finding.ts';
 import type { PriceLimit } from '../../store/remembered.ts';
@@ -217,7 +217,7 @@ export function drawShelfBar(
     ];
   // A step that nothing here fits is not offered: a wash day has many.
   const offered = filters.filter((id) => !stepOfFilter(id) || bar.passing[id] || bar.filters.includes(id));
-  const failed = Object.entries(bar.failed) as [Unread, number][];
+  const failed = Object.entries(bar.failed) as [UnreadReason, number][];
   const sum = failed.reduce((all, [, count]) => all + count, 0);
   const time =
     again === undefined ? '' : new Intl.DateTimeFormat(t.lang, { timeStyle: 'short' }).format(again);

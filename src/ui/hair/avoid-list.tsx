@@ -5,7 +5,7 @@ import { keepHead } from '../../use/acts/matters/heads.ts';
 import { carryOut } from '../carry-out.ts';
 import { Card } from '../parts/card.tsx';
 import { Button } from '../parts/controls/button.tsx';
-import { Check } from '../parts/controls/choice.tsx';
+import { CheckBox } from '../parts/controls/choice.tsx';
 import { TextField } from '../parts/controls/field.tsx';
 import { Select } from '../parts/controls/select.tsx';
 import { Note } from '../parts/note.tsx';
@@ -126,7 +126,7 @@ export function AvoidList({ world, head }: { world: World; head: Head }) {
           }}
           options={[...allergens, ...roles].map((value) => ({ value, label: t(`hair.family.${value}`) }))}
         />
-        <Check label={t('hair.avoid.reacted')} checked={reacted} onChange={setReacted} />
+        <CheckBox label={t('hair.avoid.reacted')} checked={reacted} onChange={setReacted} />
         <div class="actions">
           <Button submit>{t('hair.avoid.add')}</Button>
         </div>

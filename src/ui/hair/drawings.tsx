@@ -2,7 +2,7 @@ import type { DamageKind, Head, Porosity, Thickness } from '../../core/hair/head
 
 // Small line drawings of our own, 48 × 32, one for each answer: what the home test looks like. They repeat the
 // words beside them and are hidden from screen readers.
-const Drawing = ({ children }: { children: preact.ComponentChildren }) => (
+const HairDrawing = ({ children }: { children: preact.ComponentChildren }) => (
   <svg class="home-test" viewBox="0 0 48 32" width="48" height="32" aria-hidden="true">
     {children}
   </svg>
@@ -12,11 +12,11 @@ const Drawing = ({ children }: { children: preact.ComponentChildren }) => (
 export function ThicknessDrawing({ of }: { of: Thickness }) {
   const width = { fine: 1, medium: 2.25, coarse: 4 }[of];
   return (
-    <Drawing>
+    <HairDrawing>
       <path d="M2 6c6-3 12-2 15 3M2 26c6 3 12 2 15-3" class="faint" />
       <path d="M3 16C14 13 22 19 33 16" stroke-width={width} />
       <circle cx="41" cy="16" r={width + 0.5} class="full" />
-    </Drawing>
+    </HairDrawing>
   );
 }
 
@@ -24,7 +24,7 @@ export function ThicknessDrawing({ of }: { of: Thickness }) {
 export function PorosityDrawing({ of }: { of: Porosity }) {
   const lines = of === 'high' ? 'M3 23H12M15 23H21M24 23H33M36 23H45' : 'M3 23H45';
   return (
-    <Drawing>
+    <HairDrawing>
       <path d={lines} stroke-width="2" />
       <path d="M3 28H45" class="faint" />
       {of === 'low' && (
@@ -37,7 +37,7 @@ export function PorosityDrawing({ of }: { of: Porosity }) {
           class="water"
         />
       )}
-    </Drawing>
+    </HairDrawing>
   );
 }
 
@@ -53,9 +53,9 @@ const damage: Record<DamageKind, string> = {
 
 /** What was done to a strand. */
 export const DamageDrawing = ({ of }: { of: DamageKind }) => (
-  <Drawing>
+  <HairDrawing>
     <path d={damage[of]} />
-  </Drawing>
+  </HairDrawing>
 );
 
 /** A strand from root to tip, worn over part of its length. */
@@ -64,11 +64,11 @@ export function LengthDrawing({ of }: { of: NonNullable<NonNullable<Head['damage
   const nicks = [];
   for (let x = from + 2; x < 45; x += 4) nicks.push(`M${x} 16l2 -4M${x} 16l2 4`);
   return (
-    <Drawing>
+    <HairDrawing>
       <circle cx="4" cy="16" r="2" class="full" />
       <path d="M4 16H45" />
       <path d={nicks.join('')} class="worn" />
-    </Drawing>
+    </HairDrawing>
   );
 }
 
@@ -79,9 +79,9 @@ export function ShapeDrawing({ of }: { of: NonNullable<Head['shape']> }) {
     coily: 'M3 20L8 11L11 21L16 10L19 21L24 10L27 21L32 10L35 21L40 10L44 19',
   }[of];
   return (
-    <Drawing>
+    <HairDrawing>
       <path d={strand} />
-    </Drawing>
+    </HairDrawing>
   );
 }
 
@@ -93,9 +93,9 @@ export function DensityDrawing({ of }: { of: NonNullable<Head['density']> }) {
   for (let x = 4; x <= 44; x += step)
     strands.push(`M${x} ${16 - gap}L${x - 2} 2M${x} ${16 + gap}L${x - 2} 30`);
   return (
-    <Drawing>
+    <HairDrawing>
       <path d={strands.join('')} />
-    </Drawing>
+    </HairDrawing>
   );
 }
 
@@ -105,7 +105,7 @@ export function StretchDrawing({ step }: { step: 'rest' | 'stretch' | 'after' })
   const ticks = [];
   for (let x = 4; x <= 44; x += 4) ticks.push(`M${x} 22v${x % 8 === 4 ? 5 : 3}`);
   return (
-    <Drawing>
+    <HairDrawing>
       <path d={`M3 22H45${ticks.join('')}`} class="faint" />
       <path d={step === 'stretch' ? `M4 12H${end}` : `M4 12C9 9 13 15 18 12S${end - 5} 12 ${end} 12`} />
       <circle cx="4" cy="12" r="2" class="full" />
@@ -114,6 +114,6 @@ export function StretchDrawing({ step }: { step: 'rest' | 'stretch' | 'after' })
       ) : (
         <circle cx={end} cy="12" r="2" class="full" />
       )}
-    </Drawing>
+    </HairDrawing>
   );
 }

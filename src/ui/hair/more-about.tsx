@@ -10,7 +10,7 @@ import { Help } from '../parts/help.tsx';
 import { Note } from '../parts/note.tsx';
 import type { World } from '../world.ts';
 import { DensityDrawing, ShapeDrawing } from './drawings.tsx';
-import { OwnAmounts } from './own-amounts.tsx';
+import { OwnAmountsCard } from './own-amounts.tsx';
 
 /** The rest of the profile: nothing here moves the allowance. */
 export function MoreAbout({ world, head }: { world: World; head: Head }) {
@@ -65,7 +65,7 @@ export function MoreAbout({ world, head }: { world: World; head: Head }) {
         onChange={(water) => keep({ ...head, water })}
         options={waters.map((value) => ({ value, label: t(`hair.water.${value}`) }))}
       />
-      <OwnAmounts key={`${head.id}-uses`} world={world} head={head} onChange={keep} />
+      <OwnAmountsCard key={`${head.id}-uses`} world={world} head={head} onChange={keep} />
       <KeptText
         key={`${head.id}-scalp-note`}
         label={t('hair.scalp-note')}

@@ -6,7 +6,7 @@ import { amountHint } from '../routine/steps/amount-hint.ts';
 import type { World } from '../world.ts';
 
 /** How much of each kind a person uses: of the kinds in their routines, or of the two of every wash. */
-export function OwnAmounts(props: { world: World; head: Head; onChange: (head: Head) => void }) {
+export function OwnAmountsCard(props: { world: World; head: Head; onChange: (head: Head) => void }) {
   const { world, head } = props;
   const { t, remembered } = world;
   const met = new Set<ProductKind>([

@@ -10,7 +10,7 @@ import {
 } from '../../core/hair/head.ts';
 import { dotted } from '../describe/dotted.ts';
 import { Button } from '../parts/controls/button.tsx';
-import { Checks, Choice, type Option } from '../parts/controls/choice.tsx';
+import { CheckBoxes, Choice, type Option } from '../parts/controls/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Help } from '../parts/help.tsx';
 import { Note } from '../parts/note.tsx';
@@ -123,7 +123,7 @@ function DamageQuestion({ head, t, onAnswer, onDone }: Question & { onDone: () =
   const { damage } = head;
   return (
     <>
-      <Checks
+      <CheckBoxes
         legend={t('hair.damage')}
         hint={t('hair.damage.test')}
         value={damage?.kinds ?? []}

@@ -5,11 +5,11 @@ import { newestStretch } from '../../core/hair/tolerance.ts';
 import { daysBetween } from '../../core/wash-day/days.ts';
 import { keepHead } from '../../use/acts/matters/heads.ts';
 import { carryOut } from '../carry-out.ts';
-import { Drawing } from '../charts/drawing.tsx';
+import { WideDrawing } from '../charts/drawing.tsx';
 import { StretchCurve } from '../charts/stretch-curve.tsx';
 import { Card } from '../parts/card.tsx';
 import { Button } from '../parts/controls/button.tsx';
-import { Check, Choice } from '../parts/controls/choice.tsx';
+import { CheckBox, Choice } from '../parts/controls/choice.tsx';
 import { NumberField } from '../parts/controls/field.tsx';
 import { Help } from '../parts/help.tsx';
 import type { World } from '../world.ts';
@@ -56,7 +56,7 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
       )}
       {(reading || draft) && (
         <figure class="stack">
-          <Drawing label={t('hair.stretch')}>
+          <WideDrawing label={t('hair.stretch')}>
             <StretchCurve
               t={t}
               practice={practice}
@@ -65,7 +65,7 @@ export function StretchTestCard({ world, head }: { world: World; head: Head }) {
                 .filter((test) => draft || test !== newest)
                 .flatMap((test) => readStretch(test, practice).extension ?? [])}
             />
-          </Drawing>
+          </WideDrawing>
           <figcaption class="hint">{t('hair.stretch.curve.source')}</figcaption>
         </figure>
       )}
@@ -140,7 +140,7 @@ function Guide(props: { world: World; draft: Draft; onDraft: (draft: Draft) => v
           <div class="stack">
             <p>{t('hair.stretch.step.stretch')}</p>
             {length('stretched')}
-            <Check
+            <CheckBox
               label={t('hair.stretch.broke')}
               checked={draft.broke}
               onChange={(broke) => onDraft({ ...draft, broke })}

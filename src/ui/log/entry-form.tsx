@@ -6,7 +6,7 @@ import { stepsDue } from '../../use/steps-due.ts';
 import { carryOut } from '../carry-out.ts';
 import { Card } from '../parts/card.tsx';
 import { Button } from '../parts/controls/button.tsx';
-import { Checks } from '../parts/controls/choice.tsx';
+import { CheckBoxes } from '../parts/controls/choice.tsx';
 import { TextField } from '../parts/controls/field.tsx';
 import { Select } from '../parts/controls/select.tsx';
 import type { World } from '../world.ts';
@@ -82,7 +82,7 @@ export function EntryForm(props: {
             }}
           />
           {routine && routine.steps.length > 0 && (
-            <Checks
+            <CheckBoxes
               legend={t('log.steps')}
               layout="list"
               value={ticked}

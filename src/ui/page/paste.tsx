@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Use } from '../../core/names/entry.ts';
-import { type Pasted, type PictureText, photoOf } from '../../use/pasted.ts';
+import { type BroughtPicture, type Pasted, photoOf } from '../../use/pasted.ts';
 import { Button } from '../parts/controls/button.tsx';
 import { Choice } from '../parts/controls/choice.tsx';
 import { TextField } from '../parts/controls/field.tsx';
@@ -13,7 +13,7 @@ export function Paste(props: {
   onRead: (pasted: Pasted) => void;
   word?: string;
   /** Text that comes from elsewhere: it goes after what stands there. */
-  brought?: PictureText | undefined;
+  brought?: BroughtPicture | undefined;
 }) {
   const { t } = props.world;
   const [name, setName] = useState('');
@@ -21,7 +21,7 @@ export function Paste(props: {
   const [use, setUse] = useState<Use | 'unknown'>('unknown');
   const [tried, setTried] = useState(false);
   const { brought } = props;
-  const [allBrought, setAllBrought] = useState<PictureText[]>([]);
+  const [allBrought, setAllBrought] = useState<BroughtPicture[]>([]);
   useEffect(() => {
     if (!brought) return;
     setText((there) => (there.trim() ? `${there.trim()},\n${brought.text}` : brought.text));

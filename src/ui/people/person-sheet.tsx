@@ -14,12 +14,12 @@ export function PersonSheetCard({ world, head }: { world: World; head: Head }) {
   const [open, setOpen] = useState(false);
   return (
     <Disclosure summary={t('plan.person', { name: head.name })} open={open} onToggle={setOpen}>
-      {open && <Sheet world={world} head={head} />}
+      {open && <OpenSheet world={world} head={head} />}
     </Disclosure>
   );
 }
 
-function Sheet({ world, head }: { world: World; head: Head }) {
+function OpenSheet({ world, head }: { world: World; head: Head }) {
   const { t } = world;
   const paper = useRef<HTMLDivElement>(null);
   const sheet = personSheet(world, head);

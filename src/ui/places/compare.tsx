@@ -14,7 +14,7 @@ import { Choose } from '../compare/choose.tsx';
 import { columnOf } from '../compare/column.ts';
 import { Decision } from '../compare/decision.tsx';
 import { AlignedNames } from '../compare/names.tsx';
-import { Row, Rows } from '../compare/table.tsx';
+import { ComparedRow, Rows } from '../compare/table.tsx';
 import { PriceRow, VerdictRows } from '../compare/verdict-rows.tsx';
 import { dotted } from '../describe/dotted.ts';
 import { sumsOf } from '../describe/sums.ts';
@@ -94,7 +94,7 @@ export function ComparePlace({ world }: { world: World }) {
           )}
           <Decision world={world} names={names} columns={columns} checks={checks} />
           <Rows columns={names}>
-            <Row
+            <ComparedRow
               head={<span class="sr">{t('compare.about')}</span>}
               cells={columns.map(({ product, reading }) => (
                 <>

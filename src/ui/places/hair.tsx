@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks';
 import type { Head } from '../../core/hair/head.ts';
 import { allowanceOf } from '../../core/hair/tolerance.ts';
-import { Drawing } from '../charts/drawing.tsx';
+import { WideDrawing } from '../charts/drawing.tsx';
 import { Matrix } from '../charts/matrix.tsx';
 import { pictureFile } from '../charts/picture-file.ts';
 import '../hair/hair.css';
@@ -101,9 +101,9 @@ function MatrixCard(props: { world: World; head: Head; allowance: ReturnType<typ
       }
     >
       <figure class="stack" ref={figure}>
-        <Drawing label={t('hair.matrix')}>
+        <WideDrawing label={t('hair.matrix')}>
           <Matrix t={t} base={world.practice.allowance.base} head={head} allowance={allowance} />
-        </Drawing>
+        </WideDrawing>
         <figcaption class="hint">
           {t('hair.matrix.caption')} {t('hair.matrix.steps')}
         </figcaption>

@@ -3,7 +3,7 @@ import type { FoundText, ListRef } from '../../contract/messages.ts';
 import { usualUse } from '../../core/product/product.ts';
 import { hostOf } from '../../use/acts/matters/sites.ts';
 import { metOnPage } from '../../use/judge/met-product.ts';
-import { metPasted, type Pasted, type PictureText } from '../../use/pasted.ts';
+import { type BroughtPicture, metPasted, type Pasted } from '../../use/pasted.ts';
 import { ListReading } from '../page/list-reading.tsx';
 import { Paste } from '../page/paste.tsx';
 import { Pictures } from '../page/picture/pictures.tsx';
@@ -24,7 +24,7 @@ const keyOf = ({ frame, id }: ListRef) => `${frame} ${id}`;
 export function ThisPagePlace({ world }: { world: World }) {
   const { t, page, reach, remembered } = world;
   const [pasted, setPasted] = useState<Pasted | undefined>();
-  const [taken, setTaken] = useState<PictureText | undefined>();
+  const [taken, setTaken] = useState<BroughtPicture | undefined>();
   const inHand = usePictures(world);
   const ofPage = world.detail && 'picture' in world.detail ? world.detail.picture : undefined;
   useEffect(() => {

@@ -3,7 +3,7 @@ import { type ProductFacts, type ProductKind, productKinds } from '../../core/pr
 import { metOnPage } from '../../use/judge/met-product.ts';
 import { Card } from '../parts/card.tsx';
 import { Button } from '../parts/controls/button.tsx';
-import { Check } from '../parts/controls/choice.tsx';
+import { CheckBox } from '../parts/controls/choice.tsx';
 import { TextField } from '../parts/controls/field.tsx';
 import { Select } from '../parts/controls/select.tsx';
 import type { World } from '../world.ts';
@@ -84,7 +84,7 @@ export function AddProduct(props: { world: World; onDone: (id: string | undefine
             error={tooLong ? t('products.label.too-long') : undefined}
           />
           {!tooLong && <TypedReading world={world} text={text} as={{ kind }} onInput={setText} />}
-          <Check label={t('products.is-owned')} checked={owned} onChange={setOwned} />
+          <CheckBox label={t('products.is-owned')} checked={owned} onChange={setOwned} />
           <div class="actions">
             <Button submit look="strong">
               {t('products.save')}

@@ -17,7 +17,7 @@ import { ListActions } from '../page/list-actions.tsx';
 import { Verdict } from '../page/verdict.tsx';
 import { Card } from '../parts/card.tsx';
 import { Button } from '../parts/controls/button.tsx';
-import { Check, Choice } from '../parts/controls/choice.tsx';
+import { CheckBox, Choice } from '../parts/controls/choice.tsx';
 import { NumberField } from '../parts/controls/field.tsx';
 import { KeptText } from '../parts/controls/kept-text.tsx';
 import { Select } from '../parts/controls/select.tsx';
@@ -68,7 +68,7 @@ export function ProductDetail({ world, product, onClose }: Props) {
           </Verdict>
         )}
         {label && <ListActions world={world} met={metAgain(product)} opened />}
-        <Check
+        <CheckBox
           label={t('products.is-owned')}
           checked={product.owned}
           onChange={(owned) => keep({ ...product, owned })}

@@ -4,7 +4,7 @@ import type { Translate } from '../words/index.ts';
 
 const perSlice = 250; // products that are searched without a pause
 
-type Row = { product: Product; name: string; maker: string; kind: string; notes: string };
+type Searched = { product: Product; name: string; maker: string; kind: string; notes: string };
 
 const options = {
   keys: [
@@ -24,7 +24,7 @@ const options = {
  * looked for as they are written. Best first; an empty query gives all as they stand. Pauses after each few products.
  */
 export function createSearch(products: readonly Product[], t: Translate) {
-  const rowOf = (product: Product): Row => ({
+  const rowOf = (product: Product): Searched => ({
     product,
     name: product.name,
     maker: product.maker ?? '',
@@ -33,7 +33,7 @@ export function createSearch(products: readonly Product[], t: Translate) {
   });
   const starts = Array.from({ length: Math.ceil(products.length / perSlice) }, (_, i) => i * perSlice);
   const slices = starts.map((from) => products.slice(from, from + perSlice));
-  const made: Fuse<Row>[] = [];
+  const made: Fuse<Searched>[] = [];
 
   return function* search(query: string): Generator<void, Product[]> {
     const wanted = query.trim();

@@ -4,7 +4,7 @@ import type { Product } from '../../core/product/product.ts';
 import { PlaceIcon } from '../parts/icon.tsx';
 import type { World } from '../world.ts';
 
-const most = 500; // pictures held at hand
+const mostFetched = 500; // pictures held at hand
 const fetched = new Map<string, string>();
 
 /** Whether pictures are shown at all: the user wants them, and a product has one. */
@@ -23,7 +23,7 @@ export function Thumbnail(props: { world: World; product: Product | undefined; a
     void world.store?.().then(async (store) => {
       const found = await store.photo(key);
       if (!found) return;
-      if (fetched.size >= most) fetched.clear();
+      if (fetched.size >= mostFetched) fetched.clear();
       fetched.set(key, found);
       if (here) setData(found);
     });

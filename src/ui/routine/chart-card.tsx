@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { WashDay } from '../../core/wash-day/add-up.ts';
 import type { Routine } from '../../core/wash-day/routine.ts';
-import { Drawing } from '../charts/drawing.tsx';
+import { WideDrawing } from '../charts/drawing.tsx';
 import { pictureFile } from '../charts/picture-file.ts';
 import { WashDayChart } from '../charts/wash-day-chart.tsx';
 import { chartRows, totalWords } from '../charts/wash-day-rows.ts';
@@ -40,7 +40,7 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
   return (
     <Card title={t('routine.chart.title')} id="wash-day">
       <figure class="stack" ref={figure}>
-        <Drawing label={t('routine.chart.title')}>
+        <WideDrawing label={t('routine.chart.title')}>
           <WashDayChart
             t={t}
             routine={routine}
@@ -49,7 +49,7 @@ export function ChartCard({ world, routine, day }: { world: World; routine: Rout
             wide={wide || printing}
             takes={takesOf(world, routine)}
           />
-        </Drawing>
+        </WideDrawing>
       </figure>
       <Disclosure summary={t('routine.words')}>
         <ol class="words-beside">

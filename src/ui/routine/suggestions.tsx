@@ -11,7 +11,7 @@ import { candidatesOf } from '../../use/judge/wash-day-input.ts';
 import { carryOut } from '../carry-out.ts';
 import { Card } from '../parts/card.tsx';
 import { Button } from '../parts/controls/button.tsx';
-import { Check } from '../parts/controls/choice.tsx';
+import { CheckBox } from '../parts/controls/choice.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import { Looking } from '../parts/waiting/looking.tsx';
 import type { World } from '../world.ts';
@@ -87,7 +87,7 @@ export function SuggestionsCard(props: {
         )}
       </div>
       {others && (
-        <Check label={t('routine.suggest.considered')} checked={considered} onChange={setConsidered} />
+        <CheckBox label={t('routine.suggest.considered')} checked={considered} onChange={setConsidered} />
       )}
     </Card>
   );

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Card } from '../parts/card.tsx';
 import { Button } from '../parts/controls/button.tsx';
-import { Check } from '../parts/controls/choice.tsx';
+import { CheckBox } from '../parts/controls/choice.tsx';
 import type { World } from '../world.ts';
 
 /** Forgets everything, after a second yes. Nothing can take it back, and it says so. */
@@ -24,7 +24,7 @@ export function Forget({ world }: { world: World }) {
           log: t('settings.forget.log', { n: log.length }),
         })}
       </p>
-      <Check label={t('settings.forget.sure')} checked={sure} onChange={setSure} />
+      <CheckBox label={t('settings.forget.sure')} checked={sure} onChange={setSure} />
       <div class="actions">
         <Button disabled={!sure} onClick={forget}>
           {t('settings.forget.do')}

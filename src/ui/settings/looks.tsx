@@ -1,7 +1,7 @@
 import type { Settings } from '../../store/remembered.ts';
 import { Glyph } from '../glyphs/glyph.tsx';
 import { Card } from '../parts/card.tsx';
-import { Checks, Choice } from '../parts/controls/choice.tsx';
+import { CheckBoxes, Choice } from '../parts/controls/choice.tsx';
 import { Select } from '../parts/controls/select.tsx';
 import { languages } from '../words/languages.ts';
 import type { World } from '../world.ts';
@@ -36,7 +36,7 @@ export function Looks({ world }: { world: World }) {
         />
       </Card>
       <Card title={t('settings.marks')}>
-        <Checks
+        <CheckBoxes
           legend={t('settings.underline')}
           options={(['protein', 'moisture'] as const).map((value) => ({
             value,

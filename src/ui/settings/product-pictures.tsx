@@ -1,5 +1,5 @@
 import { Card } from '../parts/card.tsx';
-import { Check } from '../parts/controls/choice.tsx';
+import { CheckBox } from '../parts/controls/choice.tsx';
 import type { World } from '../world.ts';
 
 /** Whether products that are kept get a small picture of their page. */
@@ -7,7 +7,7 @@ export function ProductPictures({ world }: { world: World }) {
   const { t } = world;
   return (
     <Card title={t('settings.pictures')}>
-      <Check
+      <CheckBox
         label={t('settings.pictures.keep')}
         hint={t('settings.pictures.how')}
         checked={world.remembered.settings.pictures !== false}

@@ -1,6 +1,6 @@
 import type { Reading, ReadOptions } from '../../core/reading/reading.ts';
 
-type Asked = { text: string } & ReadOptions;
+export type AskedReading = { text: string } & ReadOptions;
 
 const patience = 5000; // ms after which what could not be read is asked for again
 
@@ -10,7 +10,7 @@ const patience = 5000; // ms after which what could not be read is asked for aga
  * and `again` asks for it now.
  */
 export function readingCache(
-  read: (asked: Asked[]) => Promise<Reading[]>,
+  read: (asked: AskedReading[]) => Promise<Reading[]>,
   arrived: () => void,
   failed: (problem: unknown) => void,
 ) {
@@ -19,7 +19,7 @@ export function readingCache(
   /** What failed and waits: `true` where the user asks for it before its time. */
   const waiting = new Set<(pressed: boolean) => void>();
   let failing = false;
-  let next: Asked[] = [];
+  let next: AskedReading[] = [];
   const wait = () =>
     new Promise<boolean>((ended) => {
       const timer = setTimeout(() => end(false), patience);
@@ -50,7 +50,7 @@ export function readingCache(
     if (draw) arrived();
   };
   const reading = (text: string, as: ReadOptions = {}): Reading | undefined => {
-    const asked: Asked = { text, ...as };
+    const asked: AskedReading = { text, ...as };
     const key = JSON.stringify(asked);
     const reading = known.get(key);
     if (reading || pending.has(key)) return reading;

@@ -11,8 +11,7 @@ import { inTurns } from '../in-turns.ts';
 import type { Knowing } from '../knowing.ts';
 import { practiceOf, readOptionsOf } from '../practice-of.ts';
 import { isoDay } from '../today.ts';
-
-type Asked = { text: string } & ReadOptions;
+import type { AskedReading } from './reading-cache.ts';
 
 export type Dictionary = {
   entries: readonly Entry[];
@@ -43,7 +42,7 @@ export function createReadings(
       return readLabel('', lookup());
     }
   };
-  function* reading(texts: Asked[]): Generator<void, Reading[]> {
+  function* reading(texts: AskedReading[]): Generator<void, Reading[]> {
     const all: Reading[] = [];
     for (const { text, ...as } of texts) {
       all.push(read(text, as));
@@ -60,7 +59,7 @@ export function createReadings(
     },
     read,
     /** Many texts, with a pause now and then for others to have their turn. */
-    readAll: async (texts: Asked[]): Promise<Reading[]> =>
+    readAll: async (texts: AskedReading[]): Promise<Reading[]> =>
       (await inTurns(reading(texts), () => false, { most: Number.POSITIVE_INFINITY })) ?? [],
     /** Names and aliases like what is typed, each with what is known of it. */
     lookUp: (typed: string) =>

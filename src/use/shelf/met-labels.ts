@@ -1,5 +1,5 @@
 import type { FoundText } from '../../contract/messages.ts';
-import type { ShelfFacts, ShelfPage, Unread } from '../../contract/shelf.ts';
+import type { ShelfFacts, ShelfPage, UnreadReason } from '../../contract/shelf.ts';
 import type { KindReader } from '../../core/product/kind.ts';
 import { findingLists } from '../../find/lists-in.ts';
 import { factsOf } from '../../find/product/product-facts.ts';
@@ -48,7 +48,7 @@ export function createMetLabels({ cache, session, readings, facts, withKind }: B
       for (const met of labels) if (!isKnown(met)) await cache.put({ ...met, readOn });
     },
     /** A page that a shelf asked for: its label is kept, or why there is none. */
-    async take(page: ShelfPage, site: string | undefined): Promise<{ why?: Unread }> {
+    async take(page: ShelfPage, site: string | undefined): Promise<{ why?: UnreadReason }> {
       if (originOf(page.address) !== site || originOf(page.at) !== site) return { why: 'elsewhere' };
       const lists = await inTurns(findingLists(page.texts, page.clues, readings.finder), () => false);
       const found = { lists: lists ?? [], facts: factsOf(page.clues) };

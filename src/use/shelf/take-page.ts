@@ -1,5 +1,5 @@
 import type { FoundText } from '../../contract/messages.ts';
-import type { AddressFacts, ShelfFacts, ShelfPage, Unread } from '../../contract/shelf.ts';
+import type { AddressFacts, ShelfFacts, ShelfPage, UnreadReason } from '../../contract/shelf.ts';
 import type { KindReader } from '../../core/product/kind.ts';
 import type { ProductFacts } from '../../core/product/product.ts';
 import { plainName } from '../../core/product/same-product.ts';
@@ -20,7 +20,7 @@ export function takePage(
   { lists, facts }: { lists: ListIn[]; facts: ProductFacts | undefined },
   { withKind }: Pick<KindReader, 'withKind'>,
   { pages, addresses }: Pick<ShelfFacts, 'pages' | 'addresses'>,
-): TakenLabel | { why: Unread } {
+): TakenLabel | { why: UnreadReason } {
   if (lists.length === 0) return { why: whyNone(page, pages) };
   const named = [facts?.name ?? '', ...lists.map(({ product }) => product?.name ?? '')];
   if (isElsewhere(page, facts, addresses) && !named.some((name) => isAlike(name, page.name)))
@@ -61,7 +61,7 @@ export function labelsOfPage(
 function whyNone(
   { letters, asksPassword }: ShelfPage,
   { thinBelow, loginBelow }: ShelfFacts['pages'],
-): Unread {
+): UnreadReason {
   if (asksPassword && letters < loginBelow) return 'login';
   return letters < thinBelow ? 'by-script' : 'no-list';
 }

@@ -5,7 +5,7 @@ import { practice } from '../../../dictionary/practice.ts';
 import type { Head } from '../../../src/core/hair/head.ts';
 import { allowanceOf } from '../../../src/core/hair/tolerance.ts';
 import { createLookup } from '../../../src/core/names/lookup.ts';
-import { beginnings, stepsOf } from '../../../src/core/plan/build/bound.ts';
+import { beginnings, dayStepsOf } from '../../../src/core/plan/build/bound.ts';
 import { type BuildInput, buildDay, building } from '../../../src/core/plan/build/build.ts';
 import { carrierOf } from '../../../src/core/plan/build/carrier.ts';
 import { type BuildChoice, choicesFor } from '../../../src/core/plan/build/choices.ts';
@@ -213,7 +213,7 @@ describe('a built day', () => {
             bounds.push(begun.least);
             begun = settle(begun, options[draw.next().value! % options.length]);
           }
-          const steps = stepsOf(begun.taken, empty);
+          const steps = dayStepsOf(begun.taken, empty);
           const worth = begun.taken.reduce((sum, option) => sum + (option?.worth ?? 0), 0);
           expect(begun.least).toBeCloseTo(worth + costOfDay({ ...empty, steps }, practice.plan), 9);
           for (const bound of bounds) expect(bound).toBeLessThanOrEqual(begun.least + 1e-9);

@@ -12,7 +12,7 @@ import type { Answer } from '../finding.ts';
 import type { HairNumbers } from '../hair-numbers.ts';
 
 /** Is the dose of protein in this one product what this hair takes at each wash? */
-export const protein: AspectRule = {
+export const proteinRule: AspectRule = {
   id: 'protein',
   aspect: 'protein',
   ask(product, head) {

@@ -1,10 +1,10 @@
 import type { LabelWords } from '../label-words.ts';
-import { inBrackets, signs } from '../marks.ts';
+import { footnoteMarks, inBrackets } from '../marks.ts';
 import { wordSet } from './word-set.ts';
 
 /** Signs beside a name that point to a legend: one or several, or a number in brackets. */
-const mark = new RegExp(`[${signs}]|\\+(?!\\s*\\/)|${inBrackets}`, 'u');
-const lead = new RegExp(`^(?:[\\s=:•–${signs}+-]|${inBrackets}|[()])*`, 'u');
+const mark = new RegExp(`[${footnoteMarks}]|\\+(?!\\s*\\/)|${inBrackets}`, 'u');
+const lead = new RegExp(`^(?:[\\s=:•–${footnoteMarks}+-]|${inBrackets}|[()])*`, 'u');
 const measure = /^\d{1,3}(?:[.,]\d+)?%?$|^%$/;
 const longest = 200; // letters of a legend
 

@@ -16,7 +16,7 @@ export type DayBegun = {
 };
 
 /** A day's steps in their usual order. */
-export function stepsOf(taken: readonly SlotOption[], { practice }: Pick<Day, 'practice'>): DayStep[] {
+export function dayStepsOf(taken: readonly SlotOption[], { practice }: Pick<Day, 'practice'>): DayStep[] {
   const { order } = practice.washDay.kinds;
   return taken
     .flatMap((option) => option?.step ?? [])
@@ -91,7 +91,7 @@ function looking(weight: Weight, slots: readonly (readonly SlotOption[])[], empt
     cost(row: string, taken: readonly SlotOption[]): Cost {
       let cost = costs.get(row);
       if (!cost) {
-        cost = weight.cost({ ...empty, steps: stepsOf(taken, empty) });
+        cost = weight.cost({ ...empty, steps: dayStepsOf(taken, empty) });
         costs.set(row, cost);
       }
       return cost;

@@ -7,7 +7,7 @@ import type { Day } from '../../wash-day/rules/day.ts';
 import { proposable } from '../medicated.ts';
 import type { Candidate } from '../suggest.ts';
 import type { Wish } from '../wish.ts';
-import { beginnings, type DayBegun, stepsOf } from './bound.ts';
+import { beginnings, type DayBegun, dayStepsOf } from './bound.ts';
 import { type Best, type Carrier, carrierOf, carriersOver, costLimits } from './carrier.ts';
 import { type BuildChoice, choicesFor, type LeftOut } from './choices.ts';
 import { costOfDay } from './cost.ts';
@@ -89,7 +89,7 @@ export function* building(input: BuildInput): Generator<Building, Built> {
       least < limit(best, plan) && carriers(taken).some((carrier) => least < costWith(carrier));
     for (const { way, share } of branches(root, next, follow)) {
       if (way.taken.length === slots.length) {
-        const day = { ...empty, steps: stepsOf(way.taken, empty) };
+        const day = { ...empty, steps: dayStepsOf(way.taken, empty) };
         const carrier = carrierOf(day);
         if (way.least < costWith(carrier)) best.set(carrier, { day, cost: way.least });
       }

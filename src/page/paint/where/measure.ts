@@ -5,7 +5,7 @@ import { boxesOf } from './letter-boxes.ts';
 /** One name as it stands on screen now: its last line (client pixels), if any, and the room at its end. */
 export type Measured = { last?: DOMRect; spot?: NameSpot };
 
-const letters = /[^\s,;.،、，]/;
+const aLetter = /[^\s,;.،、，]/;
 /** Letters that run to the left, whatever the paragraph's direction: Hebrew, Arabic and their kin. */
 const runsBack = /[\u0590-\u08ff\ufb1d-\ufefc]/;
 
@@ -49,7 +49,7 @@ function roomAfter(node: Text, from: number, last: DOMRect, forward: 1 | -1, mos
   walker.currentNode = node;
   for (let text: Text | null = node; text; text = walker.nextNode() as Text | null) {
     const start = text === node ? from : 0;
-    const offset = start + text.data.slice(start).search(letters);
+    const offset = start + text.data.slice(start).search(aLetter);
     if (offset < start) continue;
     const letter = { startContainer: text, startOffset: offset, endContainer: text, endOffset: offset + 1 };
     const [next] = boxesOf(letter);

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { type NameToCheck, namesToCheck, problemOf, putRight } from '../../../core/picture/check-names.ts';
-import type { PictureText } from '../../../use/pasted.ts';
+import type { BroughtPicture } from '../../../use/pasted.ts';
 import { smallPhoto } from '../../log/photo.ts';
 import { Card } from '../../parts/card.tsx';
 import { Button } from '../../parts/controls/button.tsx';
-import { Check } from '../../parts/controls/choice.tsx';
+import { CheckBox } from '../../parts/controls/choice.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Pending } from '../../parts/waiting/pending.tsx';
 import type { PictureShown, World } from '../../world.ts';
@@ -17,7 +17,7 @@ export function PictureCheck(props: {
   world: World;
   name: string;
   read: PictureShown;
-  onTake: (taken: PictureText) => void;
+  onTake: (taken: BroughtPicture) => void;
   onDrop: () => void;
 }) {
   const { world, read } = props;
@@ -82,7 +82,7 @@ export function PictureCheck(props: {
         </ol>
       </div>
       {world.remembered.settings.pictures !== false && (
-        <Check
+        <CheckBox
           label={t('panel.picture.keep')}
           hint={t('panel.picture.keep.hint')}
           checked={keep}

@@ -1,5 +1,5 @@
 import { useEffect, useId } from 'preact/hooks';
-import type { PictureText } from '../../../use/pasted.ts';
+import type { BroughtPicture } from '../../../use/pasted.ts';
 import { Button } from '../../parts/controls/button.tsx';
 import { Note } from '../../parts/note.tsx';
 import type { World } from '../../world.ts';
@@ -10,7 +10,7 @@ import type { PicturesInHand } from './use-pictures.ts';
 export function Pictures(props: {
   world: World;
   inHand: PicturesInHand;
-  onTake: (taken: PictureText) => void;
+  onTake: (taken: BroughtPicture) => void;
 }) {
   const { world, inHand } = props;
   const { t } = world;

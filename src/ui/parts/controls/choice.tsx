@@ -65,7 +65,7 @@ export function Choice<T extends string>(
 }
 
 /** Any of several: check boxes; `onChange` receives all that are on, in the order of the options. */
-export function Checks<T extends string>(
+export function CheckBoxes<T extends string>(
   props: Group & {
     options: readonly Option<T>[];
     value: readonly T[];
@@ -90,7 +90,7 @@ export function Checks<T extends string>(
 }
 
 /** One yes or no. */
-export function Check(props: {
+export function CheckBox(props: {
   label: ComponentChildren;
   checked: boolean;
   onChange: (on: boolean) => void;

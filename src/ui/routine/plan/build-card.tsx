@@ -8,7 +8,7 @@ import { candidatesOf, washDayInput } from '../../../use/judge/wash-day-input.ts
 import { carryOut } from '../../carry-out.ts';
 import { Card } from '../../parts/card.tsx';
 import { Button } from '../../parts/controls/button.tsx';
-import { Check } from '../../parts/controls/choice.tsx';
+import { CheckBox } from '../../parts/controls/choice.tsx';
 import { NumberField } from '../../parts/controls/field.tsx';
 import { Select } from '../../parts/controls/select.tsx';
 import { Disclosure } from '../../parts/disclosure.tsx';
@@ -68,8 +68,8 @@ export function BuildCard({ world, routine }: { world: World; routine: Routine }
   return (
     <Card title={t('plan.title')} over={t('plan.over')} id="build">
       <Disclosure summary={t('plan.limits')}>
-        <Check label={t('plan.considered')} checked={considered} onChange={setConsidered} />
-        {filled.length > 0 && <Check label={t('plan.keep')} checked={keep} onChange={setKeep} />}
+        <CheckBox label={t('plan.considered')} checked={considered} onChange={setConsidered} />
+        {filled.length > 0 && <CheckBox label={t('plan.keep')} checked={keep} onChange={setKeep} />}
         <Select
           label={t('plan.steps')}
           options={limits.map((value) => ({

@@ -8,7 +8,7 @@ import { knownProduct } from '../../../use/judge/met-product.ts';
 import type { Met } from '../../../use/knowing.ts';
 import { Card } from '../../parts/card.tsx';
 import { Button } from '../../parts/controls/button.tsx';
-import { Check, Choice } from '../../parts/controls/choice.tsx';
+import { CheckBox, Choice } from '../../parts/controls/choice.tsx';
 import { Select } from '../../parts/controls/select.tsx';
 import { Note } from '../../parts/note.tsx';
 import { Pending } from '../../parts/waiting/pending.tsx';
@@ -77,7 +77,7 @@ export function AddPreview(props: {
           ]}
         />
       )}
-      {usual && <Check label={t('plan.around')} checked={around} onChange={setAround} />}
+      {usual && <CheckBox label={t('plan.around')} checked={around} onChange={setAround} />}
       <div aria-live="polite" class="stack">
         {!kind && <p class="hint">{t('routine.add.kind-needed')}</p>}
         {kind && !reading && <Pending world={world} words={t('routine.reading')} />}

@@ -3,14 +3,14 @@ import { type InHandPractice, inHand } from '../../../core/amounts/in-hand.ts';
 import type { ProductKind } from '../../../core/product/product.ts';
 import type { Translate } from '../../words/index.ts';
 
-type Amounts = BringsPractice & InHandPractice;
+type AmountsPractice = BringsPractice & InHandPractice;
 
 /** What counts where no amount is told, and whose figure it is; and what the amount that counts is in the hand. */
 export function amountHint(
   t: Translate,
   kind: ProductKind,
   told: number | undefined,
-  amounts: Amounts,
+  amounts: AmountsPractice,
 ): string {
   const { grams, own, source } = amounts.exposure[kind];
   const empty =

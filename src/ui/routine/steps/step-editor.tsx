@@ -4,7 +4,7 @@ import { productById } from '../../../use/acts/matters/products.ts';
 import { filled } from '../../../use/acts/matters/routines.ts';
 import { dotted } from '../../describe/dotted.ts';
 import { Button } from '../../parts/controls/button.tsx';
-import { Check, Choice } from '../../parts/controls/choice.tsx';
+import { CheckBox, Choice } from '../../parts/controls/choice.tsx';
 import { NumberField } from '../../parts/controls/field.tsx';
 import { Select } from '../../parts/controls/select.tsx';
 import type { World } from '../../world.ts';
@@ -54,7 +54,7 @@ export function StepEditor(props: {
           onChange(grams === undefined ? rest : { ...rest, grams });
         }}
       />
-      <Check
+      <CheckBox
         label={t('routine.step.optional')}
         hint={step.kind === 'foam' ? t('routine.step.optional.foam') : undefined}
         checked={step.optional}
