@@ -1,7 +1,7 @@
 import { browser } from 'wxt/browser';
 import sources from '../../dictionary/sources.json' with { type: 'json' };
 import type { Keeper } from '../../src/store/keeper.ts';
-import { orderOf } from '../../src/ui/describe/order.ts';
+import { orderOf } from '../../src/ui/describe/drawn/order.ts';
 import type { Readings } from '../../src/use/reading/readings.ts';
 import type { MetLabels } from '../../src/use/shelf/met-labels.ts';
 import { createFrames, type Frames } from '../../src/use/tabs/read-frames.ts';

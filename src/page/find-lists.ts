@@ -6,12 +6,12 @@ import type { ProductFacts } from '../core/product/product.ts';
 import type { JudgedRun } from '../find/evidence/judged.ts';
 import { createFinder, type Finder } from '../find/finder.ts';
 import { findingLists } from '../find/lists-in.ts';
-import { type NodePiece, piecesOf } from './read/letters.ts';
-import { locate } from './read/locate.ts';
+import { type NodePiece, piecesOf } from './read/letters/letters.ts';
+import { locate } from './read/letters/locate.ts';
+import { rangeOf } from './read/letters/ranges.ts';
 import { readClues } from './read/product.ts';
-import { rangeOf } from './read/ranges.ts';
 
-export { rangeOf } from './read/ranges.ts';
+export { rangeOf } from './read/letters/ranges.ts';
 
 /** One distinct list of a page. */
 export type FoundList = {

@@ -7,7 +7,7 @@ import { entries } from '../../dictionary/index.ts';
 import { createNameSearch } from '../../src/core/names/search-names.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { ProductsPlace } from '../../src/ui/places/products.tsx';
-import { SameBottle } from '../../src/ui/products/same-bottle.tsx';
+import { SameBottle } from '../../src/ui/products/label/same-bottle.tsx';
 import { rootOf } from '../../src/ui/root.tsx';
 import type { World } from '../../src/ui/world.ts';
 import type { Met } from '../../src/use/knowing.ts';

@@ -2,9 +2,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, DrawnElement } from '../../src/contract/paint-order.ts';
-import { drawGlyph, sayOnce } from '../../src/ui/describe/draw.ts';
-import { drawCard } from '../../src/ui/describe/draw-card.ts';
-import { drawStrip } from '../../src/ui/describe/draw-strip.ts';
+import { drawGlyph, sayOnce } from '../../src/ui/describe/drawn/draw.ts';
+import { drawCard } from '../../src/ui/describe/drawn/draw-card.ts';
+import { drawStrip } from '../../src/ui/describe/drawn/draw-strip.ts';
 import type { CardWords } from '../../src/ui/describe/mark.ts';
 import type { StripWords } from '../../src/ui/describe/strip.ts';
 import { translator } from '../../src/ui/words/index.ts';

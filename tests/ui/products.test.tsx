@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { bestSource, type Product } from '../../src/core/product/product.ts';
 import type { Change } from '../../src/store/remembered.ts';
 import { ProductsPlace } from '../../src/ui/places/products.tsx';
-import { MetAgain } from '../../src/ui/products/met-again.tsx';
+import { MetAgain } from '../../src/ui/products/label/met-again.tsx';
 import { priceWords } from '../../src/ui/products/price.ts';
 import { createSearch } from '../../src/ui/products/search.ts';
 import { translator } from '../../src/ui/words/index.ts';

@@ -10,7 +10,7 @@ import { atOnce } from '../../src/core/at-once.ts';
 import { type ProductFacts, type ProductKind, usualUse } from '../../src/core/product/product.ts';
 import { readLabel } from '../../src/core/reading/reading.ts';
 import { defaultSettings, type Remembered } from '../../src/store/remembered.ts';
-import { drawShelfMark } from '../../src/ui/describe/draw-shelf.ts';
+import { drawShelfMark } from '../../src/ui/describe/drawn/draw-shelf.ts';
 import { saysOf } from '../../src/ui/describe/shelf.ts';
 import { stripOf } from '../../src/ui/describe/strip.ts';
 import { ListReading } from '../../src/ui/page/list-reading.tsx';

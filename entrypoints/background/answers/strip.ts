@@ -1,6 +1,6 @@
 import type { Acted, Messages, Told } from '../../../src/contract/messages.ts';
 import { cameOf } from '../../../src/ui/describe/came-of.ts';
-import { drawNotice } from '../../../src/ui/describe/draw-notice.ts';
+import { drawNotice } from '../../../src/ui/describe/drawn/draw-notice.ts';
 import { actOnStrip, metAtStrip, placeFor, type StripAt } from '../../../src/use/acts/strip-act.ts';
 import type { Parts } from '../parts.ts';
 import { withPicture } from '../picture/with-picture.ts';

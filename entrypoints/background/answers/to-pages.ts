@@ -1,6 +1,6 @@
 import { browser } from 'wxt/browser';
 import type { Answers } from '../../../src/contract/messages.ts';
-import { lineRules } from '../../../src/ui/describe/line-rules.ts';
+import { lineRules } from '../../../src/ui/describe/drawn/line-rules.ts';
 import { taughtOf } from '../../../src/use/acts/matters/sites.ts';
 import type { Parts } from '../parts.ts';
 import { at } from './at.ts';

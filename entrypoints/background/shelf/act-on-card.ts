@@ -2,7 +2,7 @@ import { browser } from 'wxt/browser';
 import type { Messages } from '../../../src/contract/messages.ts';
 import type { ShelfActed } from '../../../src/contract/shelf.ts';
 import type { Keeper } from '../../../src/store/keeper.ts';
-import { drawAct } from '../../../src/ui/describe/draw-shelf.ts';
+import { drawAct } from '../../../src/ui/describe/drawn/draw-shelf.ts';
 import type { Acting } from '../../../src/use/acts/acting.ts';
 import type { Act } from '../../../src/use/acts/acts.ts';
 import { originOf } from '../../../src/use/acts/matters/sites.ts';

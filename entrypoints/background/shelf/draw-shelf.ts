@@ -1,7 +1,7 @@
 import type { Messages } from '../../../src/contract/messages.ts';
 import type { ShelfDrawn } from '../../../src/contract/shelf.ts';
 import type { Keeper } from '../../../src/store/keeper.ts';
-import { drawShelfBar, drawShelfMark, drawUnread } from '../../../src/ui/describe/draw-shelf.ts';
+import { drawShelfBar, drawShelfMark, drawUnread } from '../../../src/ui/describe/drawn/draw-shelf.ts';
 import { saysOf } from '../../../src/ui/describe/shelf.ts';
 import { originOf } from '../../../src/use/acts/matters/sites.ts';
 import { filtersFor } from '../../../src/use/shelf/filters.ts';

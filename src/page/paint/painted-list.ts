@@ -1,5 +1,5 @@
 import type { Mark, PaintOrder } from '../../contract/paint-order.ts';
-import type { Letters } from '../read/letters.ts';
+import type { Letters } from '../read/letters/letters.ts';
 import { draw, put } from './draw.ts';
 import { underline } from './highlights.ts';
 import type { Host } from './host/host.ts';

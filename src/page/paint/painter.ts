@@ -1,5 +1,5 @@
 import type { PaintOrder, StripAction } from '../../contract/paint-order.ts';
-import type { Letters } from '../read/letters.ts';
+import type { Letters } from '../read/letters/letters.ts';
 import { openCards } from './cards.ts';
 import { native, parentOf, tagOf } from './dom.ts';
 import { draw } from './draw.ts';

@@ -3,9 +3,9 @@ import type { PaintOrder } from '../../contract/paint-order.ts';
 import type { Painter } from '../paint/painter.ts';
 import { gate } from './gate.ts';
 import { inSlices, type Work } from './in-slices.ts';
-import { lettersOf, type NodePiece, piecesOf } from './letters.ts';
-import { type Located, locating } from './locate.ts';
-import { locateChosen, locateRange, looseLetters } from './pointed-at.ts';
+import { lettersOf, type NodePiece, piecesOf } from './letters/letters.ts';
+import { type Located, locating } from './letters/locate.ts';
+import { locateChosen, locateRange, looseLetters } from './letters/pointed-at.ts';
 import { gatheringClues } from './product.ts';
 import { watch } from './watch.ts';
 

@@ -10,7 +10,7 @@ import type {
 } from '../../contract/shelf.ts';
 import { draw, fill } from '../paint/draw.ts';
 import type { Host } from '../paint/host/host.ts';
-import { locate } from '../read/locate.ts';
+import { locate } from '../read/letters/locate.ts';
 import { readClues } from '../read/product.ts';
 import { watch } from '../read/watch.ts';
 import { cardsIn, type ShelfCard } from './cards.ts';

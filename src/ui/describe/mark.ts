@@ -3,8 +3,8 @@ import type { Allergen, Range } from '../../core/names/entry.ts';
 import { isProtein, type Mention, type Reading } from '../../core/reading/reading.ts';
 import type { Translate } from '../words/index.ts';
 import { dotted } from './dotted.ts';
-import { drawGlyph } from './draw.ts';
-import { drawCard } from './draw-card.ts';
+import { drawGlyph } from './drawn/draw.ts';
+import { drawCard } from './drawn/draw-card.ts';
 import { shareWords } from './share.ts';
 
 /** dictionary/sources.json as views need it. */

@@ -1,7 +1,7 @@
 import { pricePer100 } from '../../core/product/product.ts';
 import type { ShelfProduct } from '../../use/shelf/know-product.ts';
 import type { Translate } from '../words/index.ts';
-import type { ShelfSays } from './draw-shelf.ts';
+import type { ShelfSays } from './drawn/draw-shelf.ts';
 import { money } from './money.ts';
 import { verdictOf } from './verdict.ts';
 

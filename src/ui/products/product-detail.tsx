@@ -23,7 +23,7 @@ import { KeptText } from '../parts/controls/kept-text.tsx';
 import { Select } from '../parts/controls/select.tsx';
 import { Disclosure } from '../parts/disclosure.tsx';
 import type { World } from '../world.ts';
-import { LabelHistory } from './label-history.tsx';
+import { LabelHistory } from './label/label-history.tsx';
 import { dayWords, priceWords, shopOf } from './price.ts';
 import { factWords } from './product-row.tsx';
 import { Thumbnail } from './thumbnail.tsx';

@@ -3,7 +3,7 @@ import type { TabPage } from '../../../src/contract/messages.ts';
 import type { BarState } from '../../../src/contract/shelf.ts';
 import type { ProductFacts } from '../../../src/core/product/product.ts';
 import { defaultSettings } from '../../../src/store/remembered.ts';
-import { drawShelfBar } from '../../../src/ui/describe/draw-shelf.ts';
+import { drawShelfBar } from '../../../src/ui/describe/drawn/draw-shelf.ts';
 import { translator } from '../../../src/ui/words/index.ts';
 import { concerns } from '../../../src/use/judge/concerns.ts';
 import type { Check } from '../../../src/use/judge/judge-product.ts';

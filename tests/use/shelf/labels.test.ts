@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { shelfFacts } from '../../../dictionary/shelf.ts';
 import type { FoundText } from '../../../src/contract/messages.ts';
 import type { LabelMet } from '../../../src/store/remembered.ts';
-import { drawShelfMark } from '../../../src/ui/describe/draw-shelf.ts';
+import { drawShelfMark } from '../../../src/ui/describe/drawn/draw-shelf.ts';
 import { saysOf } from '../../../src/ui/describe/shelf.ts';
 import { translator } from '../../../src/ui/words/index.ts';
 import { knowProduct } from '../../../src/use/shelf/know-product.ts';

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
-import { type ProductFacts, type ProductKind, productKinds } from '../../core/product/product.ts';
-import { metOnPage } from '../../use/judge/met-product.ts';
-import { Card } from '../parts/card.tsx';
-import { Button } from '../parts/controls/button.tsx';
-import { CheckBox } from '../parts/controls/choice.tsx';
-import { TextField } from '../parts/controls/field.tsx';
-import { Select } from '../parts/controls/select.tsx';
-import type { World } from '../world.ts';
-import { keepAnd } from './keep-and.ts';
+import { type ProductFacts, type ProductKind, productKinds } from '../../../core/product/product.ts';
+import { metOnPage } from '../../../use/judge/met-product.ts';
+import { Card } from '../../parts/card.tsx';
+import { Button } from '../../parts/controls/button.tsx';
+import { CheckBox } from '../../parts/controls/choice.tsx';
+import { TextField } from '../../parts/controls/field.tsx';
+import { Select } from '../../parts/controls/select.tsx';
+import type { World } from '../../world.ts';
+import { keepAnd } from '../keep-and.ts';
 import { TypedList } from './typed-list.tsx';
 import { TypedReading } from './typed-reading.tsx';
 

@@ -1,8 +1,8 @@
-import type { PageText } from '../../contract/messages.ts';
+import type { PageText } from '../../../contract/messages.ts';
+import { documentOf, native } from '../dom.ts';
+import { lettersIn, namesInMeta, type Span, spanning, treesOf } from '../gate.ts';
+import { finished, type Work } from '../in-slices.ts';
 import { holdersOf } from './ancestors.ts';
-import { documentOf, native } from './dom.ts';
-import { lettersIn, namesInMeta, type Span, spanning, treesOf } from './gate.ts';
-import { finished, type Work } from './in-slices.ts';
 import { isInline, isRejected, type NodeStream, readingStream, type Stream } from './stream.ts';
 
 /** What the page's script holds of letters it sends to be read: the way back to the text nodes. */

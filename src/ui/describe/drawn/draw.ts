@@ -1,5 +1,5 @@
-import type { Drawing, DrawnElement, GlyphName } from '../../contract/paint-order.ts';
-import { glyphs } from '../glyphs/shapes.ts';
+import type { Drawing, DrawnElement, GlyphName } from '../../../contract/paint-order.ts';
+import { glyphs } from '../../glyphs/shapes.ts';
 
 /** A glyph as the page draws it; decoration for screen readers. */
 export function drawGlyph(name: GlyphName): DrawnElement {

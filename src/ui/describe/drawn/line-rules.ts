@@ -1,4 +1,4 @@
-import { lines } from '../../contract/paint-order.ts';
+import { lines } from '../../../contract/paint-order.ts';
 
 const plum = ['#6b2a5b', '#e6aad6'];
 // Half as strong as a protein's line, so that it is no link.

@@ -1,10 +1,10 @@
-import type { Does, Drawing, GlyphName, PaintOrder } from '../../contract/paint-order.ts';
-import type { Answer } from '../../core/judge/finding.ts';
-import { glyphOfAnswer } from '../glyphs/shapes.ts';
-import type { Translate } from '../words/index.ts';
+import type { Does, Drawing, GlyphName, PaintOrder } from '../../../contract/paint-order.ts';
+import type { Answer } from '../../../core/judge/finding.ts';
+import { glyphOfAnswer } from '../../glyphs/shapes.ts';
+import type { Translate } from '../../words/index.ts';
+import type { StripWords } from '../strip.ts';
+import type { VerdictWords } from '../verdict.ts';
 import { drawGlyph } from './draw.ts';
-import type { StripWords } from './strip.ts';
-import type { VerdictWords } from './verdict.ts';
 
 const button = (does: Does, attributes: Record<string, string>, ...children: Drawing[]): Drawing => [
   'button',

@@ -1,6 +1,6 @@
-import { SOFT } from '../../find/text/page-text.ts';
-import { documentOf, native, tagOf } from './dom.ts';
-import { finished, type Work } from './in-slices.ts';
+import { SOFT } from '../../../find/text/page-text.ts';
+import { documentOf, native, tagOf } from '../dom.ts';
+import { finished, type Work } from '../in-slices.ts';
 
 /** Nodes in document order; `null` stands where something between them was left out, `undefined` at the edge of a block. */
 export type NodeStream = (Node | null | undefined)[];

@@ -1,5 +1,5 @@
-import type { SentPlace } from '../../contract/messages.ts';
-import { documentOf, native, parentOf } from './dom.ts';
+import type { SentPlace } from '../../../contract/messages.ts';
+import { documentOf, native, parentOf } from '../dom.ts';
 
 /** Letters `from … from + length` of a list's text are letters `start … start + length` of `node`. */
 export type NodePiece = { node: Text; from: number; start: number; length: number };

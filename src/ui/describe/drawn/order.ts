@@ -1,12 +1,12 @@
-import type { PaintOrder } from '../../contract/paint-order.ts';
-import type { Settings } from '../../store/remembered.ts';
-import type { ReadList } from '../../use/judge/read-page.ts';
-import type { Translate } from '../words/index.ts';
+import type { PaintOrder } from '../../../contract/paint-order.ts';
+import type { Settings } from '../../../store/remembered.ts';
+import type { ReadList } from '../../../use/judge/read-page.ts';
+import type { Translate } from '../../words/index.ts';
+import { marksOf } from '../mark.ts';
+import { stripOf } from '../strip.ts';
 import { sayOnce } from './draw.ts';
 import { drawNotice } from './draw-notice.ts';
 import { drawStrip } from './draw-strip.ts';
-import { marksOf } from './mark.ts';
-import { stripOf } from './strip.ts';
 
 const glyphSizes = { small: 0.62, medium: 0.74, large: 0.92 };
 

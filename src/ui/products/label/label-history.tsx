@@ -1,16 +1,16 @@
 import { useState } from 'preact/hooks';
-import { bringsFor } from '../../core/amounts/brings.ts';
-import type { Said } from '../../core/judge/finding.ts';
-import type { LabelText, Product } from '../../core/product/product.ts';
-import { plainLabel } from '../../core/product/same-product.ts';
-import { sumsOf } from '../describe/sums.ts';
-import { Card } from '../parts/card.tsx';
-import { Button } from '../parts/controls/button.tsx';
-import { TextField } from '../parts/controls/field.tsx';
-import { Disclosure } from '../parts/disclosure.tsx';
-import type { World } from '../world.ts';
+import { bringsFor } from '../../../core/amounts/brings.ts';
+import type { Said } from '../../../core/judge/finding.ts';
+import type { LabelText, Product } from '../../../core/product/product.ts';
+import { plainLabel } from '../../../core/product/same-product.ts';
+import { sumsOf } from '../../describe/sums.ts';
+import { Card } from '../../parts/card.tsx';
+import { Button } from '../../parts/controls/button.tsx';
+import { TextField } from '../../parts/controls/field.tsx';
+import { Disclosure } from '../../parts/disclosure.tsx';
+import type { World } from '../../world.ts';
+import { dayWords, shopOf } from '../price.ts';
 import { LabelChange } from './label-change.tsx';
-import { dayWords, shopOf } from './price.ts';
 
 const seen = ({ t }: World, { url, seen: when }: LabelText) =>
   url

@@ -1,4 +1,4 @@
-import { documentOf, native } from './dom.ts';
+import { documentOf, native } from '../dom.ts';
 import type { NodePiece } from './letters.ts';
 
 /** Ranges over letters `from … to` of a list's text (UTF-16 units, `to` exclusive), one for each run of nodes in one parent. */

@@ -1,17 +1,17 @@
-import type { Acted } from '../../contract/messages.ts';
-import type { Drawing, DrawnElement } from '../../contract/paint-order.ts';
-import type { BarState, CardState, ShelfMark, UnreadReason } from '../../contract/shelf.ts';
-import type { BringStep as Amount } from '../../core/amounts/brings.ts';
-import { worstOf } from '../../core/judge/finding.ts';
-import type { PriceLimit } from '../../store/remembered.ts';
-import { stepOfFilter } from '../../use/shelf/filters.ts';
-import { glyphOfAnswer } from '../glyphs/shapes.ts';
-import type { Translate } from '../words/index.ts';
-import { cameOf } from './came-of.ts';
+import type { Acted } from '../../../contract/messages.ts';
+import type { Drawing, DrawnElement } from '../../../contract/paint-order.ts';
+import type { BarState, CardState, ShelfMark, UnreadReason } from '../../../contract/shelf.ts';
+import type { BringStep as Amount } from '../../../core/amounts/brings.ts';
+import { worstOf } from '../../../core/judge/finding.ts';
+import type { PriceLimit } from '../../../store/remembered.ts';
+import { stepOfFilter } from '../../../use/shelf/filters.ts';
+import { glyphOfAnswer } from '../../glyphs/shapes.ts';
+import type { Translate } from '../../words/index.ts';
+import { cameOf } from '../came-of.ts';
+import { money } from '../money.ts';
+import type { VerdictWords } from '../verdict.ts';
 import { drawGlyph } from './draw.ts';
 import { drawVerdict } from './draw-strip.ts';
-import { money } from './money.ts';
-import type { VerdictWords } from './verdict.ts';
 
 /** What a shelf says of one product whose label is known. */
 export type ShelfSays = {

@@ -1,6 +1,6 @@
-import type { Holder, PageText } from '../../contract/messages.ts';
-import { attribute, documentOf, native, parentOf, tagOf, textOf } from './dom.ts';
-import type { Work } from './in-slices.ts';
+import type { Holder, PageText } from '../../../contract/messages.ts';
+import { attribute, documentOf, native, parentOf, tagOf, textOf } from '../dom.ts';
+import type { Work } from '../in-slices.ts';
 
 const labelAttributes = ['data-th', 'data-label', 'data-title', 'aria-label', 'title'];
 const pointers = ['aria-controls', 'data-target', 'data-bs-target', 'data-modal', 'for', 'href'];

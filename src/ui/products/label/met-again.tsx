@@ -1,11 +1,11 @@
-import type { Product, ProductFacts } from '../../core/product/product.ts';
-import { keepMet } from '../../core/product/same-product.ts';
-import { Card } from '../parts/card.tsx';
-import { Button } from '../parts/controls/button.tsx';
-import type { World } from '../world.ts';
+import type { Product, ProductFacts } from '../../../core/product/product.ts';
+import { keepMet } from '../../../core/product/same-product.ts';
+import { Card } from '../../parts/card.tsx';
+import { Button } from '../../parts/controls/button.tsx';
+import type { World } from '../../world.ts';
+import { dayWords } from '../price.ts';
 import { LabelChange } from './label-change.tsx';
-import { dayWords } from './price.ts';
-import './products.css';
+import '../products.css';
 
 /** A kept product met again with another label: what changed, and a press that keeps both. Else nothing. */
 export function MetAgain(props: { world: World; kept: Product; text: string; facts: ProductFacts }) {

@@ -1,10 +1,10 @@
-import { labelDifference } from '../../core/label/difference.ts';
-import type { ReadFor } from '../../core/product/read-as.ts';
-import type { Mention } from '../../core/reading/reading.ts';
-import { glyphsOf } from '../describe/mark.ts';
-import { Glyph } from '../glyphs/glyph.tsx';
-import { Pending } from '../parts/waiting/pending.tsx';
-import type { World } from '../world.ts';
+import { labelDifference } from '../../../core/label/difference.ts';
+import type { ReadFor } from '../../../core/product/read-as.ts';
+import type { Mention } from '../../../core/reading/reading.ts';
+import { glyphsOf } from '../../describe/mark.ts';
+import { Glyph } from '../../glyphs/glyph.tsx';
+import { Pending } from '../../parts/waiting/pending.tsx';
+import type { World } from '../../world.ts';
 
 type Props = { world: World; before: string; after: string; as: ReadFor };
 

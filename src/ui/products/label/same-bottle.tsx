@@ -1,8 +1,8 @@
-import { bottleLike } from '../../use/judge/bottle.ts';
-import type { Met } from '../../use/knowing.ts';
-import { Card } from '../parts/card.tsx';
-import { Button } from '../parts/controls/button.tsx';
-import type { World } from '../world.ts';
+import { bottleLike } from '../../../use/judge/bottle.ts';
+import type { Met } from '../../../use/knowing.ts';
+import { Card } from '../../parts/card.tsx';
+import { Button } from '../../parts/controls/button.tsx';
+import type { World } from '../../world.ts';
 
 /** A bottle typed in by hand with the list of what this page sells: made one on a press. Else nothing. */
 export function SameBottle({ world, met }: { world: World; met: Met }) {

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { KnownName } from '../../contract/messages.ts';
-import { typedNameAt, withName } from '../../core/label/typed-name.ts';
-import { normalName } from '../../core/names/normal-form.ts';
-import { Button } from '../parts/controls/button.tsx';
-import { Field } from '../parts/controls/field.tsx';
-import type { World } from '../world.ts';
+import type { KnownName } from '../../../contract/messages.ts';
+import { typedNameAt, withName } from '../../../core/label/typed-name.ts';
+import { normalName } from '../../../core/names/normal-form.ts';
+import { Button } from '../../parts/controls/button.tsx';
+import { Field } from '../../parts/controls/field.tsx';
+import type { World } from '../../world.ts';
 
 const offered = 6;
 

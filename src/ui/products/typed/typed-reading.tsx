@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { ReadFor } from '../../core/product/read-as.ts';
-import { Button } from '../parts/controls/button.tsx';
-import type { World } from '../world.ts';
+import type { ReadFor } from '../../../core/product/read-as.ts';
+import { Button } from '../../parts/controls/button.tsx';
+import type { World } from '../../world.ts';
 
 /** How much of a typed list is known; what is not, with names spelled nearly so. Nothing is put right by itself. */
 export function TypedReading(props: {

@@ -1,5 +1,5 @@
-import type { Drawing } from '../../contract/paint-order.ts';
-import type { Translate } from '../words/index.ts';
+import type { Drawing } from '../../../contract/paint-order.ts';
+import type { Translate } from '../../words/index.ts';
 
 /** What came of an act, in the page; `undo` is the key that takes it back. */
 export const drawNotice = (words: string, t: Translate, undo?: string): Drawing[] => [

@@ -1,7 +1,7 @@
 /** Letters the user pointed at: selected ones, or the element where a site prints its lists. */
-import type { PageText } from '../../contract/messages.ts';
-import { looseText } from '../../find/text/page-text.ts';
-import { native } from './dom.ts';
+import type { PageText } from '../../../contract/messages.ts';
+import { looseText } from '../../../find/text/page-text.ts';
+import { native } from '../dom.ts';
 import { type Located, located } from './locate.ts';
 import { readStream } from './stream.ts';
 

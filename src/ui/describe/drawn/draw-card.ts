@@ -1,7 +1,7 @@
-import type { Drawing } from '../../contract/paint-order.ts';
+import type { Drawing } from '../../../contract/paint-order.ts';
+import type { CardWords } from '../mark.ts';
+import { placeOf } from '../share.ts';
 import { drawGlyph } from './draw.ts';
-import type { CardWords } from './mark.ts';
-import { placeOf } from './share.ts';
 
 const wide = 200;
 const ticks = [0.1, 1, 10, 100];
