@@ -12,7 +12,7 @@ const bounds: [where: RegExp, letters: number, by: string][] = [
   [/^src\/core\/(label|reading)\//, 1000, 'longestText and the length of a name; npm run bench growth'],
   [/^src\/core\/(amounts|judge|product)\//, 300, 'names, titles and addresses as the schemas bound them'],
   [/^src\/page\/shelf\//, 2000, 'the head of an answer alone'],
-  [/^src\/ui\/parts\/field\.tsx/, 300, 'what a person types'],
+  [/^src\/ui\/parts\/controls\/field\.tsx/, 300, 'what a person types'],
 ];
 const mostTime = 30; // ms of the processor
 
