@@ -20,6 +20,8 @@ const separators: Line[] = [
   ['Aqua. Glycerin. Cetyl Alcohol. Parfum.', 'Aqua | Glycerin | Cetyl Alcohol | Parfum'],
   ['Aqua.Glycerin.Cetyl Alcohol.Parfum', 'Aqua | Glycerin | Cetyl Alcohol | Parfum'],
   ['Aqua\nGlycerin\nCetyl Alcohol\nParfum', 'Aqua | Glycerin | Cetyl Alcohol | Parfum'],
+  ['Aqua\nm-Aminophenol HCl\nParfum', 'Aqua | m-Aminophenol HCl | Parfum'],
+  ['Aqua, Hydroxyethyl\np-Phenylenediamine Sulfate', 'Aqua | Hydroxyethyl\np-Phenylenediamine Sulfate'],
   ['Aqua\r\nGlycerin\r\nParfum', 'Aqua | Glycerin | Parfum'],
   ['Aqua\n\nGlycerin\n\nParfum', 'Aqua | Glycerin | Parfum'],
   ['- Aqua\n- Glycerin\n- Parfum', 'Aqua | Glycerin | Parfum'],

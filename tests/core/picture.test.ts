@@ -47,6 +47,18 @@ describe('lines of print are joined', () => {
     ],
     ['a name a line', [['Aqua', 'Glycerin', 'Cetearyl Alcohol']], 'Aqua\nGlycerin\nCetearyl Alcohol'],
     [
+      'a name a line, with commas of their own',
+      [
+        [
+          'Aqua',
+          '5-Amino-2,6-Dimethoxy-3-Hydroxypyridine',
+          "4,4'-Diaminodiphenylamine Sulfate",
+          '1,2-Hexanediol',
+        ],
+      ],
+      "Aqua\n5-Amino-2,6-Dimethoxy-3-Hydroxypyridine\n4,4'-Diaminodiphenylamine Sulfate\n1,2-Hexanediol",
+    ],
+    [
       'a list cut into blocks',
       [['Aqua, Glycerin,'], ['Panthenol, Parfum']],
       'Aqua, Glycerin, Panthenol, Parfum',

@@ -9,7 +9,7 @@ export type PrintedLine = PrintedWord[];
 export type PrintedSpot = { from: number; to: number; box: Box; sure: number };
 export type PictureText = { text: string; spots: PrintedSpot[] };
 
-const separator = /[,;•·|]/;
+const separator = /[;•·|]|,(?!['’]?\d)/; // "2,6-" and "4,4'-" are of a name
 const openEnd = /[,;•·|/(&-]$/;
 const hyphen = /[-‐‑­]$/;
 
