@@ -153,8 +153,8 @@ function joinsNumbers(letters: string, start: number, at: number): boolean {
   return alone ? locants.test(next.trimStart()) : /^\d{1,2}(?:,\d{1,2})*'?-[a-z([]/i.test(next);
 }
 
-/** What a name may begin with in small letters: a place in a molecule, what a peptide is made like, pH. */
-const startsSmall = /^(?:ph\W|(?:[mopndl]|sec|tert|cis|trans|alpha|beta|gamma|epsilon|sh|rh)-\p{Lu})/iu;
+/** What a name may begin with in small letters: a place in a molecule, what a peptide is made like. */
+const startsSmall = /^(?:[mopndl]|sec|tert|cis|trans|alpha|beta|gamma|epsilon|sh|rh)-\p{Lu}/iu;
 
 /** What a line break means: nothing (a wrapped line), a new item, or a new paragraph. */
 function lineBreak(letters: string, at: number, { isSentence, startsHeading }: Remarks): '' | '\n' | '\n\n' {
@@ -169,7 +169,7 @@ function lineBreak(letters: string, at: number, { isSentence, startsHeading }: R
   if (/[.:!?]$/.test(line)) return '\n';
   // "Curl jelly⏎aqua, glycerin": a title, and a list in small letters.
   const isBegun = startsSmall.test(next) && !/[,;•·|]/.test(line + next);
-  if (/^[\p{Ll}(]/u.test(next) && !isBegun)
+  if (/^[\p{Ll}(]/u.test(next) && !/^ph\W/i.test(next) && !isBegun)
     return next.includes(',') && !line.includes(',') && isSentence(line) ? '\n' : '';
   // "Tocopherol⏎Dermatologically tested", ". Conditioner⏎Aqua, …": no name goes on over this break.
   if (
