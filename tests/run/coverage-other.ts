@@ -3,6 +3,7 @@
 import { Window } from 'happy-dom';
 import * as apart from '../page/apart/make.ts';
 import * as later from '../page/later/make.ts';
+import * as noisy from '../page/noisy/make.ts';
 import * as other from '../page/other/make.ts';
 import { type Score, scoredPage } from '../page/other/score.ts';
 
@@ -59,11 +60,15 @@ export function printOtherCoverage(
 /** The set in languages and shapes that no other draws. */
 export const printLaterCoverage = (): void => printOtherCoverage(later, 'later shops');
 
-/** The set that was written last, before anything of the finder was opened. */
+/** The third set, written before anything of the finder was opened. */
 export const printApartCoverage = (): void => printOtherCoverage(apart, 'shops apart');
+
+/** The fourth: forms, slots, leftovers of other systems, in shops full of noise. */
+export const printNoisyCoverage = (): void => printOtherCoverage(noisy, 'noisy shops');
 
 if (import.meta.main) {
   printOtherCoverage();
   printLaterCoverage();
   printApartCoverage();
+  printNoisyCoverage();
 }
