@@ -16,7 +16,8 @@ const mostNested = 3; // elements between an item and the list around its own
 const mostWrapped = 3; // words of a name's second half
 
 /** Whether the list goes on with `next`. */
-export function joins({ stream, text, lines }: Page, run: Item[], next: Item, finder: Finder): boolean {
+export function joins(page: Page, run: Item[], next: Item, finder: Finder): boolean {
+  const { stream, text } = page;
   const last = run.at(-1)!;
   if (
     run.length > 3 &&
@@ -33,17 +34,7 @@ export function joins({ stream, text, lines }: Page, run: Item[], next: Item, fi
     finder.words.goesOn.begins(next.name)
   )
     return true;
-  // several names in a line, marks within brackets aside
-  const many = ({ line }: Item) => {
-    const { from, to } = lines[line]!;
-    return (
-      text
-        .slice(from, Math.min(to, from + 400))
-        .replace(/\([^)]{0,200}\)/g, '')
-        .split(/[,;•·]/).length > 2
-    );
-  };
-  const [lastMany, nextMany] = [many(last), many(next)];
+  const [lastMany, nextMany] = [isOneOfMany(page, last), isOneOfMany(page, next)];
   const beside = down === 1 && isKnownKind(last.kind) && isKnownKind(next.kind);
   if (nextMany && next.kind === 'water') return false;
   if (!sameKin(stream, last.from, next.from) && !(beside && inOneBox(stream, last.from, next.from)))
@@ -51,6 +42,21 @@ export function joins({ stream, text, lines }: Page, run: Item[], next: Item, fi
   if (!lastMany) return !nextMany || run.filter(({ kind }) => isKnownKind(kind)).length * 2 > run.length;
   if (nextMany && blockAt(stream, last.from) === blockAt(stream, next.from)) return true;
   return nextMany ? isKnownKind(next.kind) : down === 1 && isKnownKind(next.kind);
+}
+
+/** Whether several names stand in a line, marks within brackets aside. */
+function isOneOfMany({ text, lines }: Page, { line }: Item): boolean {
+  const { from, to } = lines[line]!;
+  const letters = text.slice(from, Math.min(to, from + 400)).replace(/\([^)]{0,200}\)/g, '');
+  return letters.split(/[,;•·]/).length > 2;
+}
+
+/** Whether two cells of a table, or a hidden block and one that shows, hold a list each: what heads the one heads the other. */
+export function isBeside(page: Page, last: Item | undefined, next: Item): boolean {
+  if (!last || last.line === next.line) return false;
+  const [one, other] = [last, next].map(({ from }) => blockAt(page.stream, from));
+  const apart = one !== other && (one?.tag === 'td' || one?.hidden !== other?.hidden);
+  return apart && isOneOfMany(page, last) && isOneOfMany(page, next);
 }
 
 /** A name that a line break cuts in two: the dictionary knows the whole, and does not know its second half. */

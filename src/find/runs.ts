@@ -5,7 +5,7 @@ import { reach } from './evidence/thresholds.ts';
 import { explainedIn } from './explained.ts';
 import type { Finder } from './finder.ts';
 import { isOver } from './heading-over.ts';
-import { beginsAnew, joins, wrapped } from './joins.ts';
+import { beginsAnew, isBeside, joins, wrapped } from './joins.ts';
 import { plainWordsOf } from './names/headings.ts';
 import type { CutStep, Item, Stop } from './names/step.ts';
 import { stepsOf } from './names/steps.ts';
@@ -113,7 +113,7 @@ function* runsOf(
       muted = step.stop === 'end' || step.stop === 'denial' ? step.line : -1;
     } else if (step.line !== muted) {
       const whole = run.length > 0 ? wrapped(run.at(-1)!, step, finder) : undefined;
-      if (beginsAnew(run, step, steps[i + 1])) {
+      if (beginsAnew(run, step, steps[i + 1]) || isBeside(page, run.at(-1), step)) {
         // what led to the one leads to the other
         const led = lead;
         flush();

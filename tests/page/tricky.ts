@@ -12,6 +12,9 @@ export type Tricky = [string, string, (string | [string, string])[]];
 
 const items = (...names: string[]) => names.map((name) => `<li>${name}</li>`).join('');
 
+const ticked = (...names: string[]) =>
+  items(...names.map((name) => `<label><input type="checkbox"> ${name}</label>`));
+
 export const tricky: Tricky[] = [
   [
     'several things denied before a colon',
@@ -1135,5 +1138,63 @@ Parfum</pre>`,
     'a name without the paragraph that others have',
     `<div>Ingredients</div><div><div><div><p>Aqua</p></div></div><div><div>Methyl Gluceth-20</div></div><div><div><p>Sodium Lactate</p></div></div><div><div><p>Polyquaternium-10</p></div></div></div>`,
     ['Aqua\nMethyl Gluceth-20\nSodium Lactate\nPolyquaternium-10'],
+  ],
+  [
+    'boxes to tick, that are the list',
+    `<h1>Fathom Curl Jelly</h1><h3>Ingredients</h3><ul>${ticked('Aqua', 'Glycerin', 'Cetyl Alcohol', 'Panthenol', 'Parfum')}</ul>`,
+    ['Aqua\nGlycerin\nCetyl Alcohol\nPanthenol\nParfum'],
+  ],
+  [
+    'boxes to tick, that are a filter',
+    `<h1>Curl goods</h1><aside><h3>Ingredients</h3><ul>${ticked('Aqua', 'Argan Oil', 'Cetyl Alcohol', 'Panthenol', 'Amodimethicone')}</ul></aside>`,
+    [],
+  ],
+  [
+    'boxes to tick, of which none is water',
+    `<h1>Curl goods</h1><h3>Ingredients</h3><ul>${ticked('Argan Oil', 'Cetyl Alcohol', 'Panthenol', 'Amodimethicone', 'Squalane')}</ul>`,
+    [],
+  ],
+  [
+    'cells beside each other, each with a list',
+    `<table><tr><th>Ingredients</th><td>${short}</td><td>Glycerin, Panthenol, Betaine, Coumarin, Linalool</td></tr></table>`,
+    [short, 'Glycerin, Panthenol, Betaine, Coumarin, Linalool'],
+  ],
+  [
+    'a list for each scent, all but one hidden',
+    `<h4>Ingredients</h4><select><option>Moss</option></select><div>${short}</div><div hidden>Panthenol, Glycerin, Betaine, Coumarin, Linalool, Citral</div>`,
+    [short, 'Panthenol, Glycerin, Betaine, Coumarin, Linalool, Citral'],
+  ],
+  ['a batch before a dash', `<h4>Ingredients</h4><p>Batch 3412 – ${short}</p>`, [short]],
+  ['a batch before a colon', `<h4>Ingredients</h4><p>LOT 24/118 +: ${short}</p>`, [short]],
+  [
+    'the product and its size before a colon',
+    `<h1>Fathom Rinse</h1><p>Fathom Rinse (250 ml): ${short}</p>`,
+    [short],
+  ],
+  ['a title of two things', `<h3>Ingredients | Nutrition</h3><p>${short}</p>`, [short]],
+  [
+    'a title of two things, turned',
+    `<h3>How it feels &amp; Ingredients</h3><p>Aqua, Panthenol, Parfum</p>`,
+    ['Aqua, Panthenol, Parfum'],
+  ],
+  [
+    'waves between names',
+    '<h3>Ingredients</h3><p>Aqua ~ Glycerin ~ Cetyl Alcohol ~ Panthenol</p>',
+    ['Aqua ~ Glycerin ~ Cetyl Alcohol ~ Panthenol'],
+  ],
+  [
+    'footnotes in numbers',
+    '<h3>Ingredients</h3><p>Aqua<sup>1</sup>, Glycerin<sup>2,3</sup>, Cetyl Alcohol, Panthenol<sup>2,3</sup>, Parfum</p>',
+    ['Aqua1, Glycerin2,3, Cetyl Alcohol, Panthenol2,3, Parfum'],
+  ],
+  [
+    'what others searched for',
+    `<h4>Popular</h4><ul>${items(...['Aqua', 'Glycerin', 'Cetyl Alcohol', 'Panthenol', 'Phenoxyethanol', 'Dimethicone', 'Squalane'].map((name) => `<a href="/s">${name}</a>`))}</ul>`,
+    [],
+  ],
+  [
+    'the claims of a patent',
+    '<h1>Composition for fibres</h1><p>1. A composition comprising at least one agent chosen from water, phenoxyethanol, dimethicone, cetyl alcohol, panthenol and mixtures thereof.</p>',
+    [],
   ],
 ];

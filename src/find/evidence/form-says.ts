@@ -3,7 +3,7 @@ import { isSoft } from '../names/cut.ts';
 import { isNameKind } from '../names/kinds.ts';
 import type { Item, Stop } from '../names/step.ts';
 import type { Page } from '../text/lines.ts';
-import { blockAt, upFrom } from '../text/page-text.ts';
+import { blockAt, nodeAt, upFrom } from '../text/page-text.ts';
 import type { Evidence } from './judged.ts';
 import { share } from './names-say.ts';
 import {
@@ -48,7 +48,8 @@ export function formSays(
   if (told > 0) found.push({ what: 'explained', count: told, points: told * formPoints.explained });
   if (inTitle(page, names)) say('inTitle');
   if (lines && alternates(names)) say('alternating');
-  if (lines && !headed) say('oneALine');
+  if (areChosen(page, names, headed)) say('chosen');
+  if (lines && !headed) say(areLinks(page, names) ? 'links' : 'oneALine');
   if (!headed && isSoft(page.text.slice(names[0]!.from, names.at(-1)!.to))) say('onlyEdges');
   const sorted = names.map(({ name }) => name.replace(/[^\p{L}\p{N}]+/gu, ''));
   const back = sorted.filter((name, i) => i > 0 && sorted[i - 1]! > name).length;
@@ -73,6 +74,24 @@ function inLines({ low }: Page, names: Item[]): boolean {
 /** The names stand in a heading element: they are the title of something. */
 const inTitle = ({ stream }: Page, names: Item[]): boolean =>
   [...upFrom(stream, blockAt(stream, names[0]!.from), 2)].some(({ tag }) => /^h[1-6]$/.test(tag));
+
+/** Boxes to tick: of a filter or a form, unless they stand under a heading, begin with water and nobody asks for them. */
+function areChosen({ stream }: Page, names: Item[], headed: boolean): boolean {
+  const [first, last] = [names[0]!, names.at(-1)!].map(({ from }) => [
+    ...upFrom(stream, blockAt(stream, from)),
+  ]);
+  if (![first, last].some((around) => around!.slice(0, 2).some(({ tag }) => tag === 'label'))) return false;
+  return (
+    !headed ||
+    !names.slice(0, 2).some(({ kind }) => kind === 'water') ||
+    first!.some(({ tag }) => asks.test(tag))
+  );
+}
+const asks = /^(?:form|fieldset|aside|dialog)$/;
+
+/** Each name is a link: what others searched for, a menu of a lexicon. */
+const areLinks = ({ stream }: Page, names: Item[]): boolean =>
+  names.every(({ from }) => stream.elements[stream.parents[nodeAt(stream, from)] ?? -1]?.tag === 'a');
 
 /** Known and unknown by turns: a name and what it does, a name and what it does. */
 function alternates(names: Item[]): boolean {

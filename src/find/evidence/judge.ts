@@ -59,7 +59,8 @@ function withoutStrangers({ stream, text }: Page, run: Item[], lead: Stop | unde
     names[i - 1]?.line !== names[i]!.line &&
     names[i + 1]?.line !== names[i]!.line;
   const block = run[0] && blockAt(stream, run[0].from);
-  const inItems = block && /^(?:li|dd|td)$/.test(block.tag);
+  // an item of a list, or an element of the shop's own for each name
+  const inItems = block && /^(?:li|dd|td)$|-/.test(block.tag);
   // the line right under a heading stays where more lines of one name follow it
   const oneALine =
     inItems || (run[1] && run[2] && run[1].line !== run[2].line && block === blockAt(stream, run[1].from));

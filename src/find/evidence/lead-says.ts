@@ -16,7 +16,9 @@ export function leadSays(stop: Stop | undefined, about: string): Evidence[] {
 
 /** Whether a label is the name of the product the page shows. */
 export const isProduct = (stop: Stop | undefined, about: string): boolean =>
-  stop?.stop === 'label' && stop.words.length > 3 && about.includes(fold(stop.words));
+  stop?.stop === 'label' && stop.words.length > 3 && about.includes(fold(stop.words.replace(inBrackets, '')));
+
+const inBrackets = /\s?\([^()]{1,40}\)?$/; // its size
 
 /** What leads to a list: the stop near before it, or the label of its panel, dialog or cell. */
 export function leadOf(

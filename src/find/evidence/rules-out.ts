@@ -32,6 +32,8 @@ export function whyNot(
   const known = share(names);
   if (known < (headed ? knownShare.heading : knownShare.none))
     return `only ${Math.round(known * 100)} % are names`;
+  if (known < knownShare.built && !names.some(({ kind }) => isKnownKind(kind)))
+    return 'no name is known, and some are built like none';
   if (n === 1) {
     const { kind, name } = names[0]!;
     const pressed = finder.words.single.ends(name.replace(/\([^)]*\)|[*†.]/g, '').trim());

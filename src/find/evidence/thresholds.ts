@@ -42,6 +42,8 @@ export const formPoints = {
   alternating: -8, // every second line is no name: a table of what names do
   onlyEdges: -14, // tags, filters, a cloud of words: nothing but links or boxes parts the names
   oneALine: -3, // menus, filters and shelves without a heading print one name a line
+  chosen: -20, // boxes to tick beside names: a filter, a question
+  links: -9, // the same as links: what others searched for; water first and known names do not outweigh it
   alphabetical: -8, // glossaries, menus; labels go by amount
   weighedOut: -8, // a recipe prints amounts before names
   counted: -8, // "(12)" of a filter, registry numbers of a safety sheet
@@ -58,6 +60,7 @@ export const aboutPoints = {
 export const knownShare = {
   heading: 0.5, // misspelt lists know every second name
   none: 0.65, // without a heading nothing else says so
+  built: 0.8, // where none is known: in scripts of few known names “water” stands in a recipe's lines too
 } as const;
 
 export const longList = 14; // names of a list so long that it is no choice

@@ -59,6 +59,10 @@ export function stepsOfCut(
     const kind = kindOf(name.slice(label.length));
     // "Essential oils of: amethyst, …": the first name may be one nobody knows
     const rest = name.slice(label.length);
+    const said = raw.slice(label.skip, label.skip + label.words.length).trim();
+    // "Batch 24/118: Aqua", "LOT 2026 +: …": of which bottles the list is
+    if (cut.after === 'line' && isKnownKind(kind) && isBatch(label.words, finder))
+      return [labelStop(said), item(label.length, name.length, kind, 'stop')];
     if (
       cut.after !== 'mark' &&
       kind === 'other' &&
@@ -79,7 +83,6 @@ export function stepsOfCut(
       const before = beforeLabel(label.words, finder);
       return [...(cut.after === 'mark' && before > 0 ? kept(before) : []), stop('end')];
     }
-    const said = raw.slice(label.skip, label.skip + label.words.length).trim();
     return [
       words.teaser.test(label.words) ? stop('teaser', said) : labelStop(said),
       item(label.length, name.length, kind, 'stop'),
@@ -87,6 +90,12 @@ export function stepsOfCut(
   }
 
   const kind = name.length > longestName ? 'other' : kindOf(name);
+  // "Curl Milk", an inline edge, "Aqua": the name begins behind the edge
+  const edge = cut.after === 'mark' ? -1 : name.lastIndexOf('\v');
+  const behind = edge > 0 ? kindOf(name.slice(edge + 1)) : 'other';
+  const titled = behind === 'water' ? kindOf(name.slice(0, edge)) === 'other' : !isNameKind(kind);
+  if (isKnownKind(behind) && titled && !words.ends.begins(name))
+    return [labelStop(raw.slice(0, edge).trim()), item(edge + 1, name.length, behind, 'stop')];
   const told = proseAt(name, raw, finder);
   if (isKnownKind(kind) && told < 0) return [item(0, name.length, kind)];
   if (
@@ -99,13 +108,6 @@ export function stepsOfCut(
   // "…, Parfum. Ingredients may change": a sentence about the list
   if (cut.after === 'stop' && kind === 'other' && count > 1 && finder.headings(name)[0]?.index === 0)
     return [stop('end')];
-  // "Curl Milk", an inline edge, "Aqua": the name begins behind the edge
-  const edge = name.lastIndexOf('\v');
-  if (edge > 0 && cut.after !== 'mark' && !isNameKind(kind) && isKnownKind(kindOf(name.slice(edge + 1))))
-    return [
-      labelStop(raw.slice(0, edge).trim()),
-      item(edge + 1, name.length, kindOf(name.slice(edge + 1)), 'stop'),
-    ];
   if (
     told < 0 &&
     name.length <= longestName &&
@@ -122,12 +124,18 @@ export function stepsOfCut(
   ];
 }
 
+const longestBatch = 40; // letters
+
+/** "Batch 24/118", "LOT 2026": words that end a list where they stand behind it. */
+export const isBatch = (name: string, { words }: Finder): boolean =>
+  name.length <= longestBatch && /\d/.test(name) && words.ends.begins(name) && !words.denial.test(name);
+
 /** "Shampoo: Aqua", "[Step 01] Aqua", "13: Aqua": words that stand before a name and are none of it. */
 function labelOf(name: string, after: After): { words: string; skip: number; length: number } | undefined {
   const box = after === 'mark' ? null : /^[[【]([^\]】]{1,40})[\]】]\s*[:：]?\s*(?=\S)/.exec(name);
   if (box && !/^[+±]/.test(box[1]!)) return { words: box[1]!, skip: 1, length: box[0].length };
   const colon =
-    /^([^:：()]{1,60}(?:\([^()]{1,40}\))?[^:：()\d])\s?[:：]\s*(?=\S)/.exec(name) ??
+    /^([^:：()]{1,60}(?:(?:\([^()]{1,40}\))?[^:：()\d]|\([^()]{1,40}\)))\s?[:：]\s*(?=\S)/.exec(name) ??
     (after === 'mark' ? null : /^(\d{1,3})\s?[:：]\s*(?=\S)/.exec(name));
   return colon ? { words: colon[1]!, skip: 0, length: colon[0].length } : undefined;
 }

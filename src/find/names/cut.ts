@@ -8,9 +8,10 @@ export type Cut = { from: number; to: number; after: After };
 
 const longestBracket = 240; // letters between a bracket and its end within a name
 const shortened = /(?:^|[\s(/])(?:denat|var|ssp|spp|no|nr|alc|st|ext|vit|c|c\.?i|f|l|d)$/;
-const separators = ';،、，；•·●∙▪◦‧・｜|✦★✔✓►➤■※';
+const separators = ';،、，；•·●∙▪◦‧・｜|¦✦★✔✓►➤■※';
 const circled = /[①-⑳㉑-㉟]/; // numbers
-const dashes = '-–—*/+';
+const dashes = '-–—*/+~>';
+const parting = '*/+~>'; // those that part names, and say nothing of the one before
 
 /** Whether the edges of inline elements part the names of these letters. */
 export const isSoft = (letters: string) => {
@@ -56,7 +57,7 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
     else if (letter === '\v' && soft) cut(i, i + 1, 'mark');
     else if (letter === '.' && endsName(text, low, begin, i, to)) cut(i, i + 1, 'stop');
     else if (dashes.includes(letter) && isBlank(text[i - 1]) && isBlank(text[i + 1]))
-      cut(i, i + 1, letter === '/' || letter === '+' || letter === '*' ? 'mark' : 'dash');
+      cut(i, i + 1, parting.includes(letter) ? 'mark' : 'dash');
     else if (letter === '/' && text[i + 1] === '/' && isBlank(text[i - 1]) && isBlank(text[i + 2]))
       cut(i, i + 2, 'mark');
   }

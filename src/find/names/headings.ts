@@ -16,6 +16,7 @@ export type Placed = Pick<Stop, 'stop' | 'words' | 'inline' | 'heads'> & {
 const longestClause = 80; // letters before a heading that may belong to it
 const shortLine = 120; // letters of a line that is a heading and no more
 const deniedLine = 90; // letters of a line that only says what is left out
+const shortTitle = 60; // letters of a line that is the title of two things
 const shortTeaser = 40; // letters of a line that only says what is special
 const namesAsked = 3; // names behind a heading without a mark that are looked at
 const lettersAsked = 400;
@@ -74,12 +75,25 @@ function clauseOf(before: string): string {
 }
 
 /** What a heading announces. A word that says the whole list follows outweighs a teaser before it. */
-function kindOf(said: string, clause: string, words: string, { words: tests }: Finder): Pick<Placed, 'stop'> {
+function kindOf(said: string, clause: string, words: string, finder: Finder): Pick<Placed, 'stop'> {
+  const { words: tests } = finder;
   if (tests.denial.test(said)) return { stop: 'denial' };
   const full = tests.full.test(clause.slice(-40)) || tests.full.test(said.slice(clause.length));
   if (!full && tests.teaser.test(said)) return { stop: 'teaser' };
-  return { stop: full || !/\p{L}/u.test(words.replace(/\([^)]*\)/, '')) ? 'heading' : 'label' };
+  return { stop: full || saysNoMore(words) || headsAlso(said, finder) ? 'heading' : 'label' };
 }
+
+const saysNoMore = (words: string): boolean => !/\p{L}/u.test(words.replace(/\([^)]*\)/, ''));
+
+/** "Ingredients | Nutrition", "How to use & ingredients": a title of two things, one of them the list. */
+const headsAlso = (said: string, finder: Finder): boolean => {
+  const parts = said.split(/[|&/+]/);
+  return (
+    parts.length > 1 &&
+    said.length < shortTitle &&
+    parts.some((part) => /\p{L}/u.test(part) && saysNoMore(wordsOf(part, finder)))
+  );
+};
 
 type Around = { before: string; rest: string; weak: boolean; first: string; at: number; end: number };
 

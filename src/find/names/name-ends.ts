@@ -22,8 +22,7 @@ function edgeAfterName(name: string, { kindOf }: Finder): number {
         .slice(at + 1)
         .split('\v')
         .find((part) => part.trim() !== '') ?? '';
-    if (!/^[\s\d.…]*$/.test(next) && isNameKind(kindOf(name.slice(0, at))) && !isNameKind(kindOf(next)))
-      return at;
+    if (/\p{L}/u.test(next) && isNameKind(kindOf(name.slice(0, at))) && !isNameKind(kindOf(next))) return at;
   }
   return -1;
 }

@@ -1,7 +1,7 @@
 import type { Finder } from '../finder.ts';
 import type { Page } from '../text/lines.ts';
 import { type Cut, cutsOf } from './cut.ts';
-import { longestName, stepsOfCut } from './cut-steps.ts';
+import { isBatch, longestName, stepsOfCut } from './cut-steps.ts';
 import { headingStops, type Placed } from './headings.ts';
 import { isKnownKind } from './kinds.ts';
 import type { CutStep, Stop } from './step.ts';
@@ -21,6 +21,11 @@ export function* stepsOf(page: Page, line: number, finder: Finder, steps: CutSte
     for (const [i, cut] of cuts.entries()) {
       if (steps.length >= mostSteps) return;
       if (i % pauseEvery === pauseEvery - 1) yield;
+      if (leadsByDash(page, cut, cuts[i + 1], finder)) {
+        const words = page.text.slice(cut.from, cut.to);
+        steps.push({ stop: 'label', line, words, inline: true });
+        continue;
+      }
       denies = cut.after === 'mark' ? denies : beginsDenial(page, cut, finder);
       const found = stepsOfCut(page, cut, line, finder, denies);
       const last = found.at(-1);
@@ -38,6 +43,13 @@ export function* stepsOf(page: Page, line: number, finder: Finder, steps: CutSte
   }
   yield* names(at, end);
 }
+
+/** "Batch 3412 – Water, …": of which bottles the list behind the dash is. */
+const leadsByDash = ({ low }: Page, { from, to, after }: Cut, next: Cut | undefined, finder: Finder) =>
+  after === 'line' &&
+  next?.after === 'dash' &&
+  isBatch(low.slice(from, to), finder) &&
+  isKnownKind(finder.kindOf(low.slice(next.from, next.to)));
 
 const beginsDenial = ({ low }: Page, { from, to }: Cut, { words }: Finder): boolean =>
   words.denial.begins(low.slice(from, Math.min(to, from + longestName)));

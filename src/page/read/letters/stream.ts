@@ -158,8 +158,6 @@ const looksPreformatted = (data: string): boolean => {
   return lines >= 6 && data.split(/[,;]/).length < lines / 2;
 };
 
-/** Words about a name, or a choice among names: no part of a list. */
+/** Words about a name: no part of a list. */
 const isAside = (element: Element, tag: string): boolean =>
-  tag === 'label'
-    ? element.querySelector('input') !== null
-    : (tag === 'span' || tag === 'div') && element.getAttribute('role') === 'tooltip';
+  (tag === 'span' || tag === 'div') && element.getAttribute('role') === 'tooltip';
