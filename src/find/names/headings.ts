@@ -91,7 +91,7 @@ const headsAlso = (said: string, finder: Finder): boolean => {
   return (
     parts.length > 1 &&
     said.length < shortTitle &&
-    parts.some((part) => /\p{L}/u.test(part) && saysNoMore(wordsOf(part, finder)))
+    parts.some((part) => /\p{L}/u.test(part) && saysNoMore(plainWordsOf(part, finder)))
   );
 };
 
