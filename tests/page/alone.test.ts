@@ -48,6 +48,21 @@ it('of the pictures in view the largest is told, or the one asked for, cut to th
   expect(arrived(pictureInView)('https://shop.example/gone.png')).toBeNull();
 });
 
+it('a page that came in the place of the product’s has no picture of it', async () => {
+  document.body.innerHTML = '<img>';
+  const image = document.querySelector('img')!;
+  for (const [name, value] of Object.entries({ complete: true, naturalWidth: 90, naturalHeight: 90 }))
+    Object.defineProperty(image, name, { value });
+  image.checkVisibility = () => true;
+  image.getBoundingClientRect = at(0, 0, 90, 90);
+  const { href } = location;
+  // On that page it gets as far as drawing, and there is nothing to draw with here.
+  await expect(arrived(seenPicture)(null, 96, null, href)).rejects.toThrow(/null/);
+  expect(
+    await arrived(seenPicture)(null, 96, null, new URL('/other', 'https://shop.example').href),
+  ).toBeNull();
+});
+
 it('a page without a picture of a product has none to show', async () => {
   document.body.innerHTML = '<img>';
   expect(await arrived(seenPicture)(null, 96)).toBeNull();

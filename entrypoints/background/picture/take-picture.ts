@@ -3,6 +3,7 @@ import { type Seen, seenPicture } from '../../../src/page/alone/seen-picture.ts'
 import { inShot } from '../../../src/picture/in-shot.ts';
 import { smallPictureOf } from '../../../src/picture/small-picture.ts';
 import { mostOfPicture } from '../../../src/store/remembered.ts';
+import type { PictureWanted } from '../../../src/use/acts/picture-wanted.ts';
 
 const side = 96; // pixels: 48 of the panel's on a fine screen
 
@@ -11,20 +12,20 @@ const side = 96; // pixels: 48 of the panel's on a fine screen
  * they are another site's, what the tab shows of them, if the browser lets us see that. No request is made.
  * @param of address of the picture by the page's own word; or of the product's page, where it stands on a shelf
  */
-export async function takePicture(
-  tab: number,
-  of: { said?: string | undefined; card?: string },
-): Promise<string | undefined> {
+export async function takePicture(tab: number, of: PictureWanted): Promise<string | undefined> {
   const [told] = await browser.scripting.executeScript({
     target: { tabId: tab, frameIds: [0] },
     func: seenPicture,
-    args: [of.said ?? null, side, of.card ?? null],
+    args: ['said' in of ? (of.said ?? null) : null, side, 'card' in of ? of.card : null, of.on ?? null],
   });
   const seen = told?.result as Seen | null | undefined;
   if (!seen) return undefined;
   if ('pixels' in seen) return smallPictureOf(seen.pixels, side, mostOfPicture);
-  const { active, windowId } = await browser.tabs.get(tab);
-  if (!active) return undefined;
-  const shot = await browser.tabs.captureVisibleTab(windowId, { format: 'png' });
+  const before = await browser.tabs.get(tab);
+  if (!before.active) return undefined;
+  const shot = await browser.tabs.captureVisibleTab(before.windowId, { format: 'png' });
+  // The user may have gone to another tab or page while it was taken.
+  const after = await browser.tabs.get(tab);
+  if (!after.active || after.url !== before.url || after.status !== before.status) return undefined;
   return smallPictureOf(shot, side, mostOfPicture, (width) => inShot(seen, width));
 }

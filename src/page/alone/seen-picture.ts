@@ -7,13 +7,16 @@ export type Seen = { pixels: string } | { box: Box; width: number };
  * Sent alone into the page: the product's picture, drawn small from what is loaded already. The one the page names,
  * else the largest that leads nowhere else; of a product on a shelf, the one that stands with its link and with no
  * other picture. It changes nothing there.
+ * @param on address of the page that shows it: another one, come meanwhile, has no picture of it
  */
 export async function seenPicture(
   said: string | null,
   side: number,
   card: string | null = null,
+  on: string | null = null,
 ): Promise<Seen | null> {
   const narrowest = 48;
+  if (on && new URL(on).pathname !== location.pathname) return null;
   const fileOf = (address: string) => address.split(/[?#]/)[0]!.split('/').pop();
   const leadsAway = (image: HTMLImageElement) => {
     const to = image.closest<HTMLAnchorElement>('a[href]')?.href.split('#')[0];

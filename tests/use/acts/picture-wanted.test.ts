@@ -18,11 +18,14 @@ const remembered = (products: (typeof kept)[], pictures = true) => ({
 });
 
 it('a product that the page shows is kept with its picture, by the page’s own word of it where there is one', () => {
-  expect(pictureWanted(keep(), nothing, page)).toEqual({ said: image });
+  expect(pictureWanted(keep(), nothing, page)).toEqual({ said: image, on: page.url });
   const { product: _, ...bare } = shown;
-  expect(pictureWanted(keep(), nothing, { ...page, lists: [bare] })).toEqual({ said: undefined });
+  expect(pictureWanted(keep(), nothing, { ...page, lists: [bare] })).toEqual({
+    said: undefined,
+    on: page.url,
+  });
   const { maker: __, ...own } = kept;
-  expect(pictureWanted(keep(), remembered([own]), page)).toEqual({ said: image });
+  expect(pictureWanted(keep(), remembered([own]), page)).toEqual({ said: image, on: page.url });
 });
 
 it.each([
@@ -38,6 +41,6 @@ it.each([
 
 it('a product of a card on a shelf is kept with the picture of that card', () => {
   const card = 'https://shop.example/gel';
-  expect(pictureWanted(keep(), nothing, null, card)).toEqual({ card });
+  expect(pictureWanted(keep(), nothing, null, card)).toEqual({ card, on: undefined });
   expect(pictureWanted(keep(), remembered([], false), null, card)).toBeUndefined();
 });
