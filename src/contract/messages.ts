@@ -65,7 +65,7 @@ export type ProductClues = {
   title: string;
   /** By name of the meta tag or microdata property; `canonical` is the link of that name, `language` the page's. */
   said: { [name: string]: string };
-  /** JSON-LD blocks. */
+  /** JSON-LD blocks, and the state that a page's own scripts draw it from. */
   data: string[];
   /** Microdata that is printed nowhere: property and content, in order. */
   properties: [string, string][];

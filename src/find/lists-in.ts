@@ -2,10 +2,11 @@ import type { PageText, ProductClues, SentPlace } from '../contract/messages.ts'
 import type { JudgedRun } from './evidence/judged.ts';
 import type { Finder } from './finder.ts';
 import { findRuns, type Setting } from './runs.ts';
-import { embeddedLines } from './text/embedded.ts';
+import { embeddedLines, isStandard } from './text/embedded.ts';
 import { fold } from './text/letters.ts';
 import { blockAt, looseText, upFrom } from './text/page-text.ts';
 import { textAndPieces } from './text/pieces.ts';
+import { stateLines } from './text/state.ts';
 
 /** One distinct list of a page, with every place that prints it (the first is the one to paint). */
 export type ListIn = {
@@ -20,6 +21,8 @@ export type ListIn = {
   places: SentPlace[];
 };
 
+type Clues = Pick<ProductClues, 'data' | 'properties'> & Partial<ProductClues>;
+
 /**
  * The lists in what a page sent: those the user pointed at, then those found beside them; what the page says
  * only in its data where nothing is printed. Letters and plain data only, so it runs wherever they are; with a pause
@@ -27,7 +30,7 @@ export type ListIn = {
  */
 export function* findingLists(
   texts: PageText[],
-  clues: (Pick<ProductClues, 'data' | 'properties'> & Partial<ProductClues>) | undefined,
+  clues: Clues | undefined,
   finder: Finder,
   each?: Setting['each'],
 ): Generator<void, ListIn[]> {
@@ -37,7 +40,9 @@ export function* findingLists(
   for (const [i, page] of texts.entries())
     if (!page.pointed) printed.push(...(yield* placesIn(page, i, finder, setting)));
   const found =
-    printed.length > 0 || !clues ? printed : yield* placesInData(embeddedLines(clues), finder, setting);
+    printed.length > 0 || !clues
+      ? printed
+      : yield* placesInData(yield* dataLines(clues, finder), finder, setting);
   return [
     ...pointed,
     ...merge(found).filter(({ text }) => pointed.every((list) => !list.text.includes(text))),
@@ -71,6 +76,17 @@ function lettersOf(page: PageText, { from, to, parts = [{ from, to }], soft }: J
     whole.text += text;
   }
   return whole;
+}
+
+/** What a page says in its data alone: in the standard's words, or in the state that its scripts draw it from. */
+function* dataLines({ data, properties, heading = '' }: Clues, finder: Finder): Generator<void, string> {
+  const standard = embeddedLines({ data: data.filter(isStandard), properties });
+  const state = yield* stateLines(
+    data.filter((block) => !isStandard(block)),
+    heading,
+    finder,
+  );
+  return `${standard}\n\n${state}`;
 }
 
 function* placesInData(text: string, finder: Finder, setting: Setting): Generator<void, Found[]> {

@@ -1178,6 +1178,11 @@ Parfum</pre>`,
     ['Aqua, Panthenol, Parfum'],
   ],
   [
+    'a title of two things, the second in three words',
+    '<h3>Ingredients + How It Works</h3><p>Aqua, Panthenol, Parfum</p>',
+    ['Aqua, Panthenol, Parfum'],
+  ],
+  [
     'waves between names',
     '<h3>Ingredients</h3><p>Aqua ~ Glycerin ~ Cetyl Alcohol ~ Panthenol</p>',
     ['Aqua ~ Glycerin ~ Cetyl Alcohol ~ Panthenol'],

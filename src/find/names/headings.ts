@@ -109,6 +109,11 @@ function tailOf(
   const short =
     bare || (whole.length < shortLine && !/[.,;]/.test(before) && !/[,;、・•·|]|[:：]\s*\S/.test(rest));
   const alone = short && (weak ? bare : !/(?:\s\S+){3}/.test(rest) || finder.words.denial.test(whole));
+  // "Ingredients + Directions": a title of two things
+  const second =
+    whole.length < shortTitle &&
+    /^\s*[|&/+]\s*(?=[^\s,;:•·|/]{1,40}(?:\s[^\s,;:•·|/]{1,40}){0,3}$)/.exec(rest)?.[0];
+  if (second && !isNameKind(finder.kindOf(rest.slice(second.length)))) return { mark: rest, alone: true };
   if (alone) return { mark: rest, alone };
   // "Ingredients: …"
   const colon = /^[\s)\]?？]*(?:[:：=>.]|[-–—]\s)[\s:：.*•–-]*/.exec(rest);

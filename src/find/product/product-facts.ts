@@ -1,6 +1,7 @@
 import type { ProductClues } from '../../contract/messages.ts';
 import { localeOf } from '../../core/amounts/market.ts';
 import type { ProductFacts } from '../../core/product/product.ts';
+import { isStandard } from '../text/embedded.ts';
 
 type Facts = { [key: string]: unknown };
 
@@ -83,7 +84,7 @@ function embeddedObjects(blocks: string[]): Facts[] {
     for (const inner of Object.values(value)) walk(inner, depth + 1);
   };
   for (const block of blocks) {
-    if (!block.includes('Product')) continue;
+    if (!block.includes('Product') || !isStandard(block)) continue;
     try {
       walk(JSON.parse(block), 0);
     } catch {}

@@ -1,5 +1,8 @@
 import type { ProductClues } from '../../contract/messages.ts';
 
+/** JSON-LD, not the state that a page's own scripts draw it from. */
+export const isStandard = (block: string): boolean => /"@(?:context|graph|id|type)"/.test(block);
+
 const mostLetters = 300_000;
 
 /**

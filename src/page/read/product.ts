@@ -3,8 +3,7 @@ import { attribute, native, tagOf, textOf } from './dom.ts';
 import { finished, type Work } from './in-slices.ts';
 
 const most = { data: 500_000, words: 2000, each: 300 };
-const telling =
-  'h1,[itemprop],script[type="application/ld+json"],form option:checked,form input[type="radio"]:checked';
+const telling = 'h1,[itemprop],script[type$=json],form option:checked,form input[type="radio"]:checked';
 const trail = ['div', 'nav', 'ol', 'ul'].map(
   (tag) => `${tag}[class*="breadcrumb" i],${tag}[aria-label*="breadcrumb" i]`,
 );
