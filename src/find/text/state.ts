@@ -104,8 +104,8 @@ function* listsOf(
 ): Generator<void, void> {
   const keys = new Map<string, boolean>();
   const heads = (words: string) => {
-    let is = keys.get(words);
-    if (is === undefined) keys.set(words, (is = namesAList(spaced(words), finder)));
+    const is = keys.get(words) ?? namesAList(spaced(words), finder);
+    keys.set(words, is);
     return is;
   };
   const add = (value: unknown) => {
