@@ -46,22 +46,19 @@ const levels: Record<Amount | 'unknown', number> = {
   unknown: 0,
 };
 
-/** Three beads on a thread, as many full as there is protein; a broken thread where it cannot be told. */
+/** A thread for three beads, as many on it as there is protein, a knot for each that is not; broken where it cannot be told. */
 function proteinBeads(amount: Amount | 'unknown'): DrawnElement {
   const full = levels[amount];
   const thread = amount === 'unknown' ? { 'stroke-dasharray': '2 2.4' } : {};
   return svg(
     { class: 'glyph plum', width: 25, height: 9, viewBox: '0 0 25 9' },
     ['path', { class: 'line', d: 'M4 4.5H21', 'stroke-width': 1.2, ...thread }],
+    // No hollow rings: elsewhere they say that there may be protein.
     ...[4, 12.5, 21].map(
-      (x, i): Drawing => [
-        'path',
-        {
-          class: i < full ? 'fill' : 'bead',
-          d: `M${x - 3.2} 4.5a3.2 3.2 0 1 0 6.4 0a3.2 3.2 0 1 0 -6.4 0Z`,
-          'stroke-width': 1.2,
-        },
-      ],
+      (x, i): Drawing =>
+        i < full
+          ? ['path', { class: 'fill', d: `M${x - 3.2} 4.5a3.2 3.2 0 1 0 6.4 0a3.2 3.2 0 1 0 -6.4 0Z` }]
+          : ['path', { class: 'line', d: `M${x} 2.4V6.6`, 'stroke-width': 1.2 }],
     ),
   );
 }
