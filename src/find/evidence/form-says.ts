@@ -9,6 +9,7 @@ import { share } from './names-say.ts';
 import {
   alphabeticalFrom,
   alternating,
+  fewestInLines,
   fewestStrange,
   fewestUnheaded,
   formPoints,
@@ -49,7 +50,10 @@ export function formSays(
   if (inTitle(page, names)) say('inTitle');
   if (lines && alternates(names)) say('alternating');
   if (areChosen(page, names, headed)) say('chosen');
-  if (lines && !headed) say(areLinks(page, names) ? 'links' : 'oneALine');
+  if (lines && !headed) {
+    if (areLinks(page, names)) say('links');
+    else if (names[0]!.kind !== 'water' || n < fewestInLines || share(names) < 1) say('oneALine');
+  }
   if (!headed && isSoft(page.text.slice(names[0]!.from, names.at(-1)!.to))) say('onlyEdges');
   const sorted = names.map(({ name }) => name.replace(/[^\p{L}\p{N}]+/gu, ''));
   const back = sorted.filter((name, i) => i > 0 && sorted[i - 1]! > name).length;

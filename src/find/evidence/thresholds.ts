@@ -70,6 +70,7 @@ export const alternating = 0.6; // turns between known and unknown names, of all
 export const fewestStrange = 3; // unknown ones that make it a table
 export const fewestTelling = 2; // names of a list without a heading that only cosmetics, or Latin, print
 export const fewestUnheaded = 5; // names: fewer without a heading are a remark
+export const fewestInLines = 8; // names, water first and all known, that are no menu though one stands on each line
 export const alphabeticalFrom = 6; // names in order by chance: once in 720
 export const outOfOrder = 0.1; // names of an index that its own rules of sorting put elsewhere
 export const weighedOut = 0.4; // names with an amount before them, of a recipe's
