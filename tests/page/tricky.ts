@@ -1183,6 +1183,21 @@ Parfum</pre>`,
     ['Aqua, Panthenol, Parfum'],
   ],
   [
+    'breaks lost around the list',
+    '<h1>Fathom Rinse</h1><p>Soft hold.IngredientsAqua, Glycerin, Cetyl Alcohol, Panthenol, ParfumHow to useSmooth over damp lengths.</p>',
+    ['Aqua, Glycerin, Cetyl Alcohol, Panthenol, Parfum'],
+  ],
+  [
+    'breaks lost between names',
+    '<h1>Fathom Rinse</h1><p>IngredientsAqua (Water)GlycerinCetyl AlcoholBehentrimonium ChloridePanthenolParfum</p>',
+    ['Aqua (Water)\nGlycerin\nCetyl Alcohol\nBehentrimonium Chloride\nPanthenol\nParfum'],
+  ],
+  [
+    'a break lost before a label',
+    '<p>Ingredients: Aqua, Glycerin, Cetyl Alcohol, Panthenol, ParfumDirections: Smooth over damp lengths.</p>',
+    ['Aqua, Glycerin, Cetyl Alcohol, Panthenol, Parfum'],
+  ],
+  [
     'waves between names',
     '<h3>Ingredients</h3><p>Aqua ~ Glycerin ~ Cetyl Alcohol ~ Panthenol</p>',
     ['Aqua ~ Glycerin ~ Cetyl Alcohol ~ Panthenol'],

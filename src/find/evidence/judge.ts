@@ -1,5 +1,5 @@
 import type { Finder } from '../finder.ts';
-import { isSoft } from '../names/cut.ts';
+import { isGlued, isSoft } from '../names/cut.ts';
 import { plainWordsOf } from '../names/headings.ts';
 import type { Item, Stop } from '../names/step.ts';
 import type { Page } from '../text/lines.ts';
@@ -43,6 +43,9 @@ export function judge(
     from,
     to,
     soft: isSoft(page.text.slice(from, to)),
+    ...(isGlued(page.text.slice(from, to))
+      ? { parts: names.map((name) => ({ from: name.from, to: name.to })) }
+      : {}),
     headed: stop?.stop === 'heading' ? (stop.inline ? 'inline' : 'line') : undefined,
     forHome: isForHome(page, names, about, finder),
     label: stop?.words || lineBefore(page, first.line, finder),

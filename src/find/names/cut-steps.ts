@@ -80,7 +80,7 @@ export function stepsOfCut(
       !isNameKind(kind)
     ) {
       // "Citric Acid Caution: …": a name may stand before the label
-      const before = beforeLabel(label.words, finder);
+      const before = beforeLabel(label.words, raw, finder);
       return [...(cut.after === 'mark' && before > 0 ? kept(before) : []), stop('end')];
     }
     return [

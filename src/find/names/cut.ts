@@ -19,11 +19,26 @@ export const isSoft = (letters: string) => {
   return edges >= 3 && letters.split(/[,;•·|、，]/).length - 1 < edges / 2;
 };
 
+/** "GlycerinCetyl AlcoholPanthenol": a small letter or a bracket, and a capital right behind it. */
+const isSeam = (text: string, at: number) => seam.test(text.slice(at, at + 3));
+const seam = /^[\p{Ll})]\p{Lu}\p{Ll}/u;
+const fewestSeams = 3;
+
+/** Whether breaks that were lost part the names of these letters: an export that left out the tags. */
+export const isGlued = (letters: string) => {
+  const seams = letters.match(/[\p{Ll})](?=\p{Lu}\p{Ll})/gu)?.length ?? 0;
+  return seams >= fewestSeams && letters.split(/[,;•·|、，]/).length - 1 < seams / 2;
+};
+
+/** Where a capital stands right behind a small letter, as where a break was lost; 0 nowhere. */
+export const seamIn = (letters: string): number => Math.max(0, letters.search(/(?<=\p{Ll}{3})\p{Lu}\p{Ll}/u));
+
 /** Letters of one line cut at the marks between names, outside brackets. Takes time in proportion to the letters. */
 export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
   const cuts: Cut[] = [];
   const soft = isSoft(text.slice(from, to));
   const closing = closingBrackets(text, from, to);
+  const glued = isGlued(text.slice(from, to));
   const counted = numbersIn(text, from, to);
   let begin = from + (numberOfLine.exec(text.slice(from, Math.min(to, from + 40)))?.[0].length ?? 0);
   let after: After = 'line';
@@ -48,6 +63,7 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
     // a bracket within a name stays whole; one that opens a stretch may hold the list
     if (end !== undefined && low.slice(begin, i).trim() !== '') {
       i = end;
+      if (glued && isSeam(text, i)) cut(i + 1, i + 1, 'mark');
       continue;
     }
     if (letter === ',') {
@@ -55,6 +71,7 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
     } else if (separators.includes(letter) || (circled.test(letter) && isBlank(text[i - 1] ?? ' ')))
       cut(i, i + 1, 'mark');
     else if (letter === '\v' && soft) cut(i, i + 1, 'mark');
+    else if (glued && isSeam(text, i)) cut(i + 1, i + 1, 'mark');
     else if (letter === '.' && endsName(text, low, begin, i, to)) cut(i, i + 1, 'stop');
     else if (dashes.includes(letter) && isBlank(text[i - 1]) && isBlank(text[i + 1]))
       cut(i, i + 1, parting.includes(letter) ? 'mark' : 'dash');

@@ -1,7 +1,7 @@
 import type { Finder } from '../finder.ts';
 import { fold } from '../text/letters.ts';
 import type { Line, Page } from '../text/lines.ts';
-import { cutsOf } from './cut.ts';
+import { cutsOf, seamIn } from './cut.ts';
 import { isNameKind } from './kinds.ts';
 import type { Stop } from './step.ts';
 
@@ -27,8 +27,9 @@ export function headingStops(page: Page, { from, to }: Line, finder: Finder): Pl
   const whole = low.slice(from, to);
   const found: Placed[] = [];
   let at = 0;
-  for (const { index, length, weak } of finder.headings(whole)) {
+  for (const { index, length: all, weak } of finder.headings(whole)) {
     if (index < at) continue;
+    const length = seamIn(text.slice(from + index, from + index + all)) || all; // "IngredientsAqua, …"
     const before = whole.slice(at, index);
     const rest = whole.slice(index + length);
     const tail = tailOf(

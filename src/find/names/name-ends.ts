@@ -5,7 +5,9 @@ import { isKnownKind, isNameKind } from './kinds.ts';
 const mostLabel = 4; // words of a label behind a name
 
 /** Where a label begins behind a name, "Castor Oil How to use": at an inline edge, or where a known name ends; 0 nowhere. */
-export function beforeLabel(words: string, finder: Finder): number {
+export function beforeLabel(words: string, raw: string, finder: Finder): number {
+  const lost = gluedAt(words, raw, finder);
+  if (lost >= 0) return lost;
   const edge = edgeAfterName(words, finder);
   if (edge >= 0) return edge;
   const spaces = [...words.matchAll(/\s+/g)].slice(-mostLabel).reverse();
@@ -13,6 +15,17 @@ export function beforeLabel(words: string, finder: Finder): number {
     (spaces.find(({ index }) => isKnownKind(finder.kindOf(words.slice(0, index)))) ?? spaces[0])?.index ?? 0
   );
 }
+
+/** "GlycerinHow to use", "Parfumวิธีใช้": where a break was lost behind a known name and no name follows; −1 nowhere. */
+function gluedAt(name: string, raw: string, { kindOf }: Finder): number {
+  let tries = 0;
+  for (const { index } of raw.slice(0, name.length).matchAll(lost)) {
+    if (++tries > mostTries) return -1;
+    if (isKnownKind(kindOf(name.slice(0, index))) && !isNameKind(kindOf(name.slice(index)))) return index;
+  }
+  return -1;
+}
+const lost = /(?<=[\p{Ll})])(?:(?=\p{Lu}\p{Ll})|(?=\p{Lo}))/gu;
 
 /** The inline edge behind which no name stands any more: a button, a bold label; −1 without one. */
 function edgeAfterName(name: string, { kindOf }: Finder): number {
@@ -40,6 +53,7 @@ export function proseAt(name: string, raw: string, finder: Finder): number {
     // "Panthenol… read more": a list that breaks off
     outside.search(/(?<=\p{L}[)\]]?)\s?(?:…|\.{3})\s?[\p{L}\v]/u),
     edgeAfterName(name, finder),
+    isKnownKind(kindOf(name)) ? -1 : gluedAt(name, raw, finder),
     // "Tocopherol May contain traces", "Parfum Vegan": a known name, then what a list ends before
     endAfterName(name, outside, words, kindOf),
   ].filter((at) => at >= 0);
