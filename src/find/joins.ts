@@ -117,7 +117,7 @@ function inOneBox(stream: PageText, a: number, b: number): boolean {
 }
 
 /** Elements that say what their letters are to those beside them. */
-const ofAnotherKind = /^(?:h[1-6]|d[dt]|t[dh]|details|summary|figcaption)$/;
+const ofAnotherKind = /^(?:h[1-6]|d[dt]|t[dh]|details|summary|figcaption|label)$/;
 
 const upTo = (elements: Holder[], end: Holder | undefined): Holder[] =>
   end ? elements.slice(0, elements.indexOf(end)) : elements;

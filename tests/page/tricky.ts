@@ -1155,6 +1155,11 @@ Parfum</pre>`,
     [],
   ],
   [
+    'scents to choose from, right before the list',
+    `<h1>Fathom Hair Oil</h1><div><label><input type="radio"> Shea Butter</label><label><input type="radio"> Argan Oil</label><p>Squalane, Panthenol, Cetyl Alcohol, Phenoxyethanol, Parfum, Linalool</p><label><input type="checkbox"> Rose Oil</label></div>`,
+    ['Squalane, Panthenol, Cetyl Alcohol, Phenoxyethanol, Parfum, Linalool'],
+  ],
+  [
     'cells beside each other, each with a list',
     `<table><tr><th>Ingredients</th><td>${short}</td><td>Glycerin, Panthenol, Betaine, Coumarin, Linalool</td></tr></table>`,
     [short, 'Glycerin, Panthenol, Betaine, Coumarin, Linalool'],

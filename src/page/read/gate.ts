@@ -7,7 +7,7 @@ import { shadowRootsIn } from './shadow-roots.ts';
  * without two of them close together. All the page's own script knows of names; the background knows the rest.
  */
 const stems = new RegExp(
-  'ingr[eéi]?d|inci\\b|inhaltss|[ck]ompos|samens[et]|sk[łl]ad|sastav|ainesos|in(?:ne|n|d)h[åo]l|összet|çindek|çerik|состав|съст|성분|成分|' +
+  'ingr[eéi]?d|inci\\b|inhaltss|[ck]ompos|samens[et]|sk[łl]ad|sast[aā]v|koost|склад|ainesos|in(?:ne|n|d)h[åo]l|összet|çindek|çerik|состав|съст|성분|成分|' +
     'glyc|gli[cs]er|phenox|parf[uüyé]m|fragr| (?:oil|butter|wax|clay|juice)[,;•*]|aqua|sodium|potass|tocoph|alcohol| extr|seed o|kernel o|citr[aiou]|thicon|betain|limonen|linalo|gluco|ci \\d{5}|' +
     'hydro[glx]|poly[gqs]|olymer|stear|thyl|propan|propyl|butyl|diol|benz[oy]|silic|silox|palmit|geran|th-\\d|hexy|peptid|chlori|sulf|capr[iy]|ol[ei]y|cety|lauro|cocam|myrist|behen|squal|allant|amid|' +
     'butyro|simmond|ri[cz]in|barbad|cocos|arg[aá]n|olea|persea|helianth|amygdal|jojoba|shea|karit|aloe|pant[eh]|l[ae]v[ae]nd|(?:x|ks)ant|sorb[aio]|ro[sz]m|rycyn|' +
