@@ -74,6 +74,7 @@ export function startShelf(world: ShelfWorld): Shelf {
   let turn = 0;
   let asking = false;
   let again = false;
+  let toFocus = false;
 
   const reading = createShelfReading(
     win.location.origin,
@@ -158,14 +159,15 @@ export function startShelf(world: ShelfWorld): Shelf {
       .slice(0, atOnce);
     const keys = changed.map((card) => [card.address, stageOf(card)] as const);
     const now = ++turn;
-    const answer = await world.draw(changed.map(stateOf), barState()).catch(() => undefined);
+    const asked = barState();
+    const answer = await world.draw(changed.map(stateOf), asked).catch(() => undefined);
     asking = false;
     if (signal.aborted) return;
     if (answer && now === turn) {
       for (const [address, key] of keys) drawn.set(address, key);
       for (const mark of answer.marks) marks.set(mark.address, mark);
-      if (view) view.around(() => show(answer));
-      else show(answer);
+      if (view) view.around(() => show(answer, asked.open));
+      else show(answer, asked.open);
     }
     if (again) {
       again = false;
@@ -175,7 +177,7 @@ export function startShelf(world: ShelfWorld): Shelf {
     if (answer && changed.length > 0 && answer.marks.length > 0) return update();
   }
 
-  function show({ lang, dir, bar }: ShelfDrawn) {
+  function show({ lang, dir, bar }: ShelfDrawn, isOpen: boolean) {
     if (cards.length === 0 || isUnwanted) return;
     view ??= make();
     isUnwanted = !view.host.attach([]);
@@ -190,6 +192,10 @@ export function startShelf(world: ShelfWorld): Shelf {
     fill(view.bar, bar, []);
     if (docked !== shape + dir) dockBar(view.bar, win);
     keepFocus();
+    if (isOpen && toFocus) {
+      toFocus = false;
+      view.bar.querySelector<HTMLElement>('.main')?.focus();
+    }
     view.overlay.show(cards, marks);
     view.overlay.filter(filters, hides);
   }
@@ -301,7 +307,8 @@ export function startShelf(world: ShelfWorld): Shelf {
       if (cards.length === 0) return;
       if (told || wasTold) return void read();
       open = true; // the bar says first what a press does, and waits for it
-      void update().then(() => view?.bar.querySelector<HTMLElement>('.main')?.focus());
+      toFocus = true; // once it stands open: another question may be on its way
+      void update();
     },
     table: () => (cards.length > 0 ? products().map(stateOf) : null),
   };
