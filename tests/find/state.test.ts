@@ -60,3 +60,10 @@ it('reads no state where the page prints a list', () => {
   document.body.innerHTML = `<h1>${name}</h1><h3>Ingredients</h3><p>${other}</p><script type="application/json">${JSON.stringify({ name, ingredients: list })}</script>`;
   expect(findLists(document).map(({ text }) => text)).toEqual([other]);
 });
+
+it('places that lead in a circle end', () => {
+  const circle = Array.from({ length: 300 }, () => 3);
+  const began = performance.now();
+  expect(found([{ product: 1 }, { title: 2, ingredients: 3 }, name, circle])).toEqual([]);
+  expect(performance.now() - began).toBeLessThan(1000);
+});

@@ -13,6 +13,7 @@ const mostDepth = 40;
 const mostOpened = 6; // depth at which a string may hold a state of its own
 const mostWords = 8; // depth of formatted text
 const mostNames = 300; // of one list
+const mostValues = 3000; // looked at for one list: places of a state may lead in a circle
 const longestKey = 60; // letters
 const longestText = 20_000;
 const shortestName = 4;
@@ -109,7 +110,7 @@ function* listsOf(
     return is;
   };
   const add = (value: unknown) => {
-    const words = wordsIn(value, at, 0).filter((part) => /\p{L}/u.test(part));
+    const words = wordsIn(value, at, { left: mostValues }).filter((part) => /\p{L}/u.test(part));
     const plain = words.map((part) => part.replace(tags, ' ').replace(/\s+/g, ' ').trim());
     if (plain.length > 0) found.add(plain.slice(0, mostNames).join(', '));
   };
@@ -134,16 +135,16 @@ function* listsOf(
 const spaced = (key: string) => key.replace(/(?<=\p{Ll})(?=\p{Lu})|[_.-]/gu, ' ');
 const tags = /<[^<>]{0,400}>/g;
 
-/** A text, the names in an array, the letters of formatted text. */
-function wordsIn(value: unknown, at: At, depth: number): string[] {
-  if (depth > mostWords) return [];
+/** A text, the names in an array, the letters of formatted text; no more of it than `looks` has left. */
+function wordsIn(value: unknown, at: At, looks: { left: number }, depth = 0): string[] {
+  if (depth > mostWords || looks.left-- <= 0) return [];
   if (isText(value)) {
     const inner = opened(value);
-    return typeof inner === 'object' ? wordsIn(inner, at, depth + 1) : [value];
+    return typeof inner === 'object' ? wordsIn(inner, at, looks, depth + 1) : [value];
   }
   if (Array.isArray(value))
-    return value.slice(0, mostNames).flatMap((each) => wordsIn(at(each), at, depth + 1));
+    return value.slice(0, mostNames).flatMap((each) => wordsIn(at(each), at, looks, depth + 1));
   if (typeof value !== 'object' || value === null) return [];
   const key = ['inci', ...names, ...worded].find((each) => each in value);
-  return key ? wordsIn(at((value as Held)[key]), at, depth + 1) : [];
+  return key ? wordsIn(at((value as Held)[key]), at, looks, depth + 1) : [];
 }
