@@ -61,6 +61,14 @@ it('reads no state where the page prints a list', () => {
   expect(findLists(document).map(({ text }) => text)).toEqual([other]);
 });
 
+it('a text that many places lead to is opened once', () => {
+  const large = JSON.stringify(Array.from({ length: 20_000 }, (_, i) => `${i} of many`));
+  const began = performance.now();
+  const places = Array.from({ length: 5000 }, () => ({ note: 1 }));
+  expect(found([...places.slice(0, 1), large, ...places])).toEqual([]);
+  expect(performance.now() - began).toBeLessThan(2000);
+});
+
 it('places that lead in a circle end', () => {
   const circle = Array.from({ length: 300 }, () => 3);
   const began = performance.now();

@@ -14,6 +14,7 @@ const mostOpened = 6; // depth at which a string may hold a state of its own
 const mostWords = 8; // depth of formatted text
 const mostNames = 300; // of one list
 const mostValues = 3000; // looked at for one list: places of a state may lead in a circle
+const asManyAsOpening = 100; // values, by the time it takes
 const longestKey = 60; // letters
 const longestText = 20_000;
 const shortestName = 4;
@@ -81,9 +82,10 @@ function* objectsIn(
   const met = new Set<unknown>();
   while (open.length > 0 && met.size < most) {
     const [value, depth] = open.pop()!;
+    if (met.has(value)) continue; // a text that many lead to is opened once
     const held = typeof value === 'string' && depth < mostOpened ? opened(value) : value;
     if (typeof held !== 'object' || held === null || depth > mostDepth || met.has(held)) continue;
-    met.add(held);
+    met.add(value).add(held);
     if (!Array.isArray(held)) {
       if (leftOut(held as Held)) continue;
       yield held as Held;
@@ -140,6 +142,7 @@ function wordsIn(value: unknown, at: At, looks: { left: number }, depth = 0): st
   if (depth > mostWords || looks.left-- <= 0) return [];
   if (isText(value)) {
     const inner = opened(value);
+    if (inner !== value) looks.left -= asManyAsOpening;
     return typeof inner === 'object' ? wordsIn(inner, at, looks, depth + 1) : [value];
   }
   if (Array.isArray(value))
