@@ -62,7 +62,7 @@ describe('other sizes', () => {
   beforeAll(async () => {
     await seed(panel, 'many', [{ do: 'set', settings: { language: 'de' } }]);
   });
-  it.each(['page', 'routine', 'hair', 'settings'] as const)(
+  it.each(['page', 'routine', 'hair', 'log', 'settings'] as const)(
     '%s: two columns on a whole page with everything in its place, one beside a shop',
     async (place) => {
       const corners = () =>
