@@ -65,13 +65,13 @@ it('a text that many places lead to is opened once', () => {
   const large = JSON.stringify(Array.from({ length: 20_000 }, (_, i) => `${i} of many`));
   const began = performance.now();
   const places = Array.from({ length: 5000 }, () => ({ note: 1 }));
-  expect(found([...places.slice(0, 1), large, ...places])).toEqual([]);
+  expect(found([{ note: list }, large, ...places])).toEqual([]);
   expect(performance.now() - began).toBeLessThan(2000);
 });
 
 it('places that lead in a circle end', () => {
   const circle = Array.from({ length: 300 }, () => 3);
   const began = performance.now();
-  expect(found([{ product: 1 }, { title: 2, ingredients: 3 }, name, circle])).toEqual([]);
+  expect(found([{ product: 1 }, { title: 2, ingredients: 3 }, name, circle, list])).toEqual([]);
   expect(performance.now() - began).toBeLessThan(1000);
 });
