@@ -221,15 +221,6 @@ describe('which one', () => {
       /^(Both fit Wren|None of them is for Wren|Cannot tell yet which fits Wren)/,
     );
   });
-  it('names the person once, at the head of the row of answers', async () => {
-    await draw({ remembered: remembered(wren, [creamText, 'Cream', 14], [gelText, 'Gel', 8]) });
-    const row = [...document.querySelectorAll('tbody')].find((each) =>
-      each.textContent?.includes('For Wren'),
-    );
-    const answers = [...row!.querySelectorAll('.answer')].map((each) => each.textContent);
-    expect(answers).toHaveLength(2);
-    for (const each of answers) expect(each).toMatch(/^(Fits|Fits, with care|Not a fit|Cannot tell yet)$/);
-  });
   it('of one alone says nothing', async () => {
     await draw({ remembered: remembered(wren, [gelText, 'A', 8]) });
     expect(decision()).toEqual([]);

@@ -57,11 +57,9 @@ export function VerdictRows(props: {
           if (reading?.refused) return t(`page.refused.${reading.refused}`);
           if (!forHead && !notForHair) return <Pending world={world} />;
           const { answer, title, why } = forHead ? verdictOf(forHead, t) : notForHairWords(t);
-          // Whom it is for stands at the head of the row.
-          const said = forHead ? t('compare.answer', { answer }) : title;
           return (
             <div class="verdict">
-              <AnswerHead answer={answer} title={said} look="small" />
+              <AnswerHead answer={answer} title={title} look="small" />
               {why.map((words) => (
                 <p key={words}>{words}</p>
               ))}

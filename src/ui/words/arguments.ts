@@ -3,7 +3,6 @@ import type { Value } from './message.ts';
 
 export type Arguments = {
   'compare.all': { n: Value };
-  'compare.answer': { answer: string };
   'compare.both': { n: Value };
   'compare.decides.better': { answer: string; names: Value; who: Value };
   'compare.decides.better.mine': { answer: string; names: Value };
