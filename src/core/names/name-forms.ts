@@ -1,7 +1,7 @@
 /** What one printed name may be read as, best first: whole, without its brackets, its pieces, what its brackets say. */
 
 const percent =
-  /[([{]?\s*(?:[<>≤≥~±]\s*)?(?<![a-z]-\d{0,3})(?<!\d)\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)(?:\s*\(?(?:w\/w|w\/v|v\/v|m\/m|p\/p)\b)?\s*[)\]}]?/gi;
+  /(?:[([{]\s*|(?<!\s)\s*)(?:[<>≤≥~±]\s*)?(?<![a-z]-\d{0,3})(?<!\d)\d+(?:[.,]\d+)?(?:\s*[-–]\s*\d+(?:[.,]\d+)?)?\s*(?:%|％|percent\b)(?:\s*\(?(?:w\/w|w\/v|v\/v|m\/m|p\/p)\b)?\s*[)\]}]?/gi;
 // Words shops put before or after a name that say how it was grown or made, not what it is.
 const qualifiers =
   /(?:^|\b)(?:(?:certified|100 ?%?|pure|natural(?:ly)?|organic(?:ally)?|organics?|bio|biologique|wild(?:crafted)?|raw|virgin|extra[- ]virgin|org\.|unrefined|refined|cold[- ]pressed|expeller[- ]pressed|fair[- ]?trade|vegan|vegetable[- ]derived|plant[- ](?:based|derived)|food[- ]grade|cosmetic[- ]grade|usp|nf|non[- ]gmo|gmo[- ]free|sustainable|derived|fresh|steam[- ]distilled|micronized|therapeutic[- ]grade|anhydrous|(?:mono|di|tri|tetra|penta|hexa|hepta|deca|hemi)hydrate|thermal|(?:allergen|phthalate|paraben|gluten|cruelty)[- ]free|ifra|kosher|ecocert|grown|sourced|filtered|active|powdered)(?:\s+|$))+/gi;
@@ -111,7 +111,7 @@ const tidy = (name: string) =>
     )
     .replace(/\(?\b(?:cas(?: no\.?)?:? ?)?\d{2,7}-\d{2}-\d\b\)?/gi, ' ') // CAS registry numbers
     .replace(/\s+/g, ' ')
-    .replace(/^[\s.,;:•·*†‡#/–-]+|[\s.,;:•·*†‡#/–-]+$/g, '');
+    .replace(/^[\s.,;:•·*†‡#/–-]+|(?<![\s.,;:•·*†‡#/–-])[\s.,;:•·*†‡#/–-]+$/g, '');
 
 const polymer = /\b(?:co|cross)polym[eè]re?\b/i;
 

@@ -77,7 +77,7 @@ export function normalName(printed: string): string {
       .replace(/-{2,}/g, '-')
       .replace(/\bc\.?i\b[.:]? ?(?:no\.? ?)?(?=\d{5}\b)/g, 'ci ')
       .replace(/(\d) ?[.,] ?(\d)(?=[\d,]*-)/g, '$1,$2')
-      .replace(/[\s.,;:+]+$|^[\s.,;:/-]+/g, '')
+      .replace(/(?<![\s.,;:+])[\s.,;:+]+$|^[\s.,;:/-]+/g, '')
       .replace(/([[({]) | ([\])}])/g, '$1$2');
   }
   if (mayNeedSpelling.test(name)) for (const [from, to] of spellings) name = name.replace(from, to);
