@@ -1188,6 +1188,11 @@ Parfum</pre>`,
     ['Aqua, Panthenol, Parfum'],
   ],
   [
+    'blanks that are printed as letters',
+    '<h3>Composición</h3><p>Aqua,&amp;nbsp;Glycerin,&amp;nbsp;Cetearyl&amp;nbsp;Alcohol,&amp;nbsp;Panthenol,&amp;nbsp;Parfum</p>',
+    ['Aqua,&nbsp;Glycerin,&nbsp;Cetearyl&nbsp;Alcohol,&nbsp;Panthenol,&nbsp;Parfum'],
+  ],
+  [
     'breaks lost around the list',
     '<h1>Fathom Rinse</h1><p>Soft hold.IngredientsAqua, Glycerin, Cetyl Alcohol, Panthenol, ParfumHow to useSmooth over damp lengths.</p>',
     ['Aqua, Glycerin, Cetyl Alcohol, Panthenol, Parfum'],

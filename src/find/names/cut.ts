@@ -33,6 +33,8 @@ export const isGlued = (letters: string) => {
 /** Where a capital stands right behind a small letter, as where a break was lost; 0 nowhere. */
 export const seamIn = (letters: string): number => Math.max(0, letters.search(/(?<=\p{Ll}{3})\p{Lu}\p{Ll}/u));
 
+const shownBlank = /^&(?:nbsp|#160|ensp|emsp);/;
+
 /** Letters of one line cut at the marks between names, outside brackets. Takes time in proportion to the letters. */
 export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
   const cuts: Cut[] = [];
@@ -64,6 +66,13 @@ export function cutsOf({ text, low }: Page, from: number, to: number): Cut[] {
     if (end !== undefined && low.slice(begin, i).trim() !== '') {
       i = end;
       if (glued && isSeam(text, i)) cut(i + 1, i + 1, 'mark');
+      continue;
+    }
+    // "Aqua,&nbsp;Glycerin": a blank that is printed as letters parts nothing, and begins no name
+    const blank = letter === '&' ? shownBlank.exec(low.slice(i, i + 8))?.[0].length : undefined;
+    if (blank) {
+      if (trimmedStart(text, begin, i) === i) begin = i + blank;
+      i += blank - 1;
       continue;
     }
     if (letter === ',') {
