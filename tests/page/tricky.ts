@@ -1193,6 +1193,16 @@ Parfum</pre>`,
     ['Aqua,&nbsp;Glycerin,&nbsp;Cetearyl&nbsp;Alcohol,&nbsp;Panthenol,&nbsp;Parfum'],
   ],
   [
+    'marks of another system, shown as letters',
+    '<div>[tabs][tab title="About"]Soft hold for wavy hair.[/tab][tab title="Ingredients"]Aqua, Glycerin, Mica [nano], Cetyl Alcohol, Panthenol[/tab][tab title="How to use"]Smooth over damp lengths.[/tab][/tabs]</div>',
+    ['Aqua, Glycerin, Mica [nano], Cetyl Alcohol, Panthenol'],
+  ],
+  [
+    'marks of another system in a line',
+    '<p>[b]Ingredients[/b] Aqua, Glycerin, Cetyl Alcohol, Panthenol [b]How to use[/b] Smooth over damp lengths.</p>',
+    ['Aqua, Glycerin, Cetyl Alcohol, Panthenol'],
+  ],
+  [
     'breaks lost around the list',
     '<h1>Fathom Rinse</h1><p>Soft hold.IngredientsAqua, Glycerin, Cetyl Alcohol, Panthenol, ParfumHow to useSmooth over damp lengths.</p>',
     ['Aqua, Glycerin, Cetyl Alcohol, Panthenol, Parfum'],
