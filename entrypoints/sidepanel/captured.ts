@@ -3,6 +3,7 @@ import type { Box } from '../../src/core/picture/join-lines.ts';
 import { pictureInView } from '../../src/page/alone/picture-in-view.ts';
 import { fileOfDataUrl } from '../../src/picture/data-url.ts';
 import { inShot } from '../../src/picture/in-shot.ts';
+import { shotOfTab } from '../../src/picture/shot-of-tab.ts';
 
 /** A picture to read, or the part of it that holds the print. */
 export type ToRead = { file: Blob; part?: Box };
@@ -13,8 +14,7 @@ export async function captured(
   tab: number,
   ref: PictureRef,
 ): Promise<ToRead | 'not-in-view'> {
-  const { active, windowId } = await browser.tabs.get(tab);
-  if (!active) return 'not-in-view';
+  if (!(await browser.tabs.get(tab)).active) return 'not-in-view';
   const [told] = await browser.scripting.executeScript({
     target: { tabId: tab, frameIds: [0] },
     func: pictureInView,
@@ -22,7 +22,9 @@ export async function captured(
   });
   const seen = told?.result;
   if (!seen && ref.frame === 0) return 'not-in-view';
-  const file = fileOfDataUrl(await browser.tabs.captureVisibleTab(windowId, { format: 'png' }));
+  const shot = await shotOfTab(browser.tabs, tab);
+  if (!shot) return 'not-in-view';
+  const file = fileOfDataUrl(shot);
   // Where a frame stands in the view is not told: then all that is in view is read.
   if (!seen || ref.frame !== 0) return { file };
   const whole = await createImageBitmap(file);

@@ -1,6 +1,7 @@
 import { browser } from 'wxt/browser';
 import { type Seen, seenPicture } from '../../../src/page/alone/seen-picture.ts';
 import { inShot } from '../../../src/picture/in-shot.ts';
+import { shotOfTab } from '../../../src/picture/shot-of-tab.ts';
 import { smallPictureOf } from '../../../src/picture/small-picture.ts';
 import { mostOfPicture } from '../../../src/store/remembered.ts';
 import type { PictureWanted } from '../../../src/use/acts/picture-wanted.ts';
@@ -21,11 +22,6 @@ export async function takePicture(tab: number, of: PictureWanted): Promise<strin
   const seen = told?.result as Seen | null | undefined;
   if (!seen) return undefined;
   if ('pixels' in seen) return smallPictureOf(seen.pixels, side, mostOfPicture);
-  const before = await browser.tabs.get(tab);
-  if (!before.active) return undefined;
-  const shot = await browser.tabs.captureVisibleTab(before.windowId, { format: 'png' });
-  // The user may have gone to another tab or page while it was taken.
-  const after = await browser.tabs.get(tab);
-  if (!after.active || after.url !== before.url || after.status !== before.status) return undefined;
-  return smallPictureOf(shot, side, mostOfPicture, (width) => inShot(seen, width));
+  const shot = await shotOfTab(browser.tabs, tab);
+  return shot && smallPictureOf(shot, side, mostOfPicture, (width) => inShot(seen, width));
 }
