@@ -162,7 +162,7 @@ describe('a plan from a stranger', () => {
               .slice(0, -1)
               .reduce<unknown>((now, key) => (now as Record<string | number, unknown>)?.[key], copy);
             if (typeof at === 'object' && at !== null)
-              (at as Record<string | number, unknown>)[path.at(-1)!] = value;
+              (at as Record<string | number, unknown>)[path.at(-1)!] = structuredClone(value); // else it could hold itself
           }
           const reading = readPlanFile(JSON.stringify(copy));
           if (!reading.ok) return;
