@@ -80,12 +80,9 @@ function lettersOf(page: PageText, { from, to, parts = [{ from, to }], soft }: J
 
 /** What a page says in its data alone: in the standard's words, or in the state that its scripts draw it from. */
 function* dataLines({ data, properties, heading = '' }: Clues, finder: Finder): Generator<void, string> {
-  const standard = embeddedLines({ data: data.filter(isStandard), properties });
-  const state = yield* stateLines(
-    data.filter((block) => !isStandard(block)),
-    heading,
-    finder,
-  );
+  const blocks = Map.groupBy(data, isStandard);
+  const standard = embeddedLines({ data: blocks.get(true) ?? [], properties });
+  const state = yield* stateLines(blocks.get(false) ?? [], heading, finder);
   return `${standard}\n\n${state}`;
 }
 

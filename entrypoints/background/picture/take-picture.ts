@@ -17,7 +17,7 @@ export async function takePicture(tab: number, of: PictureWanted): Promise<strin
   const [told] = await browser.scripting.executeScript({
     target: { tabId: tab, frameIds: [0] },
     func: seenPicture,
-    args: ['said' in of ? (of.said ?? null) : null, side, 'card' in of ? of.card : null, of.on ?? null],
+    args: [of.said ?? null, side, of.card ?? null, of.on ?? null],
   });
   const seen = told?.result as Seen | null | undefined;
   if (!seen) return undefined;

@@ -3,7 +3,7 @@ import type { Remembered } from '../../store/remembered.ts';
 import { knownProduct } from '../judge/met-product.ts';
 import type { Act } from './acts.ts';
 
-export type PictureWanted = { on: string | undefined } & ({ said: string | undefined } | { card: string });
+export type PictureWanted = { on: string | undefined; said?: string | undefined; card?: string };
 
 /**
  * Where the act keeps a product that the tab's own page shows, that has no picture yet, and the user wants
